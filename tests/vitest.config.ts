@@ -1,0 +1,15 @@
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+
+const root = fileURLToPath(new URL('..', import.meta.url))
+
+export default defineConfig({
+  root,
+  resolve: { alias: { '@': root } },
+  test: {
+    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    testTimeout: 30_000,
+    // Two cores, and PGlite takes a few hundred megabytes an instance.
+    maxWorkers: 2,
+  },
+})
