@@ -1,0 +1,114 @@
+-- What is wrong: flags on trees with their photos, calls for help, stops, incidents.
+
+create table public.flags (
+  id uuid primary key,
+  orchard_id uuid not null,
+  tree_no integer not null,
+  kind text not null constraint flags_kind_known check (kind in ('disease', 'arborist')),
+  state text not null constraint flags_state_known check (state in ('suspected', 'confirmed', 'open', 'withdrawn', 'cleared')),
+  sign text not null,
+  severity text not null constraint flags_severity_known check (severity in ('low', 'high', 'danger_now')),
+  part text,
+  note text constraint flags_note_length check (char_length(note) <= 500),
+  keep_out_m numeric(5, 1) constraint flags_keep_out_range check (keep_out_m >= 0 and keep_out_m <= 200),
+  raised_by uuid not null,
+  raised_at timestamptz not null,
+  ended_by uuid,
+  ended_at timestamptz,
+  ended_note text constraint flags_ended_note_length check (char_length(ended_note) <= 500),
+  constraint flags_in_orchard unique (orchard_id, id),
+  constraint flags_tree foreign key (orchard_id, tree_no) references public.trees (orchard_id, no) on delete no action,
+  constraint flags_state_fits_kind check (
+    (kind = 'disease' and state in ('suspected', 'confirmed', 'withdrawn'))
+    or (kind = 'arborist' and state in ('open', 'withdrawn', 'cleared'))),
+  constraint flags_end_whole check ((ended_at is null) = (state in ('suspected', 'confirmed', 'open')))
+);
+create index flags_open on public.flags (orchard_id, tree_no) where ended_at is null;
+
+create table public.photos (
+  id uuid primary key,
+  orchard_id uuid not null,
+  tree_no integer,
+  flag_id uuid,
+  claim_id uuid,
+  purpose text not null constraint photos_purpose_known check (purpose in ('flag', 'before', 'after', 'mark')),
+  jpeg bytea not null,
+  taken_by uuid not null,
+  added_at timestamptz not null,
+  constraint photos_tree foreign key (orchard_id, tree_no) references public.trees (orchard_id, no) on delete no action,
+  constraint photos_flag foreign key (orchard_id, flag_id) references public.flags (orchard_id, id) on delete cascade,
+  constraint photos_claim foreign key (orchard_id, claim_id) references public.claims (orchard_id, id) on delete cascade,
+  constraint photos_small check (octet_length(jpeg) <= 200000),
+  constraint photos_are_jpeg check (substring(jpeg from 1 for 3) = '\xffd8ff'::bytea),
+  constraint photos_tell_nothing_else check (
+    position('\x457869660000'::bytea in jpeg) = 0
+    and position('http://ns.adobe.com/xap'::bytea in jpeg) = 0
+    and position('Photoshop 3.0'::bytea in jpeg) = 0)
+);
+comment on constraint photos_tell_nothing_else on public.photos is
+  'No EXIF, XMP or IPTC: a photo from a phone would say where its owner lives.';
+
+create table public.calls (
+  id uuid primary key,
+  orchard_id uuid not null,
+  shift_id uuid not null,
+  person_id uuid not null,
+  tree_no integer,
+  kind text not null constraint calls_kind_known check (kind in ('question', 'tool', 'injury', 'lost_person')),
+  note text constraint calls_note_length check (char_length(note) <= 300),
+  called_at timestamptz not null,
+  answered_by uuid,
+  answered_at timestamptz,
+  ended_at timestamptz,
+  constraint calls_shift foreign key (orchard_id, shift_id) references public.shifts (orchard_id, id) on delete cascade,
+  constraint calls_person foreign key (orchard_id, person_id) references public.people (orchard_id, id) on delete cascade
+);
+
+create table public.stops (
+  id uuid primary key,
+  orchard_id uuid not null,
+  shift_id uuid not null,
+  block_no integer,
+  called_by uuid not null,
+  reason text,
+  called_at timestamptz not null,
+  resumed_at timestamptz,
+  resumed_by uuid,
+  constraint stops_in_orchard unique (orchard_id, id),
+  constraint stops_shift foreign key (orchard_id, shift_id) references public.shifts (orchard_id, id) on delete cascade
+);
+comment on column public.stops.block_no is 'Null: the whole orchard.';
+
+create table public.stop_answers (
+  orchard_id uuid not null,
+  stop_id uuid not null,
+  person_id uuid not null,
+  phase text not null constraint stop_answers_phase_known check (phase in ('stopped', 'resumed')),
+  how text not null constraint stop_answers_how_known check (how in ('self', 'seen_by_lead')),
+  by_person_id uuid not null,
+  at timestamptz not null,
+  constraint stop_answers_key primary key (stop_id, person_id, phase),
+  constraint stop_answers_stop foreign key (orchard_id, stop_id) references public.stops (orchard_id, id) on delete cascade,
+  constraint stop_answers_person foreign key (orchard_id, person_id) references public.people (orchard_id, id) on delete cascade
+);
+comment on column public.stop_answers.phase is 'stopped: came down and was counted. resumed: knows that work goes on; asked for before the next claim.';
+
+create table public.incidents (
+  id uuid primary key,
+  orchard_id uuid not null,
+  shift_id uuid,
+  tree_no integer,
+  kind text not null,
+  note text constraint incidents_note_length check (char_length(note) <= 1000),
+  written_by uuid not null,
+  written_at timestamptz not null,
+  constraint incidents_shift foreign key (orchard_id, shift_id) references public.shifts (orchard_id, id) on delete cascade
+);
+comment on table public.incidents is 'For leads and managers. No medical detail.';
+
+alter table public.flags enable row level security;
+alter table public.photos enable row level security;
+alter table public.calls enable row level security;
+alter table public.stops enable row level security;
+alter table public.stop_answers enable row level security;
+alter table public.incidents enable row level security;
