@@ -1,0 +1,145 @@
+/**
+ * What a member of an orchard knows about the day: the referee's snapshot, and the same after every
+ * event since. Plain data, so that it can be compared, stored and sent as it is.
+ *
+ * Leads and managers have everything; a volunteer has `skills`, `consents`, `minors` and
+ * `failedEquipment` of the persons their own login acts for only, and never `late`.
+ * Names, briefing texts and notes are not here: no typed text about people is in events (see lib/data).
+ */
+
+export type Role = 'manager' | 'lead' | 'volunteer' | 'visitor'
+export type Skill = 'hand_saw' | 'ladder' | 'prunes_alone'
+export type ToolKind = 'pruner' | 'lopper' | 'saw' | 'pole_pruner' | 'ladder' | 'other'
+export type WorkState = 'begun' | 'done' | 'left_out'
+export type Part = 'holder' | 'helper' | 'learner'
+export type Severity = 'low' | 'high' | 'danger_now'
+export type OffReason = 'season' | 'rain' | 'wet_wood' | 'wind' | 'thunder' | 'heat' | 'lead'
+/** UTC, milliseconds, as JavaScript prints it. */
+export type Instant = string
+/** YYYY-MM-DD in the orchard's time zone. */
+export type DateOnly = string
+
+export type Orchard = {
+  name: string
+  timeZone: string
+  language: 'en' | 'es'
+  units: 'metric' | 'us'
+  /** Defaults and what the orchard set for itself, merged. */
+  houseRules: Record<string, number>
+  emergency: Record<string, string>
+}
+
+/** Somebody who is in the orchard now. Removed people are gone from the state. */
+export type Person = { role: Role; admitted: boolean }
+
+export type Round = {
+  kind: 'winter' | 'summer' | 'after_harvest' | 'training'
+  season: number
+  species: string[]
+  from: DateOnly
+  to: DateOnly
+}
+
+/** Scheduled or open; a closed shift is gone from the state. */
+export type Shift = {
+  roundId: string
+  date: DateOnly
+  startsAt: Instant
+  endsAt: Instant
+  state: 'scheduled' | 'open'
+  signal: 'horn' | 'whistle' | 'voice'
+  /** Latest version written, 0 before the first. */
+  briefingVersion: number
+  briefingChange: 'first' | 'before_next_tree' | 'come_down' | null
+  /** Species, or 'ladder', that are off today, and why. */
+  off: Record<string, OffReason>
+}
+
+/** What the open shift knows of one person who arrived or was briefed. */
+export type Attendance = { state: 'here' | 'break'; since: Instant }
+export type Briefed = { given: boolean; signedVersion: number }
+
+export type Tool = {
+  label: string
+  kind: ToolKind
+  fit: boolean
+  clean: boolean
+  heldBy: string | null
+  /** Null: the orchard's own. */
+  ownedBy: string | null
+}
+
+export type Work = { state: WorkState; share: number | null }
+
+export type Claim = {
+  /** A tree, or for brush a whole row. */
+  tree: number | null
+  row: { block: number; row: number } | null
+  purpose: 'work' | 'teaching'
+  kind: 'prune' | 'brush' | 'other'
+  ladder: boolean
+  buddyId: string | null
+  openedAt: Instant
+  people: Record<string, Part>
+}
+
+export type Flag = {
+  tree: number
+  kind: 'disease' | 'arborist'
+  state: 'suspected' | 'confirmed' | 'open'
+  sign: string
+  severity: Severity
+  keepOutM: number | null
+  raisedBy: string
+  raisedAt: Instant
+}
+
+export type Stop = {
+  /** Null: the whole orchard. */
+  block: number | null
+  calledBy: string
+  calledAt: Instant
+  resumed: boolean
+  /** Person → what they answered to. */
+  answers: Record<string, 'stopped' | 'resumed'>
+}
+
+export type State = {
+  orchardId: string
+  epoch: string
+  head: number
+  channelEpoch: number
+  sheetVersion: number
+  minClient: number
+  me: { personId: string; role: Role }
+  orchard: Orchard
+  people: Record<string, Person>
+  /** Open rounds. */
+  rounds: Record<string, Round>
+  /** The round whose work is in `work`, `deals` and `marked`: the open shift's, else the one opened last. */
+  workRoundId: string | null
+  shifts: Record<string, Shift>
+  /** Of the open shift; empty without one. */
+  attendance: Record<string, Attendance>
+  briefed: Record<string, Briefed>
+  /** Person → whether the latest check of the open shift passed. */
+  equipped: Record<string, boolean>
+  tools: Record<string, Tool>
+  /** Tree number → work; a tree that is not here is unpruned. */
+  work: Record<string, Work>
+  claims: Record<string, Claim>
+  /** Tree number → the one or two people it is kept for. */
+  deals: Record<string, string[]>
+  /** Trees on which a lead marked the big cuts. */
+  marked: Record<string, true>
+  /** Open flags. */
+  flags: Record<string, Flag>
+  /** Of the open shift. */
+  stops: Record<string, Stop>
+  /** Person → skill → last day, or null without an end. */
+  skills: Record<string, Partial<Record<Skill, DateOnly | null>>>
+  /** Person → latest season with consent to the text in force. */
+  consents: Record<string, number>
+  minors: Record<string, { guardianId: string | null }>
+  failedEquipment: Record<string, string[]>
+}
