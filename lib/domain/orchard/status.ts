@@ -3,7 +3,8 @@
 export const statuses = ['unpruned', 'in_progress', 'done', 'disease', 'arborist'] as const
 export type Status = (typeof statuses)[number]
 
-export const works = ['unpruned', 'begun', 'done', 'not_this_round'] as const
+export const works = ['unpruned', 'begun', 'done', 'left_out'] as const
+/** In this round; left out: not to be pruned in it. */
 export type Work = (typeof works)[number]
 
 export type TreeState = {

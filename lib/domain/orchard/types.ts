@@ -24,7 +24,7 @@ export const lives = ['standing', 'dead', 'removed', 'gap'] as const
 /** A gap is a place that holds no tree; removed says that one stood there. */
 export type Life = (typeof lives)[number]
 
-export const sizeClasses = ['young', 'small', 'standard', 'large', 'unknown'] as const
+export const sizeClasses = ['young', 'small', 'medium', 'large'] as const
 export type SizeClass = (typeof sizeClasses)[number]
 
 export type Tree = {
@@ -36,7 +36,7 @@ export type Tree = {
   species: Species
   /** The `no` of its cultivar. */
   cultivar: number | null
-  sizeClass: SizeClass
+  sizeClass: SizeClass | null
   plantedYear: number | null
   heightCm: number | null
   /** Trunk diameter. */

@@ -10,12 +10,14 @@ import { type Block, stands, type Tree } from '../orchard/types'
 export type Spot = { no: number; block: number; row: number; alongM: number; acrossM: number }
 
 /** A row from end to end, with the step that takes one round its last tree. */
-export type Wall = { row: number; acrossM: number; lowM: number; highM: number }
+export type Wall = { row: number; lowM: number; highM: number }
 
 export type BlockGround = {
   block: Block
   /** In order of the rows. */
   walls: readonly Wall[]
+  /** How far along each row its standing and dead trees are. */
+  standing: ReadonlyMap<number, readonly number[]>
   /** Metres east and north of one point of the orchard. */
   offsetAt: (alongM: number, acrossM: number) => Offset
 }
@@ -38,9 +40,11 @@ export function groundOf(trees: readonly Tree[], blocks: readonly Block[]): Grou
     const own = byBlock.get(block.no) ?? []
     const frame = frameOf(own, offsets, block.bearingDeg)
     for (const tree of own) spots.set(tree.no, spotOf(tree, offsets, frame))
+    const rows = standingRows(own, spots)
     grounds.set(block.no, {
       block,
-      walls: wallsOf(own, spots, block.treeSpacingM / 2),
+      walls: wallsOf(rows, block.treeSpacingM / 2),
+      standing: new Map([...rows].map(([row, own]) => [row, own.map((spot) => spot.alongM)])),
       offsetAt: (alongM, acrossM) => ({
         eastM: alongM * frame.east + acrossM * frame.north,
         northM: alongM * frame.north - acrossM * frame.east,
@@ -84,12 +88,18 @@ function spotOf(tree: Tree, offsets: ReadonlyMap<number, Offset>, frame: Frame):
 }
 
 /** Where no tree stands any more, nothing is in the way. */
-function wallsOf(trees: readonly Tree[], spots: ReadonlyMap<number, Spot>, roundM: number): Wall[] {
+function standingRows(
+  trees: readonly Tree[],
+  spots: ReadonlyMap<number, Spot>
+): Map<number, Spot[]> {
   const standing = trees.filter(stands).flatMap((tree) => spots.get(tree.no) ?? [])
-  return [...groupBy(standing, (spot) => spot.row)]
+  return groupBy(standing, (spot) => spot.row)
+}
+
+function wallsOf(rows: ReadonlyMap<number, readonly Spot[]>, roundM: number): Wall[] {
+  return [...rows]
     .map(([row, own]) => ({
       row,
-      acrossM: own.reduce((sum, spot) => sum + spot.acrossM, 0) / own.length,
       lowM: Math.min(...own.map((spot) => spot.alongM)) - roundM,
       highM: Math.max(...own.map((spot) => spot.alongM)) + roundM,
     }))

@@ -18,7 +18,7 @@ export function walksFrom(ground: Ground, fromNo: number): (toNo: number) => num
   return (toNo) => {
     const to = ground.spots.get(toNo)
     if (!to) return Number.POSITIVE_INFINITY
-    if (to.block !== from.block) return betweenBlocksM(ground, from, to)
+    if (to.block !== from.block) return walkBetweenBlocks(ground, from, to).walkedM
 
     const ways = waysToRow.get(to.row) ?? waysInto(ground.blocks.get(to.block), from, to.row)
     waysToRow.set(to.row, ways)
@@ -54,17 +54,17 @@ function passing(ways: Way[], wall: Wall): Way[] {
   return [...ways.filter((way) => !blocked.includes(way)), ...round]
 }
 
-function betweenBlocksM(ground: Ground, from: Spot, to: Spot): number {
-  const leaving = endsOf(ground, from)
+/** The shortest walk to another block, and where along the goal's row it comes in. */
+export function walkBetweenBlocks(ground: Ground, from: Spot, to: Spot): Way {
   const arriving = endsOf(ground, to)
-  return Math.min(
-    ...leaving.flatMap((out) =>
-      arriving.map(
-        (into) =>
-          out.walkM + Math.hypot(into.eastM - out.eastM, into.northM - out.northM) + into.walkM
-      )
-    )
+  const ways = endsOf(ground, from).flatMap((out) =>
+    arriving.map((into) => ({
+      alongM: into.alongM,
+      walkedM:
+        out.walkM + Math.hypot(into.eastM - out.eastM, into.northM - out.northM) + into.walkM,
+    }))
   )
+  return ways.reduce((best, next) => (next.walkedM < best.walkedM ? next : best))
 }
 
 /** The two ends of a tree's row, and how far the tree is from each. */
@@ -74,6 +74,7 @@ function endsOf(ground: Ground, spot: Spot) {
   const endsM = wall ? [wall.lowM, wall.highM] : [spot.alongM]
   return endsM.map((endM) => ({
     ...(own?.offsetAt(endM, spot.acrossM) ?? { eastM: 0, northM: 0 }),
+    alongM: endM,
     walkM: Math.abs(spot.alongM - endM),
   }))
 }

@@ -12,7 +12,7 @@ export function aTree(tree: Partial<Tree> & Pick<Tree, 'no'>): Tree {
     place: tree.no,
     species: 'apple',
     cultivar: null,
-    sizeClass: 'standard',
+    sizeClass: 'medium',
     plantedYear: null,
     heightCm: null,
     trunkCm: null,

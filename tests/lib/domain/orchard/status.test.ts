@@ -15,7 +15,7 @@ describe('statusOf', () => {
     ['unpruned', 'unpruned'],
     ['begun', 'in_progress'],
     ['done', 'done'],
-    ['not_this_round', 'unpruned'],
+    ['left_out', 'unpruned'],
   ])('work %s, nobody there, no flag: %s', (work, status) => {
     expect(statusOf({ arboristFlag: false, held: false, diseaseFlag: false, work })).toBe(status)
   })
