@@ -70,6 +70,7 @@ create table public.breaks (
   from_at timestamptz not null,
   to_at timestamptz
 );
+create index breaks_by_attendance on public.breaks (attendance_id, from_at desc);
 create unique index breaks_one_open on public.breaks (attendance_id) where to_at is null;
 
 alter table public.rounds enable row level security;

@@ -44,6 +44,7 @@ create table public.claim_people (
   constraint claim_people_person foreign key (orchard_id, person_id) references public.people (orchard_id, id) on delete cascade
 );
 create unique index claim_people_one_tree_a_person on public.claim_people (person_id) where to_at is null;
+create index claim_people_by_claim on public.claim_people (claim_id);
 create unique index claim_people_one_holder on public.claim_people (claim_id) where to_at is null and part = 'holder';
 
 create table public.deals (

@@ -1,0 +1,200 @@
+-- The state of the day as one answer, in the shape of lib/events/state.ts. Each function gives some of its keys.
+
+create function private.orchard_state(p_reader private.reader) returns jsonb
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select jsonb_build_object(
+      'orchardId', o.id, 'epoch', h.epoch, 'head', h.head, 'channelEpoch', h.channel_epoch,
+      'sheetVersion', h.sheet_version, 'minClient', o.min_client,
+      'me', jsonb_build_object('personId', p_reader.person_id, 'role', p_reader.role),
+      'orchard', jsonb_build_object(
+        'name', o.name, 'timeZone', o.time_zone, 'language', o.language, 'units', o.units,
+        'houseRules', private.default_house_rules() || o.house_rules, 'emergency', o.emergency))
+    from public.orchards o
+    join public.orchard_heads h on h.orchard_id = o.id
+    where o.id = p_reader.orchard_id
+  );
+end $$;
+
+create function private.people_state(p_reader private.reader) returns jsonb
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    with here as (
+      select p.*, p_reader.is_lead or p.id = any (p_reader.own) as told
+      from public.people p
+      where p.orchard_id = p_reader.orchard_id and p.removed_at is null
+    )
+    select jsonb_build_object(
+      'people', (
+        select coalesce(jsonb_object_agg(id, jsonb_build_object('role', role, 'admitted', admitted_at is not null)), '{}')
+        from here),
+      'minors', (
+        select coalesce(jsonb_object_agg(id, jsonb_build_object('guardianId', guardian_id)), '{}')
+        from here where told and age_band = 'minor'),
+      'skills', (
+        select coalesce(jsonb_object_agg(person_id, skills), '{}')
+        from (
+          select s.person_id, jsonb_object_agg(s.skill, s.until) as skills
+          from public.skills s join here on here.id = s.person_id
+          where here.told and s.ended_at is null
+          group by s.person_id) of_each),
+      'consents', (
+        select coalesce(jsonb_object_agg(person_id, season), '{}')
+        from (
+          select c.person_id, max(c.season) as season
+          from public.consents c join here on here.id = c.person_id
+          where here.told and c.text_version = private.house_rule(p_reader.orchard_id, 'consent_version')
+          group by c.person_id) of_each))
+  );
+end $$;
+
+create function private.rounds_state(p_orchard uuid) returns jsonb
+language plpgsql stable set search_path = '' as $$
+begin
+  return jsonb_build_object(
+    'rounds', (
+      select coalesce(jsonb_object_agg(r.id, jsonb_build_object(
+        'kind', r.kind, 'season', r.season, 'species', r.species, 'from', r.from_on, 'to', r.to_on)), '{}')
+      from public.rounds r
+      where r.orchard_id = p_orchard and r.closed_at is null),
+    'shifts', (
+      select coalesce(jsonb_object_agg(s.id, jsonb_build_object(
+        'roundId', s.round_id, 'date', s.on_date, 'startsAt', private.instant(s.starts_at), 'endsAt', private.instant(s.ends_at),
+        'state', s.state, 'signal', s.signal,
+        'briefingVersion', coalesce(b.version, 0), 'briefingChange', b.change,
+        'off', (select coalesce(jsonb_object_agg(x.what, x.reason), '{}') from public.shift_offs x where x.shift_id = s.id))), '{}')
+      from public.shifts s
+      left join lateral (
+        select version, change from public.briefings where shift_id = s.id order by version desc limit 1) b on true
+      where s.orchard_id = p_orchard and s.state <> 'closed'));
+end $$;
+
+create function private.crew_state(p_reader private.reader) returns jsonb
+language plpgsql stable set search_path = '' as $$
+declare
+  v_shift uuid := (private.open_shift(p_reader.orchard_id)).id;
+begin
+  return jsonb_build_object(
+    'attendance', (
+      select coalesce(jsonb_object_agg(a.person_id, jsonb_build_object(
+        'state', case when b.id is not null and b.to_at is null then 'break' else 'here' end,
+        'since', private.instant(coalesce(b.to_at, b.from_at, a.arrived_at)))), '{}')
+      from public.attendances a
+      left join lateral (
+        select id, from_at, to_at from public.breaks where attendance_id = a.id order by from_at desc, to_at is null desc limit 1) b on true
+      where a.shift_id = v_shift and a.left_at is null),
+    'briefed', (
+      select coalesce(jsonb_object_agg(person_id, jsonb_build_object('given', given, 'signedVersion', signed_version)), '{}')
+      from (
+        select person_id, bool_or(given) as given, max(signed) as signed_version
+        from (
+          select g.person_id, true as given, 0 as signed from public.briefings_given g where g.shift_id = v_shift
+          union all
+          select s.person_id, false, s.version from public.briefing_signatures s where s.shift_id = v_shift) each_one
+        group by person_id) of_each
+      where exists (select 1 from public.people p where p.id = person_id and p.removed_at is null)),
+    'stops', (
+      select coalesce(jsonb_object_agg(s.id, jsonb_build_object(
+        'block', s.block_no, 'calledBy', s.called_by, 'calledAt', private.instant(s.called_at), 'resumed', s.resumed_at is not null,
+        -- 'resumed' sorts before 'stopped' and overrides it.
+        'answers', (
+          select coalesce(jsonb_object_agg(person_id, phase), '{}')
+          from (select person_id, min(phase) as phase from public.stop_answers where stop_id = s.id group by person_id) last))), '{}')
+      from public.stops s where s.shift_id = v_shift)
+  ) || private.equipment_state(p_reader, v_shift);
+end $$;
+
+create function private.equipment_state(p_reader private.reader, p_shift uuid) returns jsonb
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    with latest as (
+      select distinct on (e.person_id) e.person_id, e.failed_items,
+        p_reader.is_lead or e.person_id = any (p_reader.own) as told,
+        bool_or(e.failed_items = '{}') over (partition by e.person_id) as once_passed
+      from public.equipment_checks e
+      join public.people p on p.id = e.person_id and p.removed_at is null
+      where e.shift_id = p_shift
+      order by e.person_id, e.checked_at desc
+    )
+    select jsonb_build_object(
+      -- Other volunteers hear of passed checks only.
+      'equipped', coalesce(jsonb_object_agg(person_id, failed_items = '{}' or not told) filter (where told or once_passed), '{}'),
+      'failedEquipment', coalesce(jsonb_object_agg(person_id, failed_items) filter (where told and failed_items <> '{}'), '{}'))
+    from latest
+  );
+end $$;
+
+create function private.work_state(p_orchard uuid) returns jsonb
+language plpgsql stable set search_path = '' as $$
+declare
+  v_round uuid := (private.work_round(p_orchard)).id;
+begin
+  return jsonb_build_object(
+    'workRoundId', v_round,
+    'work', jsonb_build_object(
+      -- Runs of tree numbers, [first, last, first, last, …]: rows are pruned in order, so ten thousand trees are a few runs.
+      'done', (
+        select coalesce(jsonb_agg(edge order by edge), '[]')
+        from (
+          select min(tree_no) as first_no, max(tree_no) as last_no
+          from (
+            select tree_no, tree_no - row_number() over (order by tree_no) as run
+            from public.tree_work where round_id = v_round and state = 'done') each_one
+          group by run) runs,
+        lateral (values (first_no), (last_no)) as edges (edge)),
+      'begun', (
+        select coalesce(jsonb_agg(jsonb_build_array(tree_no, share) order by tree_no), '[]')
+        from public.tree_work where round_id = v_round and state = 'begun'),
+      'leftOut', (
+        select coalesce(jsonb_agg(tree_no order by tree_no), '[]')
+        from public.tree_work where round_id = v_round and state = 'left_out')),
+    'deals', (
+      select coalesce(jsonb_object_agg(tree_no, people), '{}')
+      from public.deals where orchard_id = p_orchard and round_id = v_round and ended_at is null),
+    'marked', (
+      select coalesce(jsonb_object_agg(tree_no, true), '{}')
+      from public.big_cut_marks where round_id = v_round and ended_at is null));
+end $$;
+
+create function private.trees_in_hand_state(p_orchard uuid) returns jsonb
+language plpgsql stable set search_path = '' as $$
+begin
+  return jsonb_build_object(
+    'tools', (
+      select coalesce(jsonb_object_agg(t.no, jsonb_build_object(
+        'label', t.label, 'kind', t.kind, 'fit', t.state = 'fit', 'clean', t.clean, 'heldBy', h.person_id, 'ownedBy', t.owned_by)), '{}')
+      from public.tools t
+      left join public.tool_holdings h on h.orchard_id = t.orchard_id and h.tool_no = t.no and h.returned_at is null
+      where t.orchard_id = p_orchard),
+    'claims', (
+      select coalesce(jsonb_object_agg(c.id, jsonb_build_object(
+        'tree', c.tree_no,
+        'row', case when c.tree_no is null then jsonb_build_object('block', c.block_no, 'row', c.row_no) end,
+        'purpose', c.purpose, 'kind', c.kind, 'ladder', c.ladder, 'buddyId', c.buddy_id, 'openedAt', private.instant(c.opened_at),
+        'people', (
+          select coalesce(jsonb_object_agg(cp.person_id, cp.part), '{}')
+          from public.claim_people cp where cp.claim_id = c.id and cp.to_at is null))), '{}')
+      from public.claims c where c.orchard_id = p_orchard and c.ended_at is null),
+    'flags', (
+      select coalesce(jsonb_object_agg(f.id, jsonb_build_object(
+        'tree', f.tree_no, 'kind', f.kind, 'state', f.state, 'sign', f.sign, 'severity', f.severity, 'keepOutM', f.keep_out_m,
+        'raisedBy', f.raised_by, 'raisedAt', private.instant(f.raised_at))), '{}')
+      from public.flags f where f.orchard_id = p_orchard and f.ended_at is null));
+end $$;
+
+create function public.snapshot(p_orchard uuid, p_person uuid) returns jsonb
+language plpgsql stable security definer set search_path = '' as $$
+declare
+  v_reader private.reader := private.begin_read(p_orchard, p_person);
+begin
+  return private.orchard_state(v_reader)
+    || private.people_state(v_reader)
+    || private.rounds_state(p_orchard)
+    || private.crew_state(v_reader)
+    || private.work_state(p_orchard)
+    || private.trees_in_hand_state(p_orchard);
+end $$;
+grant execute on function public.snapshot to authenticated;
