@@ -1,0 +1,117 @@
+-- Coming to a claimed tree as helper or learner, going, and handing the claim over.
+
+create function private.claim_or_fail(p_orchard uuid, p_claim uuid) returns public.claims
+language plpgsql stable set search_path = '' as $$
+declare
+  v_claim public.claims;
+begin
+  select * into v_claim from public.claims where orchard_id = p_orchard and id = p_claim;
+  if not found then perform private.fail(404, 'no_such_claim', 'There is no such claim.'); end if;
+  return v_claim;
+end $$;
+
+create function private.part_in(p_claim uuid, p_person uuid) returns text
+language sql stable set search_path = '' as $$
+  select part from public.claim_people where claim_id = p_claim and person_id = p_person and to_at is null
+$$;
+
+create function private.is_minor(p_person uuid) returns boolean
+language sql stable set search_path = '' as $$
+  select exists (select 1 from public.people where id = p_person and age_band = 'minor')
+$$;
+
+create function public.join_tree(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_part text default 'helper') returns jsonb
+language plpgsql volatile security definer set search_path = '' as $$
+declare
+  v_c private.command;
+  v_claim public.claims;
+  v_tree public.trees;
+  v_missing jsonb;
+begin
+  v_c := private.begin_command('join_tree', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('claim', p_claim, 'part', p_part));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if p_part is null or p_part not in ('helper', 'learner') then
+    perform private.fail(400, 'malformed', 'One joins as helper or learner.');
+  end if;
+  v_claim := private.claim_or_fail(p_orchard, p_claim);
+  if v_claim.ended_at is not null then return private.refuse(v_c, private.code('claim_over')); end if;
+
+  v_missing := private.missing_of_person(p_orchard, p_person, 'other', p_part);
+  select * into v_tree from public.trees where orchard_id = p_orchard and no = v_claim.tree_no;
+  if private.is_minor(p_person) and (v_claim.ladder or v_tree.asks_saw or private.asks_ladder(v_tree)) then
+    v_missing := v_missing || private.code('minor_ladder_saw');
+  end if;
+  if v_missing <> '[]' then return private.refuse(v_c, v_missing); end if;
+
+  insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at)
+  values (p_orchard, p_claim, p_person, p_part, v_c.at);
+  return private.accept(v_c, 'tree_joined', jsonb_build_object('claim', p_claim, 'person', p_person, 'part', p_part));
+end $$;
+grant execute on function public.join_tree to authenticated;
+
+create function public.leave_tree(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid) returns jsonb
+language plpgsql volatile security definer set search_path = '' as $$
+declare
+  v_c private.command;
+  v_part text;
+begin
+  v_c := private.begin_command('leave_tree', p_orchard, p_command, p_person, 'self', jsonb_build_object('claim', p_claim));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.claim_or_fail(p_orchard, p_claim);
+  v_part := private.part_in(p_claim, p_person);
+  if v_part is null then return private.refuse(v_c, private.code('not_in_claim')); end if;
+  -- A tree is never left without a holder by accident: it is finished, left half done or handed over.
+  if v_part = 'holder' then return private.refuse(v_c, private.code('holder_hands_over')); end if;
+
+  update public.claim_people set to_at = v_c.at where claim_id = p_claim and person_id = p_person and to_at is null;
+  return private.accept(v_c, 'tree_left', jsonb_build_object(
+    'claimsLeft', jsonb_build_array(jsonb_build_array(p_claim, p_person))));
+end $$;
+grant execute on function public.leave_tree to authenticated;
+
+create function private.missing_to_take_over(p_orchard uuid, p_claim public.claims, p_to uuid) returns jsonb
+language plpgsql stable set search_path = '' as $$
+declare
+  v_tree public.trees;
+  v_wish private.wish;
+  v_missing jsonb;
+begin
+  select * into v_tree from public.trees where orchard_id = p_orchard and no = p_claim.tree_no;
+  v_wish := (p_to, p_claim.tree_no, p_claim.purpose, p_claim.kind, p_claim.ladder,
+    (select coalesce(array_agg(person_id), '{}') from public.claim_people
+     where claim_id = p_claim.id and to_at is null and part = 'helper' and person_id <> p_to), '{}'::uuid[], p_claim.buddy_id);
+  v_missing := private.missing_of_person(p_orchard, p_to, p_claim.kind, 'holder');
+  if v_tree.no is not null and p_claim.kind = 'prune' then
+    v_missing := v_missing || private.missing_for_pruning(v_tree, private.open_shift(p_orchard), v_wish);
+  end if;
+  -- Who helps at this tree already does not hold another one.
+  if private.part_in(p_claim.id, p_to) is not null then
+    select coalesce(jsonb_agg(x), '[]') into v_missing from jsonb_array_elements(v_missing) x where x ->> 'code' <> 'holds_another';
+  end if;
+  return v_missing;
+end $$;
+
+create function public.hand_over(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_to uuid) returns jsonb
+language plpgsql volatile security definer set search_path = '' as $$
+declare
+  v_c private.command;
+  v_claim public.claims;
+  v_missing jsonb;
+begin
+  v_c := private.begin_command('hand_over', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('claim', p_claim, 'to', p_to));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if p_to is null or p_to = p_person then perform private.fail(400, 'malformed', 'Hand over to somebody else.'); end if;
+  v_claim := private.claim_or_fail(p_orchard, p_claim);
+  if v_claim.ended_at is not null then return private.refuse(v_c, private.code('claim_over')); end if;
+  if private.part_in(p_claim, p_person) is distinct from 'holder' then return private.refuse(v_c, private.code('not_holder')); end if;
+
+  v_missing := private.missing_to_take_over(p_orchard, v_claim, p_to);
+  if v_missing <> '[]' then return private.refuse(v_c, v_missing); end if;
+
+  update public.claim_people set to_at = v_c.at where claim_id = p_claim and to_at is null and person_id in (p_person, p_to);
+  insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at) values (p_orchard, p_claim, p_to, 'holder', v_c.at);
+  return private.accept(v_c, 'tree_handed_over', jsonb_build_object('claim', p_claim, 'to', p_to, 'from', p_person));
+end $$;
+grant execute on function public.hand_over to authenticated;
