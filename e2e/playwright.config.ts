@@ -1,0 +1,35 @@
+import { join } from 'node:path'
+import { defineConfig } from '@playwright/test'
+
+const results = process.env.ROWCALL_RESULTS
+
+/** Which browser to use: ours if told, else Playwright's own. */
+const executablePath = process.env.PLAYWRIGHT_CHROMIUM ?? '/usr/bin/chromium'
+
+export default defineConfig({
+  testDir: '.',
+  testMatch: '**/*.e2e.ts',
+  fullyParallel: false,
+  workers: 1,
+  timeout: 90_000,
+  expect: { timeout: 10_000 },
+  outputDir: '../test-results',
+  reporter: results
+    ? [['line'], ['json', { outputFile: join(results, 'playwright.json') }]]
+    : [['line']],
+  use: {
+    trace: 'retain-on-failure',
+    launchOptions: {
+      executablePath,
+      args: [
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+        ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
+      ],
+    },
+  },
+})
