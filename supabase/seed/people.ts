@@ -1,0 +1,51 @@
+/** Who works in the demo orchard. All invented, like the orchard. */
+
+export const demoOrchard = {
+  name: 'Ashmerrow',
+  timeZone: 'America/Chicago',
+  language: 'en',
+  units: 'metric',
+} as const
+
+export type DemoPerson = {
+  name: string
+  role: 'manager' | 'lead' | 'volunteer'
+  ageBand: 'adult' | 'minor'
+  /** The name of the adult who answers for a minor. */
+  guardian?: string
+  language: 'en' | 'es'
+  skills: readonly ('hand_saw' | 'ladder' | 'prunes_alone')[]
+  hasPhone: boolean
+}
+
+export const demoPeople: readonly DemoPerson[] = [
+  adult('Maren Oduya', 'manager', 'en', ['hand_saw', 'ladder', 'prunes_alone']),
+  adult('Iker Salvaterra', 'lead', 'es', ['hand_saw', 'ladder', 'prunes_alone']),
+  adult('Wilma Thackeray', 'lead', 'en', ['hand_saw', 'ladder', 'prunes_alone']),
+  adult('Tobin Achterberg', 'volunteer', 'en', ['hand_saw', 'prunes_alone']),
+  adult('Rosaura Quiñones', 'volunteer', 'es', ['hand_saw', 'ladder', 'prunes_alone']),
+  adult('Pim Delacroix', 'volunteer', 'en', ['prunes_alone']),
+  adult('Nadia Brightwater', 'volunteer', 'en', ['hand_saw', 'prunes_alone']),
+  adult('Eliseo Montalbán', 'volunteer', 'es', ['prunes_alone']),
+  adult('Greta Holloway', 'volunteer', 'en', []),
+  adult('Sunniva Park', 'volunteer', 'en', ['prunes_alone']),
+  adult('Abel Ferreira', 'volunteer', 'es', []),
+  adult('Dorothea Nkemelu', 'volunteer', 'en', ['hand_saw', 'ladder']),
+  adult('Casimir Wray', 'volunteer', 'en', []),
+  { ...adult('Hob Larrimore', 'volunteer', 'en', ['prunes_alone']), hasPhone: false },
+  {
+    ...adult('Lucía Quiñones', 'volunteer', 'es', []),
+    ageBand: 'minor',
+    guardian: 'Rosaura Quiñones',
+    hasPhone: false,
+  },
+]
+
+function adult(
+  name: string,
+  role: DemoPerson['role'],
+  language: DemoPerson['language'],
+  skills: DemoPerson['skills']
+): DemoPerson {
+  return { name, role, ageBand: 'adult', language, skills, hasPhone: true }
+}
