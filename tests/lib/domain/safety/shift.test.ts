@@ -1,0 +1,117 @@
+import { describe, expect, test } from 'vitest'
+
+import { asksOf } from '@/lib/domain/safety/asks'
+import {
+  proposedTopics,
+  type ShiftHazards,
+  topicCodes,
+  topicOf,
+} from '@/lib/domain/safety/briefing-topics'
+import { equipmentFor } from '@/lib/domain/safety/equipment'
+import { proposedOff } from '@/lib/domain/safety/species-season'
+import { checksFor, toolCheckCodes, toolKinds } from '@/lib/domain/safety/tool-checks'
+
+describe('species proposed as off', () => {
+  // UC IPM Pest Management Guidelines, Apricot r5100911 and Cherry: July and August.
+  test.each([
+    [1, ['apricot', 'cherry']],
+    [6, ['apricot', 'cherry']],
+    [7, []],
+    [8, []],
+    [9, ['apricot', 'cherry']],
+    [12, ['apricot', 'cherry']],
+  ])('month %i: %j', (month, off) => {
+    expect(proposedOff(month)).toEqual(off)
+  })
+
+  test('follow the orchard’s own dry months', () => {
+    expect(proposedOff(2, { apricot: [1, 2], plum: [7] })).toEqual(['plum'])
+  })
+})
+
+describe('what a tree asks for', () => {
+  // The limit is a house rule, common practice.
+  test.each([
+    [250, false, { ladder: false, saw: false, feetOnTheGround: false }],
+    [251, false, { ladder: true, saw: false, feetOnTheGround: false }],
+    [null, true, { ladder: false, saw: true, feetOnTheGround: true }],
+  ])('height %s, saw %s', (heightCm, asksSaw, asks) => {
+    expect(asksOf({ heightCm, asksSaw }, 250)).toEqual(asks)
+  })
+})
+
+test('a helmet is asked for when somebody cuts overhead', () => {
+  const codes = (cuttingOverhead: boolean) =>
+    equipmentFor({ cuttingOverhead }).map(({ code }) => code)
+
+  expect(codes(false)).toEqual(['eye_protection', 'gloves', 'shoes', 'long_sleeves'])
+  expect(codes(true)).toContain('helmet')
+})
+
+describe('the look at a tool', () => {
+  test('asks something of every kind, and no question is unused', () => {
+    const asked = toolKinds.flatMap((kind) => checksFor(kind).map(({ code }) => code))
+
+    for (const kind of toolKinds) expect(checksFor(kind).length).toBeGreaterThan(0)
+    expect(new Set(asked)).toEqual(new Set(toolCheckCodes))
+  })
+
+  // Washington Admin. Code 296-307-05505(1); OSHA QuickCard on tripod orchard ladders.
+  test('of a ladder asks its length and whether it fell', () => {
+    expect(checksFor('ladder').map(({ code }) => code)).toEqual(
+      expect.arrayContaining(['not_over_16_ft', 'not_tipped_over'])
+    )
+  })
+})
+
+describe('the topics of a briefing', () => {
+  const calm: ShiftHazards = {
+    ladderTrees: false,
+    sawTrees: false,
+    keepOuts: false,
+    powerLines: false,
+    diseasedTrees: false,
+    slope: false,
+    nests: false,
+    highestC: 15,
+    lowestC: 8,
+    gustKmPerH: 10,
+  }
+
+  test('on a calm day are the signal and the tools', () => {
+    expect(proposedTopics(calm).map(({ code }) => code)).toEqual(['stop_signal', 'tools'])
+  })
+
+  test.each<[Partial<ShiftHazards>, string]>([
+    [{ ladderTrees: true }, 'ladders'],
+    [{ sawTrees: true }, 'saws'],
+    [{ keepOuts: true }, 'keep_out'],
+    [{ powerLines: true }, 'lines'],
+    [{ diseasedTrees: true }, 'disease'],
+    [{ slope: true }, 'slope'],
+    [{ nests: true }, 'nests'],
+    // Cal. Code Regs. Title 8 §3395: shade when it exceeds 80 °F (26.7 °C).
+    [{ highestC: 27 }, 'heat'],
+    // Common practice, no source.
+    [{ lowestC: 4 }, 'cold'],
+    // Beaufort 5 from 19 mph (30.6 km/h), NWS; that it is a limit is common practice.
+    [{ gustKmPerH: 31 }, 'wind'],
+  ])('with %o take in %s', (hazard, code) => {
+    expect(proposedTopics({ ...calm, ...hazard }).map((topic) => topic.code)).toEqual(
+      topicCodes.filter((each) => ['stop_signal', 'tools', code].includes(each))
+    )
+  })
+
+  test('say nothing about weather that nobody looked at', () => {
+    const unknown = { highestC: null, lowestC: null, gustKmPerH: null }
+
+    expect(proposedTopics({ ...calm, ...unknown }).map(({ code }) => code)).toEqual([
+      'stop_signal',
+      'tools',
+    ])
+  })
+
+  test('each have a drawing of their own', () => {
+    expect(new Set(topicCodes.map((code) => topicOf(code).drawing)).size).toBe(topicCodes.length)
+  })
+})
