@@ -1,0 +1,41 @@
+/** Every path of the app, built here, so that a moved page breaks the build and not a link. */
+
+export const routes = {
+  home: () => '/',
+
+  // getting in: codes stand in the fragment, which no log and no referrer sees
+  join: (code?: string) => `/join${code === undefined ? '' : `#${code}`}`,
+  setUp: (code?: string) => `/set-up${code === undefined ? '' : `#${code}`}`,
+  consent: () => '/consent',
+
+  // before you start
+  ready: () => '/ready',
+  briefing: () => '/briefing',
+  tools: () => '/tools',
+
+  // at the trees
+  nextTree: () => '/next',
+  tree: (tree: number) => `/tree/${tree}`,
+  finishTree: (tree: number) => `/tree/${tree}/finish`,
+  halfDoneTree: (tree: number) => `/tree/${tree}/half-done`,
+  flagTree: (tree: number) => `/tree/${tree}/flag`,
+
+  // when something is wrong
+  flag: () => '/flag',
+  emergency: () => '/emergency',
+  callLead: () => '/call',
+  stopWork: () => '/stop',
+
+  // the day
+  breakOrLeave: () => '/break',
+  unsent: () => '/unsent',
+  device: () => '/device',
+
+  // leads and managers
+  map: () => '/map',
+  shift: () => '/shift',
+  people: () => '/people',
+  person: (personId: string) => `/people/${personId}`,
+  giveBriefing: () => '/shift/briefing',
+  board: () => '/board',
+} as const

@@ -1,0 +1,8 @@
+/** What only leads and managers read. */
+
+import { board } from './board'
+import { leadMap } from './lead-map'
+import { people } from './people'
+import { shift } from './shift'
+
+export const lead = { leadMap, shift, people, board }

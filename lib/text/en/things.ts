@@ -1,0 +1,42 @@
+/** What skills, tools, roles and reasons are called. The keys are the referee's codes. */
+
+export const things = {
+  skill: {
+    hand_saw: 'hand saw',
+    ladder: 'ladder',
+    prunes_alone: 'prunes alone',
+  },
+  tool: {
+    pruner: 'Hand pruner',
+    lopper: 'Lopper',
+    saw: 'Pruning saw',
+    pole_pruner: 'Pole pruner',
+    ladder: 'Ladder',
+    other: 'Other tool',
+  },
+  role: {
+    manager: 'Manager',
+    lead: 'Crew lead',
+    volunteer: 'Volunteer',
+    visitor: 'Visitor',
+  },
+  offReason: {
+    season: 'it is not their season',
+    rain: 'rain is too near',
+    wet_wood: 'the wood is wet',
+    wind: 'of the wind',
+    thunder: 'of thunder',
+    heat: 'of the heat',
+    lead: 'your lead said so',
+  },
+  signal: {
+    horn: 'Three long blasts of the horn mean stop work.',
+    whistle: 'Three long whistles mean stop work.',
+    voice: 'A shout of “stop work” means everybody.',
+  },
+  severity: {
+    low: 'Low',
+    high: 'High',
+    danger_now: 'Danger now',
+  },
+}

@@ -1,0 +1,52 @@
+/** What is kept on this device and not sent yet, and what became of it. */
+
+import { plural } from './plural'
+
+export const unsent = {
+  title: 'Not sent yet',
+  allSent: 'Everything is sent',
+  allSentNote: 'Nothing waits on this phone.',
+  offlineSince: (time: string) => `No signal since ${time}. Keep working.`,
+  offlineNote: 'All of this is kept on your phone and goes out by itself.',
+  changes: (count: number) => plural(count, '1 change', `${count} changes`),
+  sending: (changes: string) => `Sending ${changes}…`,
+  keptUntilOnline: (changes: string) => `${changes} kept on this device until you are online`,
+  worksTitle: 'Works without signal',
+  works: {
+    workCards: 'What to cut',
+    emergency: 'Emergency card',
+    finish: 'Finish a tree',
+    flags: 'Flags, photos',
+    deals: (count: number) => plural(count, '1 tree dealt to you', `${count} trees dealt to you`),
+    map: 'Map of the rows',
+  },
+  stopDoesNotReach: 'A stop does not reach this phone.',
+  stayInEarshot: 'Stay in earshot.',
+  outOfTouch: (minutes: number) => `Out of touch for ${minutes} minutes.`,
+  outOfTouchNote: 'Go where you can hear your lead, and tell somebody where you work.',
+  kind: {
+    claim: (tag: string) => `Claim on ${tag}`,
+    finish: (tag: string) => `Tree ${tag} finished`,
+    halfDone: (tag: string) => `Tree ${tag} left half done`,
+    flagDisease: (tag: string) => `${tag} flagged for disease`,
+    flagHazard: (tag: string) => `${tag} flagged for an arborist`,
+    photo: 'Photo',
+    arrive: 'You arrived',
+    leave: 'You went home',
+    breakBegan: 'Break began',
+    breakEnded: 'Break ended',
+    sign: 'Briefing signed',
+    equipment: 'Protection checked',
+    tool: (tool: string) => `Tool: ${tool}`,
+    other: 'Something you did',
+  },
+  claimNote: 'If somebody was first, you are told and your work still counts.',
+  alsoWorked: (tag: string, name: string) =>
+    `${name} holds ${tag}. Your work is kept as “also worked on”.`,
+  refusedTitle: 'This needs you',
+  refusedNote: 'It was not accepted. What you wrote is still here.',
+  discard: 'Let it go',
+  sendAgain: 'Send again',
+  backToTree: (tag: string) => `Back to tree ${tag}`,
+  otherLogin: 'Kept for somebody else on this device. It goes out when they use it again.',
+}

@@ -1,0 +1,81 @@
+/**
+ * Numbers, units and times as they are read. Everything inside is SI and UTC; only here do they
+ * become feet, inches and the orchard's clock.
+ */
+
+import type { Language } from './language'
+import { ordinal } from './ordinal'
+
+export type Units = 'metric' | 'us'
+
+export type Format = ReturnType<typeof formatFor>
+
+const metresPerPace = 0.75
+const metresPerFoot = 0.3048
+const centimetresPerInch = 2.54
+
+/** The formats of one reader: their language, the orchard's units and its time zone. */
+export function formatFor(reader: { language: Language; units: Units; timeZone: string }) {
+  const { language, units, timeZone } = reader
+  const isUs = units === 'us'
+  const number = (value: number, digits = 0) => numberIn(language, value, digits)
+  const time = new Intl.DateTimeFormat(language, {
+    timeZone,
+    hour: 'numeric',
+    minute: '2-digit',
+    ...(isUs && language === 'en' ? { hour12: true } : { hourCycle: 'h23' }),
+  })
+  const day = new Intl.DateTimeFormat(language, { timeZone, weekday: 'long' })
+  const date = new Intl.DateTimeFormat(language, { timeZone, day: 'numeric', month: 'long' })
+  const list = new Intl.ListFormat(language, { type: 'conjunction' })
+
+  return {
+    number,
+    ordinal: (place: number) => ordinal(language, place),
+    list: (things: readonly string[]) => list.format(things),
+
+    /** How far to walk: 46 m, 151 ft. */
+    distance: (metres: number) =>
+      isUs ? `${number(metres / metresPerFoot)} ft` : `${number(metres)} m`,
+    /** How far to stay away, rounded up, to the safe side. */
+    keepAway: (metres: number) =>
+      isUs ? `${number(Math.ceil(metres / metresPerFoot))} ft` : `${number(Math.ceil(metres))} m`,
+    /** A height: one digit, since half a metre matters on a ladder. */
+    height: (metres: number) =>
+      isUs ? `${number(metres / metresPerFoot, 1)} ft` : `${number(metres, 1)} m`,
+    /** Thickness of wood: 10 cm, 3.9 in. A limit in inches is rounded down, to the safe side. */
+    diameter: (centimetres: number) =>
+      isUs
+        ? `${number(Math.floor((centimetres / centimetresPerInch) * 10) / 10, 1)} in`
+        : `${number(centimetres, 1)} cm`,
+    /** Whole steps of 0.75 m; never none, for nobody stands in the tree. */
+    paces: (metres: number) => Math.max(1, Math.round(metres / metresPerPace)),
+    share: (part: number) => percentIn(language, part),
+
+    /** "10:42" on the orchard's clock. */
+    clock: (at: Date) => time.format(at),
+    /** "Saturday" */
+    day: (at: Date) => day.format(at),
+    /** "24 February", "February 24" */
+    date: (at: Date) => date.format(at),
+    /** 48 min, 1 h 5 min. */
+    duration: (minutes: number) => durationOf(Math.max(0, Math.round(minutes))),
+  }
+}
+
+function numberIn(language: Language, value: number, digits: number): string {
+  // A figure that rounds to nothing would otherwise read "-0".
+  const rounded = Number(value.toFixed(digits)) + 0
+  return new Intl.NumberFormat(language, { maximumFractionDigits: digits }).format(rounded)
+}
+
+function percentIn(language: Language, part: number): string {
+  return new Intl.NumberFormat(language, { style: 'percent' }).format(part)
+}
+
+function durationOf(minutes: number): string {
+  if (minutes < 60) return `${minutes} min`
+  const rest = minutes % 60
+  const hours = `${Math.floor(minutes / 60)} h`
+  return rest === 0 ? hours : `${hours} ${rest} min`
+}

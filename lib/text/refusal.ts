@@ -1,0 +1,28 @@
+/** Why something was refused, in a sentence that begins with what happened and ends with the way on. */
+
+import type { Messages } from './messages'
+
+export type RefusalCode = keyof Messages['refusals']
+
+/** What the sentence may name, already in words a person reads ("S 7·14", "Inés", "10:40"). */
+export type RefusalDetail = {
+  tree?: string
+  person?: string
+  species?: string
+  skill?: string
+  tool?: string
+  until?: string
+  reason?: string
+  trees?: string
+  /** The tree to take instead. */
+  take?: string
+}
+
+/** A code of a newer server than this page gets the sentence for the unknown, and its code to tell. */
+export function refusalSentence(text: Messages, code: string, detail: RefusalDetail = {}): string {
+  return isKnown(text, code) ? text.refusals[code](detail) : text.errors.refusedUnknown(code)
+}
+
+function isKnown(text: Messages, code: string): code is RefusalCode {
+  return Object.hasOwn(text.refusals, code)
+}
