@@ -1,0 +1,8 @@
+import type { lead as en } from '../en/lead'
+
+import { board } from './board'
+import { leadMap } from './lead-map'
+import { people } from './people'
+import { shift } from './shift'
+
+export const lead: typeof en = { leadMap, shift, people, board }

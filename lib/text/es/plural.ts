@@ -1,0 +1,3 @@
+import { pluralIn } from '../plural'
+
+export const plural = pluralIn('es')

@@ -1,0 +1,21 @@
+import type { species as en } from '../en/species'
+
+export const species: typeof en = {
+  almond: { name: 'almendro', a: 'un almendro', many: 'almendros' },
+  apple: { name: 'manzano', a: 'un manzano', many: 'manzanos' },
+  apricot: { name: 'albaricoquero', a: 'un albaricoquero', many: 'albaricoqueros' },
+  cherry: { name: 'cerezo', a: 'un cerezo', many: 'cerezos' },
+  fig: { name: 'higuera', a: 'una higuera', many: 'higueras' },
+  medlar: { name: 'níspero europeo', a: 'un níspero europeo', many: 'nísperos europeos' },
+  mulberry: { name: 'morera', a: 'una morera', many: 'moreras' },
+  nectarine: { name: 'nectarino', a: 'un nectarino', many: 'nectarinos' },
+  olive: { name: 'olivo', a: 'un olivo', many: 'olivos' },
+  peach: { name: 'melocotonero', a: 'un melocotonero', many: 'melocotoneros' },
+  pear: { name: 'peral', a: 'un peral', many: 'perales' },
+  persimmon: { name: 'caqui', a: 'un caqui', many: 'caquis' },
+  plum: { name: 'ciruelo', a: 'un ciruelo', many: 'ciruelos' },
+  pomegranate: { name: 'granado', a: 'un granado', many: 'granados' },
+  quince: { name: 'membrillero', a: 'un membrillero', many: 'membrilleros' },
+  sour_cherry: { name: 'guindo', a: 'un guindo', many: 'guindos' },
+  walnut: { name: 'nogal', a: 'un nogal', many: 'nogales' },
+}

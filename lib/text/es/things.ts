@@ -1,0 +1,42 @@
+import type { things as en } from '../en/things'
+
+export const things: typeof en = {
+  skill: {
+    hand_saw: 'serrucho',
+    ladder: 'escalera',
+    prunes_alone: 'poda sin ayuda',
+  },
+  tool: {
+    pruner: 'Tijera de mano',
+    lopper: 'Tijera de dos manos',
+    saw: 'Serrucho de poda',
+    pole_pruner: 'Tijera de pértiga',
+    ladder: 'Escalera',
+    other: 'Otra herramienta',
+  },
+  role: {
+    manager: 'Responsable',
+    lead: 'Jefe de cuadrilla',
+    volunteer: 'Voluntario',
+    visitor: 'Visita',
+  },
+  offReason: {
+    season: 'no es su temporada',
+    rain: 'la lluvia está demasiado cerca',
+    wet_wood: 'la madera está mojada',
+    wind: 'hay viento',
+    thunder: 'hay tormenta',
+    heat: 'hace demasiado calor',
+    lead: 'lo dijo tu jefe de cuadrilla',
+  },
+  signal: {
+    horn: 'Tres toques largos de bocina son la orden de parar.',
+    whistle: 'Tres pitidos largos son la orden de parar.',
+    voice: 'Un grito de «paren todo» vale para todos.',
+  },
+  severity: {
+    low: 'Leve',
+    high: 'Grave',
+    danger_now: 'Peligro ahora',
+  },
+}
