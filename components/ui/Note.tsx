@@ -22,11 +22,11 @@ export function Note({ tone = 'plain', icon, mark, lead, role, children }: NoteP
   return (
     <div className={joinClasses('note', tone !== 'plain' && `is-${tone}`)} role={role}>
       {mark ? <Mark name={mark} size={22} /> : <Icon name={icon ?? 'info'} size={22} />}
-      <span>
+      <div>
         {lead !== undefined && <b>{lead}</b>}
         {lead !== undefined && children !== undefined && ' '}
         {children}
-      </span>
+      </div>
     </div>
   )
 }

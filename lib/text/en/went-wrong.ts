@@ -1,6 +1,7 @@
 /** The page for what should not happen. Both languages are in it, for it may come without signal. */
 
 export const wentWrong = {
+  appName: 'Rowcall',
   title: 'Something broke on this screen',
   kept: 'What you did is kept on this device. Load the screen again.',
   again: 'Load it again',

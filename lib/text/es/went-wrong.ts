@@ -1,6 +1,7 @@
 import type { wentWrong as en } from '../en/went-wrong'
 
 export const wentWrong: typeof en = {
+  appName: 'Rowcall',
   title: 'Algo se rompió en esta pantalla',
   kept: 'Lo que hiciste queda en este dispositivo. Carga la pantalla otra vez.',
   again: 'Cargarla otra vez',

@@ -1,0 +1,24 @@
+import type { Language } from '@/lib/text/language'
+import type { Messages } from '@/lib/text/messages'
+import { Segmented } from '../ui/Segmented'
+
+type LanguageChoiceProps = {
+  value: Language
+  onChange: (language: Language) => void
+  text: Messages['common']
+}
+
+/** English or Spanish, each in its own words. */
+export function LanguageChoice({ value, onChange, text }: LanguageChoiceProps) {
+  return (
+    <Segmented
+      label={text.language}
+      options={[
+        { value: 'en', label: text.english, lang: 'en' },
+        { value: 'es', label: text.spanish, lang: 'es' },
+      ]}
+      value={value}
+      onChange={onChange}
+    />
+  )
+}

@@ -1,0 +1,43 @@
+import type { ReactNode } from 'react'
+
+import { joinClasses } from '../ui/join-classes'
+
+type WideFrameProps = {
+  /** `<Bar>` */
+  bar: ReactNode
+  banners?: ReactNode
+  /** The ink band: calls for help, above everything. */
+  band?: ReactNode
+  /** A map fills the work; anything else gets room around it. */
+  fill?: boolean
+  side?: ReactNode
+  sideLabel?: string
+  /** What is picked and what to do with it, at the thumbs. */
+  deal?: ReactNode
+  children: ReactNode
+}
+
+/** Every tablet and laptop screen; on a narrow one the column beside the work goes below it. */
+export function WideFrame(props: WideFrameProps) {
+  const { bar, banners, band, fill = false, side, sideLabel, deal, children } = props
+  return (
+    <div className="wide">
+      <div>
+        {bar}
+        {banners}
+      </div>
+      <div className="band">{band}</div>
+      <div className={joinClasses('work', side !== undefined && 'has-side')}>
+        <div className="left">
+          <main className={joinClasses('main', !fill && 'is-padded')}>{children}</main>
+          {deal && <div className="deal">{deal}</div>}
+        </div>
+        {side && (
+          <aside className="side" aria-label={sideLabel}>
+            {side}
+          </aside>
+        )}
+      </div>
+    </div>
+  )
+}
