@@ -1,0 +1,42 @@
+-- Rounds: which species are pruned in which season.
+
+create function public.open_round(
+  p_orchard uuid, p_command uuid, p_person uuid, p_kind text, p_season integer, p_species text[], p_from date, p_to date
+) returns jsonb
+language plpgsql volatile security definer set search_path = '' as $$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('open_round', p_orchard, p_command, p_person, 'manager', jsonb_build_object(
+    'kind', p_kind, 'season', p_season, 'species', p_species, 'from', p_from, 'to', p_to));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_kind in ('winter', 'summer', 'after_harvest', 'training'),
+    'p_kind: winter, summer, after_harvest or training.');
+  perform private.need(p_season between 2000 and 2200, 'p_season: a year.');
+  perform private.need(cardinality(p_species) > 0 and private.are_codes(p_species, 30), 'p_species: 1 to 30 species.');
+  perform private.need(private.is_day(p_from) and private.is_day(p_to) and p_from <= p_to, 'p_from and p_to: days in order.');
+
+  insert into public.rounds (id, orchard_id, kind, season, species, from_on, to_on, opened_at)
+  values (p_command, p_orchard, p_kind, p_season, p_species, p_from, p_to, v_c.at);
+  return private.accept(v_c, 'round_opened', jsonb_build_object('round', p_command, 'kind', p_kind, 'season', p_season,
+    'species', p_species, 'from', p_from, 'to', p_to), null, false, jsonb_build_object('round', p_command));
+end $$;
+grant execute on function public.open_round to authenticated;
+
+create function public.close_round(p_orchard uuid, p_command uuid, p_person uuid, p_round uuid) returns jsonb
+language plpgsql volatile security definer set search_path = '' as $$
+declare
+  v_c private.command;
+  v_deals integer[];
+begin
+  v_c := private.begin_command('close_round', p_orchard, p_command, p_person, 'manager', jsonb_build_object('round', p_round));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.round_or_fail(p_orchard, p_round);
+  if (private.open_shift(p_orchard)).round_id = p_round then return private.refuse(v_c, private.code('shift_open')); end if;
+
+  update public.rounds set closed_at = coalesce(closed_at, v_c.at) where id = p_round;
+  select array_agg(tree_no) into v_deals from public.deals where round_id = p_round and ended_at is null;
+  return private.accept(v_c, 'round_closed', jsonb_build_object(
+    'round', p_round, 'dealsEnded', private.end_deals(p_orchard, v_deals, v_c.at)));
+end $$;
+grant execute on function public.close_round to authenticated;

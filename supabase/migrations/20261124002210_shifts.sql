@@ -1,0 +1,91 @@
+-- Shifts: planned, opened when a briefing is written, and what is off today.
+
+create function public.schedule_shift(
+  p_orchard uuid, p_command uuid, p_person uuid, p_round uuid, p_date date,
+  p_starts_at timestamptz, p_ends_at timestamptz, p_signal text default 'horn'
+) returns jsonb
+language plpgsql volatile security definer set search_path = '' as $$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('schedule_shift', p_orchard, p_command, p_person, 'lead', jsonb_build_object(
+    'round', p_round, 'date', p_date, 'starts_at', p_starts_at, 'ends_at', p_ends_at, 'signal', p_signal));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.is_day(p_date), 'p_date: a day.');
+  perform private.need(private.is_moment(p_starts_at) and private.is_moment(p_ends_at)
+    and p_ends_at > p_starts_at and p_ends_at - p_starts_at <= interval '24 hours', 'p_starts_at, p_ends_at: within 24 hours, in order.');
+  perform private.need(p_signal in ('horn', 'whistle', 'voice'), 'p_signal: horn, whistle or voice.');
+  if (private.round_or_fail(p_orchard, p_round)).closed_at is not null then
+    return private.refuse(v_c, private.code('round_closed'));
+  end if;
+
+  insert into public.shifts (id, orchard_id, round_id, on_date, starts_at, ends_at, signal)
+  values (p_command, p_orchard, p_round, p_date, p_starts_at, p_ends_at, p_signal);
+  return private.accept(v_c, 'shift_scheduled', jsonb_build_object('shift', p_command, 'roundId', p_round, 'date', p_date,
+    'startsAt', private.instant(p_starts_at), 'endsAt', private.instant(p_ends_at), 'state', 'scheduled', 'signal', p_signal,
+    'briefingVersion', 0, 'off', '{}'::jsonb), null, false, jsonb_build_object('shift', p_command));
+end $$;
+grant execute on function public.schedule_shift to authenticated;
+
+create function private.are_offs(p_off jsonb) returns boolean
+language sql immutable set search_path = '' as $$
+  select jsonb_typeof(p_off) = 'object' and (
+    select count(*) <= 40 and bool_and(coalesce(private.are_codes(array[key], 1)
+      and (value #>> '{}') in ('season', 'rain', 'wet_wood', 'wind', 'thunder', 'heat', 'lead'), false)) is not false
+    from jsonb_each(case when jsonb_typeof(p_off) = 'object' then p_off else '{}' end))
+$$;
+comment on function private.are_offs is '{"cherry": "season", "ladder": "wind"}';
+
+create function public.open_shift(
+  p_orchard uuid, p_command uuid, p_person uuid, p_shift uuid, p_off jsonb default '{}'
+) returns jsonb
+language plpgsql volatile security definer set search_path = '' as $$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+  v_off jsonb := coalesce(p_off, '{}');
+  v_refused jsonb := '[]';
+begin
+  v_c := private.begin_command('open_shift', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('shift', p_shift, 'off', v_off));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.are_offs(v_off), 'p_off: {species or "ladder": reason}.');
+  v_shift := private.shift_or_fail(p_orchard, p_shift);
+  if v_shift.state = 'closed' then return private.refuse(v_c, private.code('shift_closed')); end if;
+
+  if (private.open_shift(p_orchard)).id is not null then v_refused := v_refused || private.code('shift_open'); end if;
+  if (private.round_or_fail(p_orchard, v_shift.round_id)).closed_at is not null then
+    v_refused := v_refused || private.code('round_closed');
+  end if;
+  if private.latest_briefing(p_shift) is null then v_refused := v_refused || private.code('briefing_missing'); end if;
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  update public.shifts set state = 'open', opened_at = v_c.at where id = p_shift;
+  insert into public.shift_offs (orchard_id, shift_id, what, reason, set_by, set_at)
+  select p_orchard, p_shift, key, value, v_c.by_person_id, v_c.at from jsonb_each_text(v_off);
+  return private.accept(v_c, 'shift_opened', jsonb_build_object('shift', p_shift, 'off', v_off));
+end $$;
+grant execute on function public.open_shift to authenticated;
+
+create function public.set_off_today(
+  p_orchard uuid, p_command uuid, p_person uuid, p_what text, p_reason text default null
+) returns jsonb
+language plpgsql volatile security definer set search_path = '' as $$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+begin
+  v_c := private.begin_command('set_off_today', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('what', p_what, 'reason', p_reason));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.are_codes(array[p_what], 1), 'p_what: a species or "ladder".');
+  perform private.need(p_reason is null or private.are_offs(jsonb_build_object(p_what, p_reason)), 'p_reason: a known reason, or null.');
+  v_shift := private.open_shift(p_orchard);
+  if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
+
+  delete from public.shift_offs where shift_id = v_shift.id and what = p_what;
+  insert into public.shift_offs (orchard_id, shift_id, what, reason, set_by, set_at)
+  select p_orchard, v_shift.id, p_what, p_reason, v_c.by_person_id, v_c.at where p_reason is not null;
+  return private.accept(v_c, 'off_changed', jsonb_build_object('shift', v_shift.id, 'what', p_what, 'reason', p_reason));
+end $$;
+grant execute on function public.set_off_today to authenticated;
