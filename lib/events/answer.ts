@@ -1,0 +1,36 @@
+/** What the referee says to a command: the number of its event, or everything that forbids it. */
+
+export type Refusal = { code: string; detail?: Record<string, unknown> }
+
+export type NextTreeAnswer = { tree: number; why: 'dealt' | 'same_row' | 'nearest' }
+
+export type Accepted = {
+  n: number
+  next?: NextTreeAnswer | undefined
+  orchard?: string | undefined
+  person?: string | undefined
+  seconds?: number | undefined
+}
+export type Refused = { refused: Refusal[]; next?: NextTreeAnswer | undefined }
+export type Answer = Accepted | Refused
+
+export function isRefused(answer: Answer): answer is Refused {
+  return 'refused' in answer
+}
+
+export const faultCodes = [
+  'offline',
+  'busy',
+  'signed_out',
+  'not_allowed',
+  'malformed',
+  'too_large',
+  'unknown',
+] as const
+/** What came instead of an answer. Only `offline`, `busy` and `unknown` are worth another try. */
+export type FaultCode = (typeof faultCodes)[number]
+
+/** `code` is the server's own, where it has one (`no_such_tree`, `command_id_used`). */
+export type Fault = { fault: FaultCode; code?: string | undefined }
+
+export type Outcome<Value> = { ok: true; value: Value } | ({ ok: false } & Fault)

@@ -1,0 +1,76 @@
+/** The changes that any event may carry, always spelled the same, so that folding needs no rule of the trade. */
+
+import * as z from 'zod/mini'
+
+import { withChanged, withoutKeys } from './record'
+import { id, number } from './shapes'
+import type { Claim, State, Tool, Work } from './state'
+
+export const changes = z.object({
+  work: z.optional(
+    z.array(
+      z.tuple([number, z.enum(['unpruned', 'begun', 'done', 'left_out']), z.nullable(number)])
+    )
+  ),
+  claimsEnded: z.optional(z.array(id)),
+  claimsLeft: z.optional(z.array(z.tuple([id, id]))),
+  dealsEnded: z.optional(z.array(number)),
+  dirty: z.optional(z.array(number)),
+  returned: z.optional(z.array(number)),
+  left: z.optional(z.array(id)),
+  channel: z.optional(number),
+  sheet: z.optional(number),
+})
+export type Changes = z.infer<typeof changes>
+
+export function foldChanges(state: State, change: Changes): State {
+  const { work, claimsEnded = [], claimsLeft, dealsEnded = [], dirty, returned, left = [] } = change
+  return {
+    ...state,
+    work: work ? worked(state.work, work) : state.work,
+    claims: withoutKeys(claimsLeft ? without(state.claims, claimsLeft) : state.claims, claimsEnded),
+    deals: withoutKeys(state.deals, dealsEnded),
+    tools: toolsAfter(state.tools, dirty, returned),
+    attendance: withoutKeys(state.attendance, left),
+    channelEpoch: change.channel ?? state.channelEpoch,
+    sheetVersion: change.sheet ?? state.sheetVersion,
+  }
+}
+
+function worked(before: State['work'], changed: NonNullable<Changes['work']>): State['work'] {
+  const work: Record<string, Work> = { ...before }
+  for (const [tree, state, share] of changed) {
+    if (state === 'unpruned') delete work[tree]
+    else work[tree] = { state, share }
+  }
+  return work
+}
+
+function without(
+  before: State['claims'],
+  claimsLeft: NonNullable<Changes['claimsLeft']>
+): State['claims'] {
+  return claimsLeft.reduce(
+    (claims, [claimId, personId]) =>
+      withChanged(claims, claimId, (claim: Claim) => ({
+        ...claim,
+        people: withoutKeys(claim.people, [personId]),
+      })),
+    before
+  )
+}
+
+function toolsAfter(
+  before: State['tools'],
+  dirty: readonly number[] = [],
+  returned: readonly number[] = []
+): State['tools'] {
+  const soiled = dirty.reduce(
+    (tools, no) => withChanged(tools, no, (tool: Tool) => ({ ...tool, clean: false })),
+    before
+  )
+  return returned.reduce(
+    (tools, no) => withChanged(tools, no, (tool: Tool) => ({ ...tool, heldBy: null })),
+    soiled
+  )
+}

@@ -1,0 +1,110 @@
+/** Who holds which tree, and what becomes of it. */
+
+import * as z from 'zod/mini'
+
+import { type Folds, onlyChanges, type Prediction, type Predictions, refuse, when } from './family'
+import { claimOnTree, hasFlag, toolsOf } from './look-ups'
+import { withChanged, withEntry, withoutKeys } from './record'
+import { claim, id, part } from './shapes'
+import type { Claim, State, WorkState } from './state'
+
+const claimed = z.extend(claim, { claim: id })
+const joined = z.object({ claim: id, person: id, part })
+const handedOver = z.object({ claim: id, to: id, from: id })
+
+const fromClaim = when(claimed, (state, { claim, openedAt, ...facts }, { at }) => ({
+  ...state,
+  claims: withEntry(state.claims, claim, { ...facts, openedAt: openedAt ?? at }),
+}))
+
+export const claimFolds: Folds = {
+  tree_claimed: fromClaim,
+  tree_undone: fromClaim,
+  tree_joined: when(joined, (state, { claim, person, part }) =>
+    withPeople(state, claim, (people) => withEntry(people, person, part))
+  ),
+  tree_handed_over: when(handedOver, (state, { claim, to, from }) =>
+    withPeople(state, claim, (people) => withEntry(withoutKeys(people, [from]), to, 'holder'))
+  ),
+  tree_left: onlyChanges,
+  tree_released: onlyChanges,
+  tree_finished: onlyChanges,
+  also_worked: onlyChanges,
+  finished_late: onlyChanges,
+  claim_ended: onlyChanges,
+}
+
+function withPeople(
+  state: State,
+  claimId: string,
+  change: (people: Claim['people']) => Claim['people']
+): State {
+  return {
+    ...state,
+    claims: withChanged(state.claims, claimId, (known) => ({
+      ...known,
+      people: change(known.people),
+    })),
+  }
+}
+
+export const claimPredictions: Predictions = {
+  leave_tree: (state, { personId, args }) => {
+    const claim = state.claims[args.claim]
+    const part = claim?.people[personId]
+    if (!claim) return 'asking'
+    return (
+      refuse(!part && 'not_in_claim', part === 'holder' && 'holder_hands_over') ?? [
+        { kind: 'tree_left', body: { claimsLeft: [[args.claim, personId]] } },
+      ]
+    )
+  },
+  finish_tree: (state, { personId, args }) =>
+    worked(state, personId, args, { kind: 'tree_finished', state: 'done', share: null }),
+  release_tree: (state, { personId, args }) =>
+    worked(state, personId, args, {
+      kind: 'tree_released',
+      state: args.share === null ? null : 'begun',
+      share: args.share,
+    }),
+}
+
+type Result = { kind: string; state: WorkState | null; share: number | null }
+
+/** Work that came too late is kept by the referee, and changes nothing here. */
+function worked(
+  state: State,
+  personId: string,
+  { claim: claimId, tree }: { claim: string | null; tree: number },
+  result: Result
+): Prediction {
+  const claim = claimId === null ? undefined : state.claims[claimId]
+  const stillMine = claim?.people[personId] === 'holder' && claim.tree === tree
+  const begunOffline = claimId === null && isFreeFor(state, personId, tree)
+  if (!stillMine && !begunOffline) return [{ kind: 'also_worked', body: { tree } }]
+
+  const pruned = !claim || claim.kind === 'prune'
+  const people = claim ? Object.keys(claim.people) : [personId]
+  const used = result.state !== null && hasFlag(state, tree, 'disease')
+  return [
+    {
+      kind: result.kind,
+      body: {
+        tree,
+        ...(claimId !== null && { claimsEnded: [claimId] }),
+        ...(begunOffline && { dealsEnded: [tree] }),
+        ...(pruned && result.state && { work: [[tree, result.state, result.share]] }),
+        ...(used && { dirty: toolsOf(state, people) }),
+      },
+    },
+  ]
+}
+
+/** Dealt to this person, and nobody has taken or done it meanwhile. */
+function isFreeFor(state: State, personId: string, tree: number): boolean {
+  return (
+    state.deals[tree]?.includes(personId) === true &&
+    claimOnTree(state, tree) === null &&
+    state.work[tree]?.state !== 'done'
+  )
+}

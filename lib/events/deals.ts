@@ -1,0 +1,31 @@
+/** Trees kept for a person or a pair, and trees whose big cuts a lead marked. */
+
+import * as z from 'zod/mini'
+
+import { type Folds, onlyChanges, type Predictions, when } from './family'
+import { withEntry } from './record'
+import { id, number } from './shapes'
+
+const dealt = z.object({ trees: z.array(number), to: z.array(id) })
+const marked = z.object({ tree: number })
+
+export const dealFolds: Folds = {
+  trees_dealt: when(dealt, (state, { trees, to }) => ({
+    ...state,
+    deals: { ...state.deals, ...Object.fromEntries(trees.map((tree) => [tree, to])) },
+  })),
+  trees_taken_back: onlyChanges,
+  big_cuts_marked: when(marked, (state, { tree }) => ({
+    ...state,
+    marked: withEntry(state.marked, tree, true as const),
+  })),
+}
+
+export const dealPredictions: Predictions = {
+  take_back: (state, { args }) => [
+    {
+      kind: 'trees_taken_back',
+      body: { dealsEnded: args.trees.filter((tree) => Object.hasOwn(state.deals, tree)) },
+    },
+  ],
+}

@@ -1,0 +1,74 @@
+/** Flags for disease and for a licensed arborist, and their photos. */
+
+import * as z from 'zod/mini'
+
+import { type Folds, onlyChanges, type Predictions, refuse, when } from './family'
+import { claimOnTree, isLead } from './look-ups'
+import { withEntry, withoutKeys } from './record'
+import { flag, id } from './shapes'
+
+const raised = z.extend(flag, { flag: id })
+const withdrawn = z.object({ flag: id })
+
+export const flagFolds: Folds = {
+  flag_raised: when(raised, (state, { flag, ...facts }, { personId, at }) => ({
+    ...state,
+    flags: withEntry(state.flags, flag, {
+      ...facts,
+      raisedBy: facts.raisedBy ?? personId,
+      raisedAt: facts.raisedAt ?? at,
+    }),
+  })),
+  flag_withdrawn: when(withdrawn, (state, { flag }) => ({
+    ...state,
+    flags: withoutKeys(state.flags, [flag]),
+  })),
+  photo_added: onlyChanges,
+}
+
+export const flagPredictions: Predictions = {
+  flag_tree: (state, { id, personId, args }, now) => {
+    const claim = args.kind === 'arborist' ? claimOnTree(state, args.tree) : null
+    const begun = claim?.kind === 'prune' && args.share !== null
+    return [
+      {
+        kind: 'flag_raised',
+        body: {
+          flag: id,
+          tree: args.tree,
+          kind: args.kind,
+          state: args.kind === 'arborist' ? 'open' : 'suspected',
+          sign: args.sign,
+          severity: args.severity,
+          keepOutM: args.kind === 'arborist' ? (args.keepOutM ?? keepOutOf(state)) : null,
+          raisedBy: personId,
+          raisedAt: now,
+          ...(claim && { claimsEnded: [claim.id] }),
+          ...(begun && { work: [[args.tree, 'begun', args.share]] }),
+        },
+      },
+    ]
+  },
+  withdraw_flag: (state, { personId, args }, now) => {
+    const flag = state.flags[args.flag]
+    if (!flag) return 'asking'
+    const minutes = (Date.parse(now) - Date.parse(flag.raisedAt)) / 60_000
+    return (
+      refuse(
+        flag.raisedBy !== personId && !isLead(state) && 'not_yours',
+        !isLead(state) &&
+          minutes > (state.orchard.houseRules.withdraw_minutes ?? 2) &&
+          'too_late_to_withdraw'
+      ) ?? [{ kind: 'flag_withdrawn', body: { flag: args.flag } }]
+    )
+  },
+  add_photo: () => [],
+}
+
+function keepOutOf({
+  orchard,
+}: {
+  orchard: { houseRules: Record<string, number> }
+}): number | null {
+  return orchard.houseRules.keep_out_m ?? null
+}

@@ -1,0 +1,49 @@
+/** Small questions that several families ask the state. */
+
+import type { Claim, Shift, State } from './state'
+
+export function openShift(state: State): (Shift & { id: string }) | null {
+  for (const [id, shift] of Object.entries(state.shifts)) {
+    if (shift.state === 'open') return { ...shift, id }
+  }
+  return null
+}
+
+/** The open claim this person is in, as holder, helper or learner. */
+export function claimOf(state: State, personId: string): (Claim & { id: string }) | null {
+  for (const [id, claim] of Object.entries(state.claims)) {
+    if (Object.hasOwn(claim.people, personId)) return { ...claim, id }
+  }
+  return null
+}
+
+export function claimOnTree(state: State, tree: number): (Claim & { id: string }) | null {
+  for (const [id, claim] of Object.entries(state.claims)) {
+    if (claim.tree === tree) return { ...claim, id }
+  }
+  return null
+}
+
+export function holderOf(claim: Claim): string | null {
+  return Object.keys(claim.people).find((personId) => claim.people[personId] === 'holder') ?? null
+}
+
+/** Numbers of the tools that these people have in hand. */
+export function toolsOf(state: State, personIds: readonly string[]): number[] {
+  return Object.keys(state.tools)
+    .filter((no) => personIds.includes(state.tools[no]?.heldBy ?? ''))
+    .map(Number)
+}
+
+export function isLead(state: State): boolean {
+  return state.me.role === 'lead' || state.me.role === 'manager'
+}
+
+/** Consent, age and skills of others are for leads; what is unknown is not missing. */
+export function knowsAbout(state: State, personId: string): boolean {
+  return isLead(state) || personId === state.me.personId
+}
+
+export function hasFlag(state: State, tree: number, kind: 'disease' | 'arborist'): boolean {
+  return Object.values(state.flags).some((flag) => flag.tree === tree && flag.kind === kind)
+}

@@ -1,0 +1,187 @@
+/**
+ * Why a person cannot have a tree now, for greying on the map and for the next tree. The referee
+ * decides (private.missing_of_tree, private.missing_for_pruning); this is never stricter.
+ */
+
+import type { Tree } from '@/lib/domain/orchard/types'
+
+import type { Refusal } from './answer'
+import { areNeighbours, type Ground, isWithin, metresApart } from './ground'
+import { hasFlag, holderOf, knowsAbout, openShift } from './look-ups'
+import type { WorkKind } from './missing-person'
+import type { Claim, Shift, Skill, State } from './state'
+
+export type Wish = {
+  kind?: WorkKind
+  ladder?: boolean
+  helpers?: readonly string[]
+  learners?: readonly string[]
+  buddy?: string | null
+}
+
+export function missingOfTree(
+  state: State,
+  ground: Ground,
+  treeNo: number,
+  personId: string,
+  wish: Wish = {}
+): Refusal[] {
+  return treeRules(state, ground, personId, wish)(treeNo)
+}
+
+/** The same for many trees: what is asked of the state is asked once. */
+export function treeRules(
+  state: State,
+  ground: Ground,
+  personId: string,
+  wish: Wish = {}
+): (treeNo: number) => Refusal[] {
+  const shift = openShift(state)
+  if (!shift) return () => []
+  const day = dayOf(state, ground, shift)
+  return (treeNo) => {
+    const tree = ground.trees.get(treeNo)
+    if (!tree) return []
+    const asked = { day, tree, personId, wish, mine: isDealtTo(state, treeNo, personId) }
+    return [
+      ...closedForWork(asked),
+      ...takenByOthers(asked),
+      ...offToday(asked),
+      ...(wish.kind === undefined || wish.kind === 'prune' ? forPruning(asked) : []),
+    ]
+  }
+}
+
+type Held = { tree: Tree; claim: Claim }
+type Day = {
+  state: State
+  ground: Ground
+  shift: Shift
+  species: readonly string[] | undefined
+  held: ReadonlyMap<number, Held>
+  keepOuts: readonly { tree: Tree; metres: number }[]
+  flagged: ReadonlySet<number>
+}
+type Asked = { day: Day; tree: Tree; personId: string; wish: Wish; mine: boolean }
+
+function dayOf(state: State, ground: Ground, shift: Shift): Day {
+  const held = new Map<number, Held>()
+  for (const claim of Object.values(state.claims)) {
+    const tree = claim.tree === null ? undefined : ground.trees.get(claim.tree)
+    if (tree) held.set(tree.no, { tree, claim })
+  }
+  const arborist = Object.values(state.flags).filter((flag) => flag.kind === 'arborist')
+  return {
+    state,
+    ground,
+    shift,
+    species: state.rounds[shift.roundId]?.species,
+    held,
+    keepOuts: arborist.flatMap((flag) => {
+      const tree = ground.trees.get(flag.tree)
+      return tree && flag.keepOutM !== null ? [{ tree, metres: flag.keepOutM }] : []
+    }),
+    flagged: new Set(arborist.map((flag) => flag.tree)),
+  }
+}
+
+function closedForWork({ day, tree, wish }: Asked): Refusal[] {
+  const work = day.state.work[tree.no]?.state
+  const keepOut = day.keepOuts.find(
+    (out) =>
+      out.tree.no !== tree.no && isWithin(metresApart(day.ground, tree, out.tree), out.metres)
+  )
+  return found([
+    tree.life !== 'standing' && { code: 'tree_not_standing' },
+    day.species?.includes(tree.species) === false && { code: 'tree_not_in_round' },
+    // Brush is carried away from trees that are done.
+    work === 'done' && wish.kind !== 'brush' && { code: 'tree_done' },
+    work === 'left_out' && { code: 'tree_left_out' },
+    day.flagged.has(tree.no) && { code: 'arborist_flag' },
+    keepOut && { code: 'inside_keep_out', detail: { tree: keepOut.tree.no } },
+  ])
+}
+
+function takenByOthers({ day, tree, mine }: Asked): Refusal[] {
+  const held = day.held.get(tree.no)
+  const dealt = day.state.deals[tree.no]
+  return found([
+    held && { code: 'tree_held', detail: { tree: tree.no, person: holderOf(held.claim) } },
+    dealt && !mine && { code: 'dealt_to_another', detail: { people: dealt } },
+  ])
+}
+
+function offToday({ day, tree, wish, mine }: Asked): Refusal[] {
+  const reason = day.shift.off[tree.species]
+  const stop = Object.entries(day.state.stops).find(
+    ([, { block, resumed }]) => block === tree.block && !resumed
+  )
+  const overhead = (wish.kind ?? 'prune') === 'prune' && (wish.ladder === true || tree.asksSaw)
+  const near = mine ? undefined : overheadNextTo(day, tree, overhead)
+  return found([
+    reason && { code: 'species_off', detail: { species: tree.species, reason } },
+    stop && { code: 'stopped', detail: { stop: stop[0] } },
+    !mine && hasFlag(day.state, tree.no, 'disease') && { code: 'disease_not_dealt' },
+    near && { code: 'works_next_to_it', detail: { tree: near.no } },
+  ])
+}
+
+function overheadNextTo(day: Day, tree: Tree, bringsOverhead: boolean): Tree | undefined {
+  const apartM = day.state.orchard.houseRules.overhead_apart_m ?? 0
+  for (const { tree: other, claim } of day.held.values()) {
+    const overhead = bringsOverhead || claim.ladder || other.asksSaw
+    if (overhead && areNeighbours(day.ground, tree, other, apartM)) return other
+  }
+  return undefined
+}
+
+function forPruning({ day, tree, personId, wish }: Asked): Refusal[] {
+  const { state, shift } = day
+  const helpers = wish.helpers ?? []
+  const ladder = wish.ladder === true
+  const alone = helpers.length === 0 && (wish.buddy ?? null) === null
+  const ladderOff = ladder && shift.off.ladder
+  const lacks = (skill: Skill) => lacksSkill(state, personId, skill, shift.date)
+  const crew = [personId, ...helpers]
+  const isLead = ['lead', 'manager'].includes(state.people[personId]?.role ?? '')
+  return found([
+    ladder && tree.heightCm === null && { code: 'height_unknown' },
+    ladderOff && { code: 'ladders_off', detail: { reason: ladderOff } },
+    ladder && lacks('ladder') && { code: 'skill_missing', detail: { skill: 'ladder' } },
+    ladder && !hasTool(state, crew, 'ladder') && { code: 'no_ladder_in_hand' },
+    tree.asksSaw && lacks('hand_saw') && { code: 'skill_missing', detail: { skill: 'hand_saw' } },
+    tree.asksSaw && !hasTool(state, crew, 'saw') && { code: 'no_saw_in_hand' },
+    (ladder || tree.asksSaw) && alone && { code: 'two_people_needed' },
+    !isLead && !state.marked[tree.no] && lacks('prunes_alone') && { code: 'not_marked' },
+    (ladder || tree.asksSaw || asksLadder(state, tree)) &&
+      [...crew, ...(wish.learners ?? [])].some((id) => Object.hasOwn(state.minors, id)) && {
+        code: 'minor_ladder_saw',
+      },
+  ])
+}
+
+/** Height unknown: feet on the ground, so it does not ask. */
+export function asksLadder(state: State, tree: Pick<Tree, 'heightCm'>): boolean {
+  const fromCm = state.orchard.houseRules.ladder_from_cm
+  return fromCm !== undefined && tree.heightCm !== null && tree.heightCm > fromCm
+}
+
+function lacksSkill(state: State, personId: string, skill: Skill, on: string): boolean {
+  if (!knowsAbout(state, personId)) return false
+  const until = state.skills[personId]?.[skill]
+  return until === undefined || (until !== null && until < on)
+}
+
+function hasTool(state: State, people: readonly string[], kind: 'ladder' | 'saw'): boolean {
+  return Object.values(state.tools).some(
+    (tool) => tool.kind === kind && tool.fit && people.includes(tool.heldBy ?? '')
+  )
+}
+
+function isDealtTo(state: State, treeNo: number, personId: string): boolean {
+  return state.deals[treeNo]?.includes(personId) === true
+}
+
+function found(refusals: (Refusal | false | undefined | '')[]): Refusal[] {
+  return refusals.filter((refusal) => refusal !== false && refusal !== undefined && refusal !== '')
+}

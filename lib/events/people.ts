@@ -1,0 +1,133 @@
+/** Who is in the orchard, with which role, skills and consent. */
+
+import * as z from 'zod/mini'
+
+import { type Folded, type Folds, onlyChanges, type Predictions, refuse, when } from './family'
+import { knowsAbout } from './look-ups'
+import { withChanged, withEntry, withoutKeys } from './record'
+import { dateOnly, id, number, orNull, role, skill } from './shapes'
+import type { State } from './state'
+
+const person = z.object({ person: id })
+const added = z.object({
+  person: id,
+  role,
+  admitted: z._default(z.boolean(), true),
+  minor: z.optional(z.boolean()),
+  guardianId: orNull(id),
+})
+const changed = z.object({
+  person: id,
+  role: z.optional(role),
+  minor: z.optional(z.boolean()),
+  guardianId: orNull(id),
+})
+const consent = z.object({ person: id, season: number })
+const granted = z.object({ person: id, skill, until: orNull(dateOnly) })
+const ended = z.object({ person: id, skill })
+
+export const peopleFolds: Folds = {
+  person_added: when(added, add),
+  person_joined: when(added, add),
+  person_changed: when(changed, (state, { person, role, minor, guardianId }): Folded => {
+    // Another role hears and knows other things.
+    if (person === state.me.personId && role && role !== state.me.role) return 'fetch again'
+    return {
+      ...state,
+      people: withChanged(state.people, person, (known) => ({
+        ...known,
+        role: role ?? known.role,
+      })),
+      minors: minorsAfter(state, person, minor, guardianId),
+    }
+  }),
+  person_admitted: when(person, (state, { person }) => ({
+    ...state,
+    people: withChanged(state.people, person, (known) => ({ ...known, admitted: true })),
+  })),
+  person_removed: when(person, (state, { person }): Folded => {
+    if (person === state.me.personId) return 'fetch again'
+    return {
+      ...state,
+      people: withoutKeys(state.people, [person]),
+      attendance: withoutKeys(state.attendance, [person]),
+      briefed: withoutKeys(state.briefed, [person]),
+      equipped: withoutKeys(state.equipped, [person]),
+      failedEquipment: withoutKeys(state.failedEquipment, [person]),
+      skills: withoutKeys(state.skills, [person]),
+      consents: withoutKeys(state.consents, [person]),
+      minors: withoutKeys(state.minors, [person]),
+    }
+  }),
+  login_ended: onlyChanges,
+  login_linked: onlyChanges,
+  invite_made: onlyChanges,
+  invite_ended: onlyChanges,
+  handed_in: onlyChanges,
+  consent_given: when(consent, (state, { person, season }) => ({
+    ...state,
+    consents: withEntry(
+      state.consents,
+      person,
+      Math.max(season, state.consents[person] ?? Number.NEGATIVE_INFINITY)
+    ),
+  })),
+  skill_granted: when(granted, (state, { person, skill, until }) => ({
+    ...state,
+    skills: withEntry(state.skills, person, { ...state.skills[person], [skill]: until }),
+  })),
+  skill_ended: when(ended, (state, { person, skill }) => {
+    const { [skill]: _, ...others } = state.skills[person] ?? {}
+    const skills = withoutKeys(state.skills, [person])
+    const keepsSome = Object.keys(others).length > 0
+    return { ...state, skills: keepsSome ? withEntry(skills, person, others) : skills }
+  }),
+}
+
+function add(state: State, body: z.infer<typeof added>): State {
+  const { person, role, admitted, minor, guardianId } = body
+  return {
+    ...state,
+    people: withEntry(state.people, person, { role, admitted }),
+    minors: minorsAfter(state, person, minor, guardianId),
+  }
+}
+
+function minorsAfter(
+  state: State,
+  personId: string,
+  minor: boolean | undefined,
+  guardianId: string | null
+): State['minors'] {
+  if (minor === undefined) return state.minors
+  return minor
+    ? withEntry(state.minors, personId, { guardianId })
+    : withoutKeys(state.minors, [personId])
+}
+
+export const peoplePredictions: Predictions = {
+  add_person: (state, { id, args }) => {
+    const beyond = args.role === 'manager' || args.role === 'lead'
+    const minor = args.ageBand === 'minor'
+    return (
+      refuse(state.me.role === 'lead' && beyond && 'not_yours_to_give') ?? [
+        {
+          kind: 'person_added',
+          body: {
+            person: id,
+            role: args.role,
+            ...(minor && { minor, guardianId: args.guardian }),
+          },
+        },
+      ]
+    )
+  },
+  admit_person: (_, { args }) => [{ kind: 'person_admitted', body: { person: args.subject } }],
+  give_consent: (state, { personId, args }) => {
+    const round = state.workRoundId === null ? undefined : state.rounds[state.workRoundId]
+    const isMinor = knowsAbout(state, personId) && Object.hasOwn(state.minors, personId)
+    const refused = refuse(!round && 'no_round', isMinor && !args.by && 'guardian_must_consent')
+    if (refused || !round) return refused ?? 'asking'
+    return [{ kind: 'consent_given', body: { person: personId, season: round.season } }]
+  },
+}

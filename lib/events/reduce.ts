@@ -1,0 +1,56 @@
+/** The state after one more event. */
+
+import * as z from 'zod/mini'
+
+import { attendanceFolds } from './attendance'
+import { briefingFolds } from './briefing'
+import { changes, foldChanges } from './changes'
+import { claimFolds } from './claims'
+import { dealFolds } from './deals'
+import { equipmentFolds } from './equipment'
+import { type Event, type Happening, isHeard } from './event'
+import type { Folded, Folds } from './family'
+import { flagFolds } from './flags'
+import { orchardFolds } from './orchard'
+import { peopleFolds } from './people'
+import { shiftFolds } from './shift'
+import type { State } from './state'
+import { stopFolds } from './stops'
+import { toolFolds } from './tools'
+
+const folds: Folds = {
+  ...orchardFolds,
+  ...peopleFolds,
+  ...shiftFolds,
+  ...briefingFolds,
+  ...attendanceFolds,
+  ...equipmentFolds,
+  ...toolFolds,
+  ...dealFolds,
+  ...claimFolds,
+  ...flagFolds,
+  ...stopFolds,
+}
+
+/** Total: an event out of turn changes nothing, and no event makes it throw. */
+export function reduce(state: State, event: Event): Folded {
+  if (event.n !== state.head + 1) return state
+  if (!isHeard(event)) return { ...state, head: event.n }
+  const after = fold(state, event)
+  return after === 'fetch again' ? after : { ...after, head: event.n }
+}
+
+/** The same without the number, for what is only expected. */
+export function fold(state: State, happening: Happening): Folded {
+  const foldKind = Object.hasOwn(folds, happening.kind) ? folds[happening.kind] : undefined
+  const told = { ...bodyOf(happening.body), ...bodyOf(happening.leadBody) }
+  const shared = z.safeParse(changes, told)
+  if (!foldKind || !shared.success) return 'fetch again'
+
+  const after = foldKind(state, told, happening)
+  return after === 'fetch again' ? after : foldChanges(after, shared.data)
+}
+
+function bodyOf(body: unknown): object {
+  return typeof body === 'object' && body !== null ? body : {}
+}

@@ -1,0 +1,70 @@
+/** Rounds, and the shifts in them. */
+
+import * as z from 'zod/mini'
+
+import { type Folded, type Folds, type Predictions, when } from './family'
+import { openShift } from './look-ups'
+import { withChanged, withEntry, withoutKeys } from './record'
+import { id, offReason, orNull, round, shift, text } from './shapes'
+import type { OffReason, State } from './state'
+
+const roundOpened = z.extend(round, { round: id })
+const roundClosed = z.object({ round: id })
+const scheduled = z.extend(shift, { shift: id })
+const opened = z.object({ shift: id, off: z._default(z.record(text, offReason), {}) })
+const closed = z.object({ shift: id })
+const offChanged = z.object({ shift: id, what: text, reason: orNull(offReason) })
+
+export const shiftFolds: Folds = {
+  round_opened: when(roundOpened, (state, { round, ...facts }): Folded => {
+    // Without an open shift, work goes to the round opened last.
+    if (!openShift(state)) return 'fetch again'
+    return { ...state, rounds: withEntry(state.rounds, round, facts) }
+  }),
+  round_closed: when(roundClosed, (state, { round }): Folded => {
+    if (round === state.workRoundId) return 'fetch again'
+    return { ...state, rounds: withoutKeys(state.rounds, [round]) }
+  }),
+  shift_scheduled: when(scheduled, (state, { shift, ...facts }) => ({
+    ...state,
+    shifts: withEntry(state.shifts, shift, facts),
+  })),
+  shift_opened: when(opened, (state, { shift, off }): Folded => {
+    if (state.shifts[shift]?.roundId !== state.workRoundId) return 'fetch again'
+    return {
+      ...withoutCrew(state),
+      shifts: withChanged(state.shifts, shift, (known) => ({ ...known, state: 'open', off })),
+    }
+  }),
+  shift_closed: when(closed, (state, { shift }): Folded => {
+    // Work may now go to another round, and only the referee knows which was opened last.
+    if (Object.keys(state.rounds).length > 1) return 'fetch again'
+    return { ...withoutCrew(state), shifts: withoutKeys(state.shifts, [shift]) }
+  }),
+  off_changed: when(offChanged, (state, { shift, what, reason }) => ({
+    ...state,
+    shifts: withChanged(state.shifts, shift, (known) => ({
+      ...known,
+      off: offAfter(known.off, what, reason),
+    })),
+  })),
+}
+
+function offAfter(off: Record<string, OffReason>, what: string, reason: OffReason | null) {
+  return reason === null ? withoutKeys(off, [what]) : withEntry(off, what, reason)
+}
+
+/** What belongs to one shift only. */
+function withoutCrew(state: State): State {
+  return { ...state, attendance: {}, briefed: {}, equipped: {}, failedEquipment: {}, stops: {} }
+}
+
+export const shiftPredictions: Predictions = {
+  set_off_today: (state, { args }) => {
+    const shift = openShift(state)
+    if (!shift) return { refused: [{ code: 'shift_not_open' }] }
+    return [
+      { kind: 'off_changed', body: { shift: shift.id, what: args.what, reason: args.reason } },
+    ]
+  },
+}

@@ -1,0 +1,55 @@
+/** Stop work: called by anyone on the shift, answered person by person, ended by a lead. */
+
+import * as z from 'zod/mini'
+
+import { type Folds, type Predictions, refuse, when } from './family'
+import { openShift } from './look-ups'
+import { withChanged, withEntry } from './record'
+import { id, stop, stopAnswer } from './shapes'
+
+const called = z.extend(stop, { stop: id })
+const answered = z.object({ stop: id, answer: stopAnswer, person: z.optional(id) })
+const resumed = z.object({ stop: id })
+
+export const stopFolds: Folds = {
+  stop_called: when(called, (state, { stop, ...facts }, { personId, at }) => ({
+    ...state,
+    stops: withEntry(state.stops, stop, {
+      ...facts,
+      calledBy: facts.calledBy ?? personId,
+      calledAt: facts.calledAt ?? at,
+    }),
+  })),
+  stop_answered: when(answered, (state, { stop, answer, person }, { personId }) => ({
+    ...state,
+    stops: withChanged(state.stops, stop, (known) => ({
+      ...known,
+      answers: withEntry(
+        known.answers,
+        person ?? personId,
+        // Who knows that work goes on has also come down.
+        known.answers[person ?? personId] === 'resumed' ? 'resumed' : answer
+      ),
+    })),
+  })),
+  work_resumed: when(resumed, (state, { stop }) => ({
+    ...state,
+    stops: withChanged(state.stops, stop, (known) => ({ ...known, resumed: true })),
+  })),
+}
+
+export const stopPredictions: Predictions = {
+  stop_work: (state, { id, personId, args }, now) =>
+    refuse(!openShift(state) && 'shift_not_open') ?? [
+      {
+        kind: 'stop_called',
+        body: { stop: id, block: args.block, calledBy: personId, calledAt: now },
+      },
+    ],
+  answer_stop: (state, { personId, args }) => {
+    const stop = state.stops[args.stop]
+    if (!stop) return 'asking'
+    const answer = stop.resumed ? 'resumed' : 'stopped'
+    return [{ kind: 'stop_answered', body: { stop: args.stop, answer, person: personId } }]
+  },
+}
