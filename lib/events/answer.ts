@@ -9,7 +9,10 @@ export type Accepted = {
   next?: NextTreeAnswer | undefined
   orchard?: string | undefined
   person?: string | undefined
-  seconds?: number | undefined
+  shift?: string | undefined
+  tool?: number | undefined
+  /** Work that came in too late to count as one's own. */
+  kept?: 'also_worked' | 'late' | undefined
 }
 export type Refused = { refused: Refusal[]; next?: NextTreeAnswer | undefined }
 export type Answer = Accepted | Refused

@@ -30,7 +30,8 @@ export const claimFolds: Folds = {
   tree_released: onlyChanges,
   tree_finished: onlyChanges,
   also_worked: onlyChanges,
-  finished_late: onlyChanges,
+  tree_finished_late: onlyChanges,
+  tree_released_late: onlyChanges,
   claim_ended: onlyChanges,
 }
 
@@ -71,7 +72,7 @@ export const claimPredictions: Predictions = {
 
 type Result = { kind: string; state: WorkState | null; share: number | null }
 
-/** Work that came too late is kept by the referee, and changes nothing here. */
+/** What came too late is kept, but only the referee knows as what. */
 function worked(
   state: State,
   personId: string,
@@ -79,13 +80,13 @@ function worked(
   result: Result
 ): Prediction {
   const claim = claimId === null ? undefined : state.claims[claimId]
-  const stillMine = claim?.people[personId] === 'holder' && claim.tree === tree
+  const part = claim?.people[personId]
+  const stillMine = claim?.tree === tree && (part === 'holder' || part === 'helper')
   const begunOffline = claimId === null && isFreeFor(state, personId, tree)
-  if (!stillMine && !begunOffline) return [{ kind: 'also_worked', body: { tree } }]
+  if (!stillMine && !begunOffline) return 'asking'
 
-  const pruned = !claim || claim.kind === 'prune'
   const people = claim ? Object.keys(claim.people) : [personId]
-  const used = result.state !== null && hasFlag(state, tree, 'disease')
+  const dirty = hasFlag(state, tree, 'disease') ? toolsOf(state, people) : []
   return [
     {
       kind: result.kind,
@@ -93,18 +94,21 @@ function worked(
         tree,
         ...(claimId !== null && { claimsEnded: [claimId] }),
         ...(begunOffline && { dealsEnded: [tree] }),
-        ...(pruned && result.state && { work: [[tree, result.state, result.share]] }),
-        ...(used && { dirty: toolsOf(state, people) }),
+        ...(result.state && { work: [[tree, result.state, result.share]] }),
+        ...(dirty.length > 0 && { dirty }),
       },
     },
   ]
 }
 
-/** Dealt to this person, and nobody has taken or done it meanwhile. */
+/** Dealt to this person, and nobody has taken, done or flagged it meanwhile. */
 function isFreeFor(state: State, personId: string, tree: number): boolean {
+  const work = state.work[tree]?.state
   return (
     state.deals[tree]?.includes(personId) === true &&
     claimOnTree(state, tree) === null &&
-    state.work[tree]?.state !== 'done'
+    work !== 'done' &&
+    work !== 'left_out' &&
+    !hasFlag(state, tree, 'arborist')
   )
 }

@@ -20,6 +20,7 @@ import {
   severity,
   signal,
   skill,
+  stopAnswer,
   text,
   toolKind,
   units,
@@ -177,7 +178,8 @@ export const commandArgs = {
   }),
 
   stop_work: z.object({ block: orNull(number), reason: note }),
-  answer_stop: z.object({ stop: id }),
+  /** Null: to whatever the stop asks now. */
+  answer_stop: z.object({ stop: id, answer: orNull(stopAnswer) }),
   resume_work: z.object({ stop: id }),
 
   hand_in: z.object({ work: z.array(z.unknown()) }),

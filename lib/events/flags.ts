@@ -3,7 +3,7 @@
 import * as z from 'zod/mini'
 
 import { type Folds, onlyChanges, type Predictions, refuse, when } from './family'
-import { claimOnTree, isLead } from './look-ups'
+import { claimOnTree } from './look-ups'
 import { withEntry, withoutKeys } from './record'
 import { flag, id } from './shapes'
 
@@ -29,7 +29,8 @@ export const flagFolds: Folds = {
 export const flagPredictions: Predictions = {
   flag_tree: (state, { id, personId, args }, now) => {
     const claim = args.kind === 'arborist' ? claimOnTree(state, args.tree) : null
-    const begun = claim?.kind === 'prune' && args.share !== null
+    const begun = claim !== null && args.share !== null
+    const dealt = args.kind === 'arborist' && Object.hasOwn(state.deals, args.tree)
     return [
       {
         kind: 'flag_raised',
@@ -45,6 +46,7 @@ export const flagPredictions: Predictions = {
           raisedAt: now,
           ...(claim && { claimsEnded: [claim.id] }),
           ...(begun && { work: [[args.tree, 'begun', args.share]] }),
+          ...(dealt && { dealsEnded: [args.tree] }),
         },
       },
     ]
@@ -55,9 +57,8 @@ export const flagPredictions: Predictions = {
     const minutes = (Date.parse(now) - Date.parse(flag.raisedAt)) / 60_000
     return (
       refuse(
-        flag.raisedBy !== personId && !isLead(state) && 'not_yours',
-        !isLead(state) &&
-          minutes > (state.orchard.houseRules.withdraw_minutes ?? 2) &&
+        flag.raisedBy !== personId && 'not_yours',
+        minutes > (state.orchard.houseRules.withdraw_minutes ?? Number.POSITIVE_INFINITY) &&
           'too_late_to_withdraw'
       ) ?? [{ kind: 'flag_withdrawn', body: { flag: args.flag } }]
     )

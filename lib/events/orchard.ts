@@ -2,26 +2,27 @@
 
 import * as z from 'zod/mini'
 
-import { type Folds, onlyChanges, when } from './family'
+import { type Folded, type Folds, onlyChanges, when } from './family'
 import { orchard } from './shapes'
-import type { State } from './state'
 
 const changed = z.partial(orchard)
 
 export const orchardFolds: Folds = {
   orchard_created: onlyChanges,
-  orchard_changed: when(
-    changed,
-    (state, { name, timeZone, language, units, ...rest }): State => ({
+  orchard_changed: when(changed, (state, { houseRules, emergency, ...facts }): Folded => {
+    const rules = houseRules ?? state.orchard.houseRules
+    // Consents count for the text in force only, and the referee has the list.
+    if (rules.consent_version !== state.orchard.houseRules.consent_version) return 'fetch again'
+    return {
       ...state,
       orchard: {
-        name: name ?? state.orchard.name,
-        timeZone: timeZone ?? state.orchard.timeZone,
-        language: language ?? state.orchard.language,
-        units: units ?? state.orchard.units,
-        houseRules: { ...state.orchard.houseRules, ...rest.houseRules },
-        emergency: rest.emergency ?? state.orchard.emergency,
+        name: facts.name ?? state.orchard.name,
+        timeZone: facts.timeZone ?? state.orchard.timeZone,
+        language: facts.language ?? state.orchard.language,
+        units: facts.units ?? state.orchard.units,
+        houseRules: rules,
+        emergency: emergency ?? state.orchard.emergency,
       },
-    })
-  ),
+    }
+  }),
 }

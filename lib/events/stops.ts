@@ -49,7 +49,7 @@ export const stopPredictions: Predictions = {
   answer_stop: (state, { personId, args }) => {
     const stop = state.stops[args.stop]
     if (!stop) return 'asking'
-    const answer = stop.resumed ? 'resumed' : 'stopped'
+    const answer = stop.resumed && args.answer !== 'stopped' ? 'resumed' : 'stopped'
     return [{ kind: 'stop_answered', body: { stop: args.stop, answer, person: personId } }]
   },
 }
