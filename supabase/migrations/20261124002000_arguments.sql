@@ -20,6 +20,13 @@ language sql immutable set search_path = '' as $$
 $$;
 comment on function private.are_codes is 'A list of words of a program (species, items of a check), not of people. Null for null.';
 
+create function private.is_species(p_code text) returns boolean
+language sql immutable set search_path = '' as $$
+  select p_code in ('apple', 'pear', 'plum', 'apricot', 'peach', 'nectarine', 'cherry', 'quince', 'walnut', 'fig',
+    'persimmon', 'almond', 'other')
+$$;
+comment on function private.is_species is 'The same list as lib/domain/orchard/types.ts.';
+
 create function private.is_day(p_day date) returns boolean
 language sql immutable set search_path = '' as $$ select p_day between '2000-01-01' and '2200-12-31' $$;
 

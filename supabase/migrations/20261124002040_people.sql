@@ -61,7 +61,8 @@ declare
   v_old public.people;
   v_new public.people;
 begin
-  v_c := private.begin_command('change_person', p_orchard, p_command, p_person, 'lead', jsonb_build_object('subject', p_subject,
+  -- Of the person who is changed, so that their own phone hears what only leads hear of others.
+  v_c := private.begin_command('change_person', p_orchard, p_command, p_subject, 'lead', jsonb_build_object('by', p_person,
     'name', p_name, 'role', p_role, 'age_band', p_age_band, 'guardian', p_guardian, 'phone', p_phone));
   if v_c.answer is not null then return v_c.answer; end if;
   v_old := private.person_or_fail(p_orchard, p_subject);
@@ -83,7 +84,7 @@ begin
   update public.people set name = v_new.name, role = v_new.role, age_band = v_new.age_band, guardian_id = v_new.guardian_id,
     phone = v_new.phone where id = p_subject;
   return private.accept(v_c, 'person_changed', jsonb_build_object('person', p_subject, 'role', v_new.role),
-    jsonb_build_object('minor', v_new.age_band = 'minor', 'guardianId', v_new.guardian_id));
+    jsonb_build_object('person', p_subject, 'minor', v_new.age_band = 'minor', 'guardianId', v_new.guardian_id), true);
 end $$;
 comment on function public.change_person is 'Null: unchanged. An empty p_phone takes the phone away.';
 grant execute on function public.change_person to authenticated;

@@ -13,7 +13,8 @@ begin
   perform private.need(p_kind in ('winter', 'summer', 'after_harvest', 'training'),
     'p_kind: winter, summer, after_harvest or training.');
   perform private.need(p_season between 2000 and 2200, 'p_season: a year.');
-  perform private.need(cardinality(p_species) > 0 and private.are_codes(p_species, 30), 'p_species: 1 to 30 species.');
+  perform private.need(cardinality(p_species) between 1 and 30
+    and (select bool_and(private.is_species(x) is true) from unnest(p_species) x), 'p_species: 1 to 30 known species.');
   perform private.need(private.is_day(p_from) and private.is_day(p_to) and p_from <= p_to, 'p_from and p_to: days in order.');
 
   insert into public.rounds (id, orchard_id, kind, season, species, from_on, to_on, opened_at)

@@ -50,7 +50,7 @@ begin
   select private.when_said(p_at, greatest(v_here.arrived_at, max(to_at)), v_c.at) into v_from
   from public.breaks where attendance_id = v_here.id;
   insert into public.breaks (id, attendance_id, from_at) values (p_command, v_here.id, v_from);
-  return private.accept(v_c, 'break_started', jsonb_build_object('since', private.instant(v_from)));
+  return private.accept(v_c, 'break_started', jsonb_build_object('at', private.instant(v_from)));
 end $$;
 grant execute on function public.start_break to authenticated;
 
@@ -70,7 +70,7 @@ begin
   if not found then return private.refuse(v_c, private.code('not_on_break')); end if;
 
   update public.breaks set to_at = private.when_said(p_at, from_at, v_c.at) where id = v_break.id returning * into v_break;
-  return private.accept(v_c, 'break_ended', jsonb_build_object('since', private.instant(v_break.to_at)));
+  return private.accept(v_c, 'break_ended', jsonb_build_object('at', private.instant(v_break.to_at)));
 end $$;
 grant execute on function public.end_break to authenticated;
 
