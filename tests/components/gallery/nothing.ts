@@ -1,0 +1,2 @@
+/** For pictures that nobody presses. */
+export function nothing(): void {}
