@@ -1,0 +1,26 @@
+/** Asks the referee while somebody waits. Never kept: a claim that comes in later is nobody's wish any more. */
+
+import type { Answer, Outcome } from '@/lib/events/answer'
+import type { Command } from '@/lib/events/commands'
+
+import { waitMs } from './backoff'
+import { answerLimitMs } from './limits'
+import type { Clock, Random, Server } from './ports'
+
+type AskParts = { server: Server; clock: Clock; random: Random }
+
+/** An answer that was lost is fetched with the same id, as long as there is time. */
+export async function ask(
+  { server, clock, random }: AskParts,
+  command: Command
+): Promise<Outcome<Answer>> {
+  const until = clock.now() + answerLimitMs
+  for (let tries = 0; ; tries++) {
+    const outcome = await server.send(command, until - clock.now())
+    if (outcome.ok || (outcome.fault !== 'offline' && outcome.fault !== 'busy')) return outcome
+
+    const pauseMs = waitMs(tries, random.share()) / 2
+    if (clock.now() + pauseMs >= until) return { ok: false, fault: 'offline' }
+    await new Promise<void>((resume) => clock.after(pauseMs, resume))
+  }
+}

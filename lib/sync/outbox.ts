@@ -1,0 +1,247 @@
+/** What this device has not sent yet, sent in order of lane until each command has its answer. */
+
+import { type Answer, isRefused } from '@/lib/events/answer'
+import { type Command, type Lane, laneOf, lanes } from '@/lib/events/commands'
+import type { Instant } from '@/lib/events/state'
+
+import { waitMs } from './backoff'
+import { answerLimitMs, keepSentMs, photoLimitMs } from './limits'
+import type { Bell, Clock, Kept, Locks, Random, Server, Storage } from './ports'
+
+export type OutboxParts = {
+  server: Server
+  storage: Storage
+  clock: Clock
+  random: Random
+  locks: Locks
+  bell: Bell
+  /** `ownerKey`: nothing of another login, person or orchard is ever touched. */
+  owner: string
+  changed: (items: readonly Kept[]) => void
+  /** After "not allowed": is it this command, or is this person out of the orchard? */
+  isOut: () => Promise<'out' | 'in' | 'unknown'>
+  signedOut: () => void
+}
+
+export type Outbox = {
+  /** Resolves when it is on disk. */
+  add: (command: Command, at: Instant) => Promise<void>
+  /** For a later restore: what was asked and accepted is part of what this device sent. */
+  remember: (command: Command, at: Instant, answer: Answer) => Promise<void>
+  dismiss: (seq: number) => Promise<void>
+  sendAgain: (seq: number) => Promise<void>
+  /** The backend was restored: send again what it may have forgotten. */
+  onEpoch: (epoch: string) => Promise<void>
+  /** Signal is back, or somebody is in again: try now. */
+  wake: () => void
+  close: () => void
+}
+
+/** A fault of the server's own is tried so often; then the person hears of it, and the rest goes on. */
+const mostTries = 6
+
+export function openOutbox(parts: OutboxParts): Outbox {
+  const { server, storage, clock, random, locks, bell, owner } = parts
+  const closing = new AbortController()
+  const busy = new Set<Lane>()
+  const triesOf = new Map<number, number>()
+  let items: readonly Kept[] = []
+  let writes = 0
+  let leading = false
+  let paused = false
+  let tries = 0
+  let stopWaiting: (() => void) | null = null
+
+  const stopRinging = bell.onRing(() => void reload())
+  locks.lead(
+    `rowcall|${owner}`,
+    (over) => {
+      leading = true
+      over.addEventListener('abort', () => {
+        leading = false
+      })
+      void reload().then(forgetOld)
+    },
+    closing.signal
+  )
+  void reload()
+
+  return {
+    add: async (command, at) => {
+      await added({
+        owner,
+        command,
+        at,
+        state: 'unsent',
+        answer: null,
+        fault: null,
+        answeredAt: null,
+      })
+    },
+    remember: async (command, at, answer) => {
+      const answeredAt = clock.now()
+      await added({ owner, command, at, state: 'sent', answer, fault: null, answeredAt })
+    },
+    dismiss,
+    sendAgain,
+    onEpoch,
+    wake: () => {
+      paused = false
+      tries = 0
+      stopWaiting?.()
+      stopWaiting = null
+      pump()
+    },
+    close: () => {
+      closing.abort()
+      stopWaiting?.()
+      stopRinging()
+    },
+  }
+
+  /** Higher lanes first; a lane under way does not keep a higher one from starting. */
+  function pump(): void {
+    if (!leading || paused || stopWaiting || closing.signal.aborted) return
+    for (const lane of lanes) {
+      const next = items.find(
+        (kept) => kept.state === 'unsent' && laneOf(kept.command.name) === lane
+      )
+      if (!next) continue
+      if (!busy.has(lane)) void sendFrom(lane, next)
+      return
+    }
+  }
+
+  async function sendFrom(lane: Lane, kept: Kept): Promise<void> {
+    busy.add(lane)
+    const outcome = await server.send(kept.command, lane === 'photo' ? photoLimitMs : answerLimitMs)
+    if (!closing.signal.aborted) {
+      if (outcome.ok) await settle(kept, { answer: outcome.value })
+      else await handle(kept, outcome.fault, outcome.code)
+    }
+    busy.delete(lane)
+    pump()
+  }
+
+  async function handle(kept: Kept, fault: string, code = fault): Promise<void> {
+    switch (fault) {
+      case 'signed_out':
+        paused = true
+        return parts.signedOut()
+      case 'not_allowed': {
+        const standing = await parts.isOut()
+        if (standing === 'in') return settle(kept, { fault: code })
+        if (standing === 'unknown') return waitAWhile()
+        paused = true
+        return
+      }
+      case 'malformed':
+      case 'too_large':
+        return settle(kept, { fault: code })
+      case 'unknown': {
+        const before = triesOf.get(kept.seq) ?? 0
+        triesOf.set(kept.seq, before + 1)
+        return before + 1 < mostTries ? waitAWhile() : settle(kept, { fault: code })
+      }
+      default:
+        return waitAWhile()
+    }
+  }
+
+  function waitAWhile(): void {
+    stopWaiting ??= clock.after(waitMs(tries, random.share()), () => {
+      stopWaiting = null
+      pump()
+    })
+    tries++
+  }
+
+  async function settle(kept: Kept, result: { answer: Answer } | { fault: string }): Promise<void> {
+    tries = 0
+    triesOf.delete(kept.seq)
+    const answer = 'answer' in result ? result.answer : null
+    await changed({
+      ...kept,
+      state: answer && !isRefused(answer) ? 'sent' : 'refused',
+      answer,
+      fault: 'fault' in result ? result.fault : null,
+      answeredAt: clock.now(),
+    })
+  }
+
+  async function dismiss(seq: number): Promise<void> {
+    await storage.remove([seq])
+    await written(items.filter((kept) => kept.seq !== seq))
+  }
+
+  /** A stored refusal would come again under the same id, so a refused wish is made anew. */
+  async function sendAgain(seq: number): Promise<void> {
+    const kept = items.find((item) => item.seq === seq && item.state === 'refused')
+    if (!kept) return
+    const id = kept.answer ? random.id() : kept.command.id
+    await storage.remove([seq])
+    items = items.filter((item) => item.seq !== seq)
+    const { seq: _, ...rest } = kept
+    const command = { ...kept.command, id }
+    await added({ ...rest, command, state: 'unsent', answer: null, fault: null, answeredAt: null })
+  }
+
+  async function onEpoch(epoch: string): Promise<void> {
+    const key = `epoch|${owner}`
+    const known = await storage.read(key)
+    if (known === epoch || !leading) return
+    if (known !== undefined) {
+      const lately = clock.now() - keepSentMs
+      for (const kept of items) {
+        if (kept.state !== 'sent' || (kept.answeredAt ?? 0) < lately) continue
+        await changed({ ...kept, state: 'unsent', answer: null, answeredAt: null })
+      }
+    }
+    await storage.write(key, epoch)
+    pump()
+  }
+
+  async function forgetOld(): Promise<void> {
+    const lately = clock.now() - keepSentMs
+    const old = items.filter((kept) => kept.state === 'sent' && (kept.answeredAt ?? 0) < lately)
+    if (old.length === 0) return
+    await storage.remove(old.map(({ seq }) => seq))
+    await written(items.filter((kept) => !old.includes(kept)))
+  }
+
+  async function added(fresh: Omit<Kept, 'seq'>): Promise<void> {
+    const kept = await storage.add(fresh)
+    // A page that was told by the bell may have read it already.
+    await written([...items.filter(({ seq }) => seq !== kept.seq), kept])
+  }
+
+  async function changed(kept: Kept): Promise<void> {
+    await storage.change(kept)
+    await written(items.map((item) => (item.seq === kept.seq ? kept : item)))
+  }
+
+  async function written(next: readonly Kept[]): Promise<void> {
+    writes++
+    show(next)
+    bell.ring()
+    pump()
+  }
+
+  /** What was written while reading makes it read again. */
+  async function reload(): Promise<void> {
+    let before: number
+    let read: readonly Kept[]
+    do {
+      before = writes
+      read = await storage.all(owner)
+    } while (before !== writes)
+    if (closing.signal.aborted) return
+    show(read)
+    pump()
+  }
+
+  function show(next: readonly Kept[]): void {
+    items = next
+    parts.changed(next)
+  }
+}
