@@ -53,7 +53,8 @@ export function formatFor(reader: { language: Language; units: Units; timeZone: 
     share: (part: number) => percentIn(language, part),
 
     /** "10:42" on the orchard's clock. */
-    clock: (at: Date) => time.format(at),
+    // English pads the hour of a 24-hour clock; on the radio one says nine, not zero nine.
+    clock: (at: Date) => time.format(at).replace(/^0(?=\d)/, ''),
     /** "Saturday" */
     day: (at: Date) => day.format(at),
     /** "24 February", "February 24" */
