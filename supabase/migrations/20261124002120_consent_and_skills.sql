@@ -1,7 +1,7 @@
 -- Consent once a season, and the skills that a lead grants.
 
 create function public.give_consent(
-  p_orchard uuid, p_command uuid, p_person uuid, p_by uuid, p_text_version integer
+  p_orchard uuid, p_command uuid, p_person uuid, p_text_version integer, p_by uuid default null
 ) returns jsonb
 language plpgsql volatile security definer set search_path = '' as $$
 declare
