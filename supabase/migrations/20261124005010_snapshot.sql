@@ -1,4 +1,5 @@
 -- The state of the day as one answer, in the shape of lib/events/state.ts. Each function gives some of its keys.
+-- All are stable, so they read one and the same moment, and head is the number of exactly this state.
 
 create function private.orchard_state(p_reader private.reader) returns jsonb
 language plpgsql stable set search_path = '' as $$
@@ -137,14 +138,12 @@ begin
     'work', jsonb_build_object(
       -- Runs of tree numbers, [first, last, first, last, …]: rows are pruned in order, so ten thousand trees are a few runs.
       'done', (
-        select coalesce(jsonb_agg(edge order by edge), '[]')
+        select coalesce(jsonb_agg(edge), '[]')
         from (
-          select min(tree_no) as first_no, max(tree_no) as last_no
-          from (
-            select tree_no, tree_no - row_number() over (order by tree_no) as run
-            from public.tree_work where round_id = v_round and state = 'done') each_one
-          group by run) runs,
-        lateral (values (first_no), (last_no)) as edges (edge)),
+          select range_agg(int4range(tree_no, tree_no, '[]')) as ranges
+          from public.tree_work where round_id = v_round and state = 'done') done,
+        unnest(done.ranges) as run,
+        lateral (values (lower(run)), (upper(run) - 1)) as edges (edge)),
       'begun', (
         select coalesce(jsonb_agg(jsonb_build_array(tree_no, share) order by tree_no), '[]')
         from public.tree_work where round_id = v_round and state = 'begun'),

@@ -38,7 +38,8 @@ begin
   return jsonb_build_object(
     'n', p_event.n, 'at', private.instant(p_event.at), 'commandId', p_event.command_id,
     'personId', p_event.person_id, 'byPersonId', p_event.by_person_id, 'kind', p_event.kind,
-    'body', p_event.body, 'leadBody', case when v_told_more then p_event.lead_body end);
+    'body', p_event.body)
+    || case when v_told_more then jsonb_build_object('leadBody', p_event.lead_body) else '{}' end;
 end $$;
 comment on function private.event_told is 'An event as this reader may know it: every number, not every content.';
 
