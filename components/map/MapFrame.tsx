@@ -1,0 +1,51 @@
+'use client'
+
+import 'leaflet/dist/leaflet.css'
+import './map.css'
+
+import type L from 'leaflet'
+import { useMemo, useState } from 'react'
+import { MapContainer } from 'react-leaflet'
+
+import { sceneOf } from '@/lib/map/scene'
+
+import { ZoomButtons } from '../ui/ZoomButtons'
+import { MapOrchard } from './MapOrchard'
+import type { MapProps } from './map-props'
+
+/** The frame round the canvas: Leaflet's container, zoom buttons, and where it begins. */
+export function MapFrame({ trees, blocks, upDeg = 0, ...props }: MapProps) {
+  const [map, setMap] = useState<L.Map | null>(null)
+  const scene = useMemo(() => sceneOf(trees, blocks, upDeg), [trees, blocks, upDeg])
+
+  return (
+    <div className="orchard-map">
+      <MapContainer
+        ref={setMap}
+        className="orchard-map-canvas"
+        center={[0, 0]}
+        zoom={16}
+        minZoom={12}
+        maxZoom={24}
+        zoomSnap={0.25}
+        zoomControl={false}
+        attributionControl={false}
+        // Nothing on a map moves by itself, and the canvas is drawn anew at every zoom.
+        zoomAnimation={false}
+        fadeAnimation={false}
+        markerZoomAnimation={false}
+        inertia={false}
+        // The arrow keys belong to the trees.
+        keyboard={false}
+      >
+        <MapOrchard scene={scene} {...props} />
+      </MapContainer>
+      <ZoomButtons
+        inLabel={props.words.zoomIn}
+        outLabel={props.words.zoomOut}
+        onIn={() => map?.zoomIn(1)}
+        onOut={() => map?.zoomOut(1)}
+      />
+    </div>
+  )
+}

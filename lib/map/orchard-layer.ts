@@ -1,0 +1,152 @@
+/**
+ * The orchard as one Leaflet layer with a canvas of its own.
+ *
+ * Ten thousand Leaflet markers cost seconds; one canvas over typed arrays costs milliseconds
+ * (`tests/bench/map.ts`). The canvas is larger than the screen, so that a drag only shifts
+ * it. What changes asks for a redraw, and there is at most one a frame.
+ */
+
+import L from 'leaflet'
+
+import type { Look } from '@/lib/domain/orchard/status'
+
+import { LayerCanvas } from './layer-canvas'
+import { type Looks, looksOf } from './looks'
+import { type Picture, paint, squareOf } from './paint'
+import { type Palette, paletteAt } from './palette'
+import { type Bubble, bubblesOf } from './people'
+import type { Scene } from './scene'
+import { type Tapped, tappedAt } from './tapped'
+import { sizesAt } from './view'
+
+/** What stands out of the picture, by the number of the tree. */
+export type Highlights = {
+  selected: ReadonlySet<number>
+  /** The next tree: the one that steps forward. */
+  called: number | null
+}
+
+/** Past so many changed trees a full paint is cheaper than square by square. */
+const mostSquares = 40
+
+export class OrchardLayer extends L.Layer {
+  private readonly looks: Looks
+  private highlights: Highlights = { selected: new Set(), called: null }
+  private focused: number | null = null
+  private canvas: LayerCanvas | null = null
+  private palette: Palette | null = null
+  private bubbles: readonly Bubble[] = []
+  private frame: number | null = null
+  private isAllDirty = true
+  private readonly dirty = new Set<number>()
+  private stopListening = () => {}
+
+  /** `notSurveyed` is said at a block that has no positions. */
+  constructor(
+    private readonly scene: Scene,
+    private readonly notSurveyed: string
+  ) {
+    super()
+    this.looks = looksOf(scene)
+  }
+
+  override onAdd(map: L.Map): this {
+    this.canvas = new LayerCanvas(map)
+    this.palette = paletteAt(map.getContainer())
+    this.stopListening = listenTo(map, {
+      'moveend resize': () => this.repaint(),
+      move: () => this.canvas?.isOverrun() && this.repaint(),
+    })
+    this.repaint()
+    return this
+  }
+
+  override onRemove(): this {
+    this.stopListening()
+    if (this.frame !== null) cancelAnimationFrame(this.frame)
+    this.frame = null
+    this.canvas?.remove()
+    this.canvas = null
+    return this
+  }
+
+  setLooks(looks: ReadonlyMap<number, Look>): void {
+    const dirty = this.looks.take(looks)
+    if (dirty === null || dirty.length > mostSquares) this.repaint()
+    else this.repaintTrees(dirty)
+  }
+
+  setHighlights(highlights: Highlights): void {
+    this.highlights = highlights
+    this.repaint()
+  }
+
+  /** The tree the keyboard is at. */
+  setFocused(no: number | null): void {
+    this.focused = no
+    this.repaint()
+  }
+
+  /** After the page went from light to dark or back. */
+  readPalette(): void {
+    if (this.canvas) this.palette = paletteAt(this.canvas.map.getContainer())
+    this.repaint()
+  }
+
+  tappedAt(point: L.Point): Tapped {
+    if (!this.canvas) return { kind: 'nothing' }
+    return tappedAt(this.scene, this.canvas.view, this.canvas.fromContainer(point))
+  }
+
+  private repaint(): void {
+    this.isAllDirty = true
+    this.askForFrame()
+  }
+
+  private repaintTrees(indexes: readonly number[]): void {
+    if (indexes.length === 0) return
+    for (const index of indexes) this.dirty.add(index)
+    this.askForFrame()
+  }
+
+  private askForFrame(): void {
+    if (this.canvas === null || this.frame !== null) return
+    this.frame = requestAnimationFrame(() => {
+      this.frame = null
+      this.paintDirty()
+    })
+  }
+
+  private paintDirty(): void {
+    if (!this.canvas || !this.palette) return
+    if (this.isAllDirty) this.canvas.fitToMap()
+    const { context, view, box } = this.canvas
+    const sizes = sizesAt(this.scene, view)
+    if (this.isAllDirty) this.bubbles = bubblesOf(this.scene, this.looks.people(), view, sizes)
+    const { scene, looks, palette, bubbles, notSurveyed, focused } = this
+    const picture: Picture = {
+      scene,
+      looks,
+      view,
+      sizes,
+      palette,
+      bubbles,
+      notSurveyed,
+      focused,
+      ...this.highlights,
+    }
+    if (this.isAllDirty) paint(context, picture, box)
+    else for (const index of this.dirty) paint(context, picture, squareOf(picture, index))
+    this.isAllDirty = false
+    this.dirty.clear()
+  }
+}
+
+/** Listens until the function it returns is called. */
+function listenTo(
+  map: L.Map,
+  handlers: L.LeafletEventHandlerFnMap & Record<string, () => void>
+): () => void {
+  map.on(handlers)
+  return () => map.off(handlers)
+}

@@ -1,0 +1,74 @@
+/** What marks stand on: the blocks' shapes, the lines of the rows, the crowns. */
+
+import type { Box } from './grid-index'
+import type { Picture } from './paint'
+import type { Point } from './plane'
+import { boxToPlane, canopyPx, meet, toCanvas } from './view'
+
+const blockEdgeM = 4.5
+
+export function paintGround(
+  context: CanvasRenderingContext2D,
+  picture: Picture,
+  square: Box,
+  indexes: readonly number[]
+): void {
+  const { scene, view, sizes, palette } = picture
+  const edgePx = Math.max(10, blockEdgeM * scene.plane.unitsPerM * view.scale)
+  context.lineJoin = 'round'
+  context.lineCap = 'round'
+
+  context.fillStyle = palette.block
+  context.strokeStyle = palette.block
+  context.lineWidth = 2 * edgePx
+  const nearBlocks = boxToPlane(view, square, edgePx)
+  for (const { hull, box } of scene.blocks) {
+    if (!meet(box, nearBlocks)) continue
+    context.beginPath()
+    trace(context, picture, hull)
+    context.closePath()
+    context.fill()
+    context.stroke()
+  }
+
+  context.strokeStyle = palette.alley
+  context.lineWidth = sizes.spacingPx < 28 ? 3 : Math.min(24, sizes.spacingPx * 0.5)
+  const nearRows = boxToPlane(view, square, context.lineWidth)
+  context.beginPath()
+  for (const row of scene.rows)
+    if (meet(row.box, nearRows))
+      trace(
+        context,
+        picture,
+        row.indexes.map((index) => pointAt(picture, index))
+      )
+  context.stroke()
+
+  context.fillStyle = palette.canopy
+  context.beginPath()
+  for (const index of indexes) {
+    const { x, y } = toCanvas(view, scene.xs[index] ?? 0, scene.ys[index] ?? 0)
+    const radius = canopyPx(scene.canopyR[index] ?? 0, view, sizes)
+    context.moveTo(x + radius, y)
+    context.arc(x, y, radius, 0, 2 * Math.PI)
+  }
+  context.fill()
+  context.lineJoin = 'miter'
+  context.lineCap = 'butt'
+}
+
+function pointAt({ scene }: Picture, index: number): Point {
+  return { x: scene.xs[index] ?? 0, y: scene.ys[index] ?? 0 }
+}
+
+function trace(
+  context: CanvasRenderingContext2D,
+  { view }: Picture,
+  points: readonly Point[]
+): void {
+  points.forEach((point, at) => {
+    const { x, y } = toCanvas(view, point.x, point.y)
+    if (at === 0) context.moveTo(x, y)
+    else context.lineTo(x, y)
+  })
+}

@@ -1,0 +1,148 @@
+/** What is written on the map: numbers of places and rows, names of blocks, initials. */
+
+import type { Box } from './grid-index'
+import type { Picture } from './paint'
+import { labelPx, rowLabels } from './row-labels'
+import { meet, toCanvas } from './view'
+
+export function paintNumbers(
+  context: CanvasRenderingContext2D,
+  { scene, view, sizes, palette, called }: Picture,
+  indexes: readonly number[]
+): void {
+  if (!sizes.hasNumbers) return
+  write(context, `650 13px ${palette.font}`, palette.text)
+  for (const index of indexes) {
+    const tree = scene.trees[index]
+    if (!tree || tree.no === called) continue
+    const { x, y } = toCanvas(view, scene.xs[index] ?? 0, scene.ys[index] ?? 0)
+    context.fillText(String(tree.place), x, y + sizes.markPx * 0.5 + 9)
+  }
+}
+
+export function paintRowLabels(
+  context: CanvasRenderingContext2D,
+  { scene, view, sizes, palette, called, selected }: Picture,
+  square: Box
+): void {
+  const calledIndex = scene.indexOf.get(called ?? Number.NaN)
+  const { width, height } = labelPx
+  for (const { row, x, y } of rowLabels(scene, view, sizes)) {
+    if (!meet(boxAround(x, y, width), square)) continue
+    const isCalled = calledIndex !== undefined && row.indexes.includes(calledIndex)
+    const isPicked = row.indexes.every((index) => selected.has(scene.trees[index]?.no ?? 0))
+    const isInk = isCalled || isPicked
+    if (!sizes.hasRowPlates && !isInk) {
+      write(context, `650 13px ${palette.font}`, palette.text)
+      context.fillText(String(row.row), x, y + 1)
+      continue
+    }
+    context.fillStyle = isInk ? palette.ink : palette.paper
+    context.beginPath()
+    context.roundRect(x - width / 2, y - height / 2, width, height, 4)
+    context.fill()
+    write(context, `800 15px ${palette.font}`, isInk ? palette.onInk : palette.ink)
+    context.fillText(String(row.row), x, y + 1)
+  }
+}
+
+export function paintBlockNames(
+  context: CanvasRenderingContext2D,
+  { scene, view, palette, notSurveyed }: Picture,
+  square: Box
+): void {
+  const edgePx = Math.max(10, 4.5 * scene.plane.unitsPerM * view.scale)
+  for (const { block, box, surveyed } of scene.blocks) {
+    const { x } = toCanvas(view, (box.minX + box.maxX) / 2, 0)
+    const y = toCanvas(view, 0, box.minY).y - edgePx - 12
+    if (!meet(boxAround(x, y, 400), square)) continue
+    write(context, `800 15px ${palette.font}`, palette.text)
+    context.fillText(block.name, x, surveyed ? y : y - 24)
+    if (!surveyed) paintNotSurveyed(context, palette, { x, y, words: notSurveyed })
+  }
+}
+
+/** A dashed plate: what is drawn here is a list, not a place. */
+function paintNotSurveyed(
+  context: CanvasRenderingContext2D,
+  palette: Picture['palette'],
+  { x, y, words }: { x: number; y: number; words: string }
+): void {
+  write(context, `650 13px ${palette.font}`, palette.text)
+  const width = context.measureText(words).width + 16
+  context.beginPath()
+  context.roundRect(x - width / 2, y - 11, width, 22, 4)
+  context.strokeStyle = palette.text
+  context.lineWidth = 1.5
+  context.setLineDash([4, 3])
+  context.stroke()
+  context.setLineDash([])
+  context.fillText(words, x, y + 1)
+}
+
+/** The one tree that steps forward from its row. */
+export function paintCalled(
+  context: CanvasRenderingContext2D,
+  { scene, view, palette, called }: Picture
+): void {
+  const index = scene.indexOf.get(called ?? Number.NaN)
+  if (index === undefined) return
+  const point = toCanvas(view, scene.xs[index] ?? 0, scene.ys[index] ?? 0)
+  const { x, y } = { x: point.x, y: point.y - 12 }
+  context.beginPath()
+  context.moveTo(x - 17, y - 20)
+  context.lineTo(x + 17, y - 20)
+  context.lineTo(x + 17, y + 5)
+  context.lineTo(x, y + 22)
+  context.lineTo(x - 17, y + 5)
+  context.closePath()
+  context.fillStyle = palette.called
+  context.fill()
+  context.strokeStyle = palette.onCalled
+  context.lineWidth = 3.5
+  context.lineJoin = 'round'
+  context.stroke()
+  context.lineJoin = 'miter'
+  write(context, `800 19px ${palette.font}`, palette.onCalled)
+  context.fillText(String(scene.trees[index]?.place ?? ''), x, y - 2)
+}
+
+export function paintBubbles(
+  context: CanvasRenderingContext2D,
+  { bubbles, sizes, palette }: Picture,
+  square: Box
+): void {
+  context.strokeStyle = palette.ink
+  context.lineWidth = 1.5
+  context.beginPath()
+  for (const { x, y, tree } of bubbles) {
+    // From the edge of the mark, which it must not cross out.
+    const markShare = (sizes.markPx * 0.5) / Math.hypot(x - tree.x, y - tree.y)
+    context.moveTo(tree.x + (x - tree.x) * markShare, tree.y + (y - tree.y) * markShare)
+    context.lineTo(x, y)
+  }
+  context.stroke()
+  for (const { x, y, initials } of bubbles) {
+    if (!meet(boxAround(x, y, 2 * sizes.bubbleR + 4), square)) continue
+    context.beginPath()
+    context.arc(x, y, sizes.bubbleR, 0, 2 * Math.PI)
+    context.fillStyle = palette.ink
+    context.fill()
+    context.strokeStyle = palette.paper
+    context.lineWidth = 2
+    context.stroke()
+    write(context, `800 ${sizes.bubbleR * 0.86}px ${palette.font}`, palette.onInk)
+    context.fillText(initials, x, y + 1)
+  }
+}
+
+function write(context: CanvasRenderingContext2D, font: string, colour: string): void {
+  context.font = font
+  context.fillStyle = colour
+  context.textAlign = 'center'
+  context.textBaseline = 'middle'
+}
+
+function boxAround(x: number, y: number, side: number): Box {
+  return { minX: x - side / 2, maxX: x + side / 2, minY: y - side / 2, maxY: y + side / 2 }
+}

@@ -1,0 +1,56 @@
+/** What part of the orchard the screen shows. */
+
+import type { Map as LeafletMap } from 'leaflet'
+
+import type { Point } from './plane'
+import type { Scene } from './scene'
+
+/** Rows to be seen round the next tree: enough to recognise the place, few enough to read. */
+const rowsAround = 5
+
+const begun = new WeakSet<LeafletMap>()
+
+/** At the next tree, where there is one; else the first time everything, and then no jumps. */
+export function begin(map: LeafletMap, scene: Scene, called: number | null): void {
+  const at = called === null ? null : pointOf(scene, called)
+  if (at) map.setView(leafletAt(scene, at), zoomForRows(map, scene, called), { animate: false })
+  else if (!begun.has(map)) showAll(map, scene)
+  begun.add(map)
+}
+
+/** Moves the map just so far that the tree is seen. */
+export function comeInto(map: LeafletMap, scene: Scene, no: number): void {
+  const at = pointOf(scene, no)
+  if (at) map.panInside(leafletAt(scene, at), { padding: [64, 64], animate: false })
+}
+
+function showAll(map: LeafletMap, scene: Scene): void {
+  const { minX, minY, maxX, maxY } = scene.box
+  const low = leafletAt(scene, { x: minX, y: maxY })
+  const high = leafletAt(scene, { x: maxX, y: minY })
+  // Room for the names above the blocks and the numbers beside the rows.
+  map.fitBounds([low, high], {
+    paddingTopLeft: [40, 64],
+    paddingBottomRight: [40, 40],
+    animate: false,
+  })
+}
+
+function zoomForRows(map: LeafletMap, scene: Scene, called: number | null): number {
+  const tree = scene.trees[scene.indexOf.get(called ?? Number.NaN) ?? 0]
+  const own = scene.blocks.find(({ block }) => block.no === tree?.block)
+  const rowSpacingM = own?.block.rowSpacingM ?? 5
+  const shownPx = Math.min(map.getSize().x, 480)
+  const zoom = Math.log2(shownPx / (rowsAround * rowSpacingM * scene.plane.unitsPerM))
+  return Math.min(map.getMaxZoom(), zoom)
+}
+
+function pointOf(scene: Scene, no: number): Point | null {
+  const index = scene.indexOf.get(no)
+  return index === undefined ? null : { x: scene.xs[index] ?? 0, y: scene.ys[index] ?? 0 }
+}
+
+function leafletAt(scene: Scene, point: Point): [lat: number, lon: number] {
+  const { lat, lon } = scene.plane.leafletAt(point)
+  return [lat, lon]
+}
