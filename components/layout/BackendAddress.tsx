@@ -6,12 +6,12 @@ type BackendAddressProps = {
 
 /**
  * Where the orchard's backend is, known at run time only, handed to the client in the page.
- * It is data, which a browser does not run, so it needs no nonce. React escapes what could end it.
+ * It is data, which a browser does not run, so it needs no nonce. Nothing in it can end the element.
  */
 export function BackendAddress(address: BackendAddressProps) {
   return (
     <script type="application/json" id="rowcall-backend">
-      {JSON.stringify(address)}
+      {JSON.stringify(address).replaceAll('<', '\\u003c')}
     </script>
   )
 }

@@ -1,11 +1,11 @@
 import type { Language } from '@/lib/text/language'
-import type { Messages } from '@/lib/text/messages'
+import type { StartMessages } from '@/lib/text/messages'
 import { Segmented } from '../ui/Segmented'
 
 type LanguageChoiceProps = {
   value: Language
   onChange: (language: Language) => void
-  text: Messages['common']
+  text: StartMessages['common']
 }
 
 /** English or Spanish, each in its own words. */

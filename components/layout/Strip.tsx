@@ -1,6 +1,6 @@
 import Link from 'next/link'
 
-import type { Messages } from '@/lib/text/messages'
+import type { StartMessages } from '@/lib/text/messages'
 import { Icon, type IconName } from '../ui/Icon'
 import { joinClasses } from '../ui/join-classes'
 
@@ -17,7 +17,7 @@ export type StripWays = {
 
 type StripProps = {
   ways: StripWays
-  text: Messages['common']['strip']
+  text: StartMessages['common']['strip']
 }
 
 const order: readonly { key: keyof StripWays; icon: IconName }[] = [

@@ -1,42 +1,48 @@
 /**
- * The messages of one language, fetched when they are asked for: a phone loads one language, and a
- * volunteer's phone never loads what only leads and managers read. The promises are kept, so that
- * `use(messages(language))` gets the same one each time.
+ * The messages of one language, fetched when they are asked for: a phone loads one language, the first
+ * screens load only their own part, and a volunteer's phone never loads what only leads and managers
+ * read. The promises are kept, so that `use(messages(language))` gets the same one each time.
  */
 
 import type { crew } from './en/crew'
 import type { lead } from './en/lead'
+import type { start } from './en/start'
 import type { Language } from './language'
 
-/** What everybody on a shift may read. */
+/** What is read before the first tree. */
+export type StartMessages = typeof start
+/** What everybody on a shift may read; the above is a part of it. */
 export type Messages = typeof crew
 /** What only leads and managers read. */
 export type LeadMessages = typeof lead
 
-const crewFiles = { en: () => import('./en/crew'), es: () => import('./es/crew') }
+const startFiles = { en: () => import('./en/start'), es: () => import('./es/start') }
+const workFiles = { en: () => import('./en/work'), es: () => import('./es/work') }
 const leadFiles = { en: () => import('./en/lead'), es: () => import('./es/lead') }
 
-const crewMessages = new Map<Language, Promise<Messages>>()
-const leadsMessages = new Map<Language, Promise<LeadMessages>>()
+/** Enough for joining, consent and what is missing before you start. */
+export const startMessages = keptByLanguage(
+  async (language): Promise<StartMessages> => (await startFiles[language]()).start
+)
 
-export function messages(language: Language): Promise<Messages> {
-  return keptIn(crewMessages, language, () => crewFiles[language]().then((file) => file.crew))
-}
+export const messages = keptByLanguage(async (language): Promise<Messages> => {
+  const [start, { work }] = await Promise.all([startMessages(language), workFiles[language]()])
+  return { ...start, ...work }
+})
 
-export function leadMessages(language: Language): Promise<LeadMessages> {
-  return keptIn(leadsMessages, language, () => leadFiles[language]().then((file) => file.lead))
-}
+export const leadMessages = keptByLanguage(
+  async (language): Promise<LeadMessages> => (await leadFiles[language]()).lead
+)
 
-/** A file that did not come (no signal) is asked for again the next time. */
-function keptIn<Found>(
-  kept: Map<Language, Promise<Found>>,
-  language: Language,
-  fetchFile: () => Promise<Found>
-): Promise<Found> {
-  const known = kept.get(language)
-  if (known !== undefined) return known
-  const coming = fetchFile()
-  kept.set(language, coming)
-  coming.catch(() => kept.delete(language))
-  return coming
+/** Fetches once; what did not come (no signal) is asked for again the next time. */
+function keptByLanguage<Found>(fetchFile: (language: Language) => Promise<Found>) {
+  const kept = new Map<Language, Promise<Found>>()
+  return (language: Language): Promise<Found> => {
+    const known = kept.get(language)
+    if (known !== undefined) return known
+    const coming = fetchFile(language)
+    kept.set(language, coming)
+    coming.catch(() => kept.delete(language))
+    return coming
+  }
 }

@@ -2,6 +2,9 @@
 
 import type { Messages } from './messages'
 
+/** The parts of the messages that say why. */
+type RefusalText = Pick<Messages, 'refusals' | 'errors'>
+
 export type RefusalCode = keyof Messages['refusals']
 
 /** What the sentence may name, already in words a person reads ("S 7·14", "Inés", "10:40"). */
@@ -19,10 +22,14 @@ export type RefusalDetail = {
 }
 
 /** A code of a newer server than this page gets the sentence for the unknown, and its code to tell. */
-export function refusalSentence(text: Messages, code: string, detail: RefusalDetail = {}): string {
+export function refusalSentence(
+  text: RefusalText,
+  code: string,
+  detail: RefusalDetail = {}
+): string {
   return isKnown(text, code) ? text.refusals[code](detail) : text.errors.refusedUnknown(code)
 }
 
-function isKnown(text: Messages, code: string): code is RefusalCode {
+function isKnown(text: RefusalText, code: string): code is RefusalCode {
   return Object.hasOwn(text.refusals, code)
 }

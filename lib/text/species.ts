@@ -5,7 +5,7 @@ import type { Messages } from './messages'
 export type SpeciesWords = { name: string; a: string; many: string }
 
 /** An unknown species is called by its own name, in whatever language the orchard wrote it. */
-export function speciesWords(text: Messages, species: string): SpeciesWords {
+export function speciesWords(text: Pick<Messages, 'species'>, species: string): SpeciesWords {
   const known = Object.hasOwn(text.species, species)
     ? text.species[species as keyof Messages['species']]
     : undefined

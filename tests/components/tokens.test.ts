@@ -7,7 +7,7 @@ const css = readFileSync('app/tokens.css', 'utf8')
 const themes = { light: colours('light'), dark: colours('dark') }
 
 /** Words on grounds that say something: 7:1, for glare and for tired eyes. */
-const texts = [
+const texts: [words: string, ground: string][] = [
   ['ink', 'paper'],
   ['ink', 'ground'],
   ['ink', 'sunk'],
@@ -27,14 +27,14 @@ const texts = [
   ['bare', 'paper'],
   ['map-text', 'map'],
   ['map-text', 'map-block'],
-  ...['bare', 'called', 'stop', 'done', 'work', 'sick', 'arb'].map((wash) => [
+  ...['bare', 'called', 'stop', 'done', 'work', 'sick', 'arb'].map((wash): [string, string] => [
     'ink',
     `${wash}-wash`,
   ]),
-] as const
+]
 
 /** Marks and edges that carry meaning: 3:1 (WCAG 2.2, 1.4.11). */
-const marks = [
+const marks: [mark: string, ground: string][] = [
   ['edge', 'paper'],
   ['edge', 'ground'],
   ['bare', 'map-canopy'],
@@ -47,10 +47,10 @@ const marks = [
   ['arb', 'arb-wash'],
   ['stop-ink', 'paper'],
   ['paper', 'done'],
-] as const
+]
 
 describe.each(Object.entries(themes))('in the %s theme', (_, colour) => {
-  test.each(texts)('the words %s on %s stand out 7 to 1', (words = '', ground = '') => {
+  test.each(texts)('the words %s on %s stand out 7 to 1', (words, ground) => {
     expect(contrast(colour(words), colour(ground))).toBeGreaterThanOrEqual(7)
   })
 

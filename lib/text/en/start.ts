@@ -1,0 +1,10 @@
+/** What a volunteer reads before the first tree: small, so that the first screen is there soon. */
+
+import { common } from './common'
+import { consent } from './consent'
+import { errors } from './errors'
+import { join } from './join'
+import { ready } from './ready'
+import { things } from './things'
+
+export const start = { common, things, join, consent, ready, errors }

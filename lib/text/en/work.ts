@@ -1,0 +1,13 @@
+/** What is read from the briefing on; comes after the first screen. */
+
+import { breakLeave } from './break-leave'
+import { briefing } from './briefing'
+import { flag } from './flag'
+import { nextTree } from './next-tree'
+import { refusals } from './refusals'
+import { species } from './species'
+import { tools } from './tools'
+import { tree } from './tree'
+import { unsent } from './unsent'
+
+export const work = { species, briefing, tools, nextTree, tree, flag, breakLeave, unsent, refusals }

@@ -1,0 +1,10 @@
+import type { start as en } from '../en/start'
+
+import { common } from './common'
+import { consent } from './consent'
+import { errors } from './errors'
+import { join } from './join'
+import { ready } from './ready'
+import { things } from './things'
+
+export const start: typeof en = { common, things, join, consent, ready, errors }

@@ -1,0 +1,23 @@
+import type { work as en } from '../en/work'
+
+import { breakLeave } from './break-leave'
+import { briefing } from './briefing'
+import { flag } from './flag'
+import { nextTree } from './next-tree'
+import { refusals } from './refusals'
+import { species } from './species'
+import { tools } from './tools'
+import { tree } from './tree'
+import { unsent } from './unsent'
+
+export const work: typeof en = {
+  species,
+  briefing,
+  tools,
+  nextTree,
+  tree,
+  flag,
+  breakLeave,
+  unsent,
+  refusals,
+}
