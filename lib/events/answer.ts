@@ -1,6 +1,6 @@
 /** What the referee says to a command: the number of its event, or everything that forbids it. */
 
-export type Refusal = { code: string; detail?: Record<string, unknown> }
+export type Refusal = { code: string; detail?: Record<string, unknown> | undefined }
 
 export type NextTreeAnswer = { tree: number; why: 'dealt' | 'same_row' | 'nearest' }
 

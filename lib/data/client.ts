@@ -1,0 +1,98 @@
+/** The Supabase client, loaded when it is first needed: the first screen is painted without it. */
+
+import type { SupabaseClient, SupabaseClientOptions } from '@supabase/supabase-js'
+
+import type { Fault, Outcome } from '@/lib/events/answer'
+
+import { faultOf } from './errors'
+
+/** Null: the page's own origin, where the local host serves both. */
+export type BackendAddress = { url: string | null; anonKey: string | null }
+
+export type ClientOptions = SupabaseClientOptions<'public'>
+
+export type Connection = {
+  address: string
+  client: () => Promise<SupabaseClient>
+  /** One function by name. `userId`: only as this login. */
+  call: (call: Call) => Promise<Outcome<unknown>>
+}
+
+export type Call = {
+  name: string
+  values: Record<string, unknown>
+  limitMs: number
+  userId?: string
+}
+
+/** The local host takes any key for somebody who is not signed in yet. */
+const anyKey = 'anon'
+
+export function connect(backend: BackendAddress, options: ClientOptions = {}): Connection {
+  const address = backend.url ?? location.origin
+  let loading: Promise<SupabaseClient> | null = null
+  return { address, client, call }
+
+  function client(): Promise<SupabaseClient> {
+    loading ??= load().catch((error) => {
+      // A script that did not come is asked for again the next time.
+      loading = null
+      throw error
+    })
+    return loading
+  }
+
+  async function load(): Promise<SupabaseClient> {
+    const { createClient } = await import('@supabase/supabase-js')
+    return createClient(address, backend.anonKey ?? anyKey, {
+      ...options,
+      auth: { detectSessionInUrl: false, ...options.auth },
+    })
+  }
+
+  async function call(asked: Call): Promise<Outcome<unknown>> {
+    return within(asked.limitMs, async (signal) => {
+      const first = await callOnce(asked, signal)
+      if (first.ok || first.fault !== 'signed_out') return first
+      // The token may only be too old: a phone's clock can be hours off.
+      const { auth } = await client()
+      const { error } = await auth.refreshSession()
+      if (error) return isLost(error) ? first : { ok: false, fault: 'offline' }
+      return callOnce(asked, signal)
+    })
+  }
+
+  async function callOnce(asked: Call, signal: AbortSignal): Promise<Outcome<unknown>> {
+    const supabase = await client()
+    if (asked.userId !== undefined) {
+      const { data, error } = await supabase.auth.getSession()
+      if (error && !isLost(error)) return { ok: false, fault: 'offline' }
+      if (data.session?.user.id !== asked.userId) return { ok: false, fault: 'signed_out' }
+    }
+    const { data, error, status } = await supabase.rpc(asked.name, asked.values).abortSignal(signal)
+    return error ? { ok: false, ...faultOf({ ...error, status }) } : { ok: true, value: data }
+  }
+}
+
+/** Whatever throws on the way is no answer: no script, no network, a page of somebody else's. */
+async function within<Value>(
+  limitMs: number,
+  run: (signal: AbortSignal) => Promise<Outcome<Value>>
+): Promise<Outcome<Value>> {
+  const noAnswer: { ok: false } & Fault = { ok: false, fault: 'offline' }
+  const over = new AbortController()
+  const late = new Promise<typeof noAnswer>((resolve) => {
+    over.signal.addEventListener('abort', () => resolve(noAnswer))
+  })
+  const timer = setTimeout(() => over.abort(), Math.max(0, limitMs))
+  try {
+    return await Promise.race([run(over.signal).catch(() => noAnswer), late])
+  } finally {
+    clearTimeout(timer)
+  }
+}
+
+/** The identity is gone, where other errors only mean that nobody answered. */
+export function isLost({ status }: { status?: number | undefined }): boolean {
+  return status !== undefined && status >= 400 && status < 500
+}

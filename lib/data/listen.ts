@@ -1,0 +1,79 @@
+/** The live channel of one topic. */
+
+import type { RealtimeChannel } from '@supabase/supabase-js'
+import * as z from 'zod/mini'
+
+import type { Event } from '@/lib/events/event'
+
+import { live } from './answers'
+import type { Connection } from './client'
+
+export type LiveEvent = Event & { more: boolean }
+export type Ear = {
+  heard: (event: LiveEvent) => void
+  frame: () => void
+  joined: () => void
+  lost: () => void
+}
+
+/** How long a leave is waited for: a dead socket does not answer it. */
+const leaveMs = 1_000
+
+export function listener({ client }: Pick<Connection, 'client'>) {
+  // The library gives the old channel of a topic as long as it has not left.
+  let left: Promise<unknown> = Promise.resolve()
+
+  return function listen(topic: string, ear: Ear): () => void {
+    let channel: RealtimeChannel | null = null
+    let isOver = false
+    const lose = () => {
+      if (!isOver) ear.lost()
+    }
+    left.then(open).catch(lose)
+    return () => {
+      isOver = true
+      const leaving = channel
+      if (leaving) left = left.then(() => leave(leaving)).catch(() => {})
+    }
+
+    async function open(): Promise<void> {
+      if (isOver) return
+      const { realtime } = await client()
+      if (isOver) return
+      // The answer to the library's own heartbeat: the socket lives.
+      realtime.onHeartbeat((status) => {
+        if (status === 'ok' && !isOver) ear.frame()
+      })
+      channel = realtime.channel(topic, { config: { private: true } })
+      channel
+        .on('broadcast', { event: 'event' }, ({ payload }) => {
+          if (isOver) return
+          const event = liveOf(payload)
+          if (event) ear.heard(event)
+          else ear.frame()
+        })
+        .on('system', {}, ({ status }: { status?: string }) => {
+          if (status === 'error') lose()
+        })
+        .subscribe((status) => {
+          if (isOver) return
+          if (status === 'SUBSCRIBED') ear.joined()
+          else lose()
+        })
+    }
+  }
+}
+
+async function leave(channel: RealtimeChannel): Promise<void> {
+  await channel.unsubscribe(leaveMs)
+  channel.teardown()
+}
+
+/** Null: a frame of garbage. */
+export function liveOf(payload: unknown): LiveEvent | null {
+  const parsed = z.safeParse(live, payload)
+  if (!parsed.success) return null
+  if (!('kind' in parsed.data)) return parsed.data
+  const { command_id, person_id, by_person_id, ...rest } = parsed.data
+  return { ...rest, commandId: command_id, personId: person_id, byPersonId: by_person_id }
+}
