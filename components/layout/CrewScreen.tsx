@@ -1,0 +1,96 @@
+'use client'
+
+import type { ReactNode } from 'react'
+
+import { useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { UnsentBadge } from '../sync/UnsentBadge'
+import { Bench } from './Bench'
+import { PhoneFrame } from './PhoneFrame'
+import { Strip } from './Strip'
+import { useFormat } from './use-format'
+import { useWords } from './Words'
+
+type CrewScreenProps = {
+  /** Stands for the orchard and the day: the tag of the tree in hand. */
+  who?: ReactNode
+  /** Stands for the signal: minutes, or a way to close. */
+  end?: ReactNode
+  banners?: ReactNode
+  /** The reason above the next step. */
+  why?: ReactNode
+  side?: ReactNode
+  /** The next step, in apricot. */
+  step?: ReactNode
+  /** The tree that the flag in the strip is about. */
+  tree?: number | undefined
+  children: ReactNode
+}
+
+/** A phone screen of somebody in the crew: signal at the top, the next step and the strip below. */
+export function CrewScreen({
+  who,
+  end,
+  banners,
+  why,
+  side,
+  step,
+  tree,
+  children,
+}: CrewScreenProps) {
+  const words = useWords()
+  return (
+    <PhoneFrame
+      who={who ?? <OrchardAndDay />}
+      hideLogo={who !== undefined}
+      net={end ?? <Signal />}
+      banners={banners}
+      bench={
+        <Bench
+          why={why}
+          side={side}
+          step={step}
+          strip={
+            <Strip
+              text={words.common.strip}
+              ways={{ flag: { href: tree === undefined ? routes.flag() : routes.flagTree(tree) } }}
+            />
+          }
+        />
+      }
+    >
+      {children}
+    </PhoneFrame>
+  )
+}
+
+/** The signal and what waits for it; a press opens the list of it. */
+export function Signal() {
+  const words = useWords()
+  const unsent = useSelect((view) => view.unsent.length)
+  const needYou = useSelect((view) => view.refused.length)
+  const online = useSelect((view) => view.signal !== 'no_signal')
+  return (
+    <UnsentBadge
+      unsent={unsent}
+      needYou={needYou}
+      online={online}
+      href={routes.unsent()}
+      text={words.common.net}
+    />
+  )
+}
+
+/** "Quillet Hill · Saturday" */
+function OrchardAndDay() {
+  const words = useWords()
+  const format = useFormat()
+  const orchard = useSelect((view) => view.me?.orchardName ?? null)
+  const startsAt = useSelect(
+    (view) =>
+      Object.values(view.state?.shifts ?? {}).find((shift) => shift.state === 'open')?.startsAt ??
+      null
+  )
+  if (orchard === null) return words.common.appName
+  return startsAt === null ? orchard : `${orchard} · ${format.day(new Date(startsAt))}`
+}

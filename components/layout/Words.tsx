@@ -1,0 +1,28 @@
+'use client'
+
+import { createContext, type ReactNode, use } from 'react'
+
+import type { Language } from '@/lib/text/language'
+import { type Messages, messages } from '@/lib/text/messages'
+
+const LanguageContext = createContext<Language>('en')
+
+type WordsProviderProps = {
+  /** The language in which the server writes this page. */
+  language: Language
+  children: ReactNode
+}
+
+/** Hands the reader's language to every screen below. */
+export function WordsProvider({ language, children }: WordsProviderProps) {
+  return <LanguageContext value={language}>{children}</LanguageContext>
+}
+
+export function useLanguage(): Language {
+  return use(LanguageContext)
+}
+
+/** What everybody on a shift may read, in the reader's language. */
+export function useWords(): Messages {
+  return use(messages(useLanguage()))
+}
