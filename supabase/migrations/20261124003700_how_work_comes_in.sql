@@ -70,7 +70,7 @@ begin
       where d.orchard_id = p_c.orchard_id and d.tree_no = p_tree.no and p_c.person_id = any (d.people)
         and d.dealt_at <= p_c.at and coalesce(d.ended_at, p_c.at) >= v_begun)
   then v_how := case when v_shift.state = 'open' then 'dealt' else 'late' end; end if;
-  return (v_how, null, v_shift.id, v_shift.round_id, greatest(v_begun, v_shift.opened_at), array[p_c.person_id]);
+  return (v_how, null::uuid, v_shift.id, v_shift.round_id, greatest(v_begun, v_shift.opened_at), array[p_c.person_id]);
 end $$;
 
 create function private.soil_tools(p_orchard uuid, p_tree integer, p_people uuid[]) returns jsonb
