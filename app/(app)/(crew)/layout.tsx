@@ -1,0 +1,8 @@
+import type { ReactNode } from 'react'
+
+import { CrewGate } from '@/components/layout/CrewGate'
+
+/** Screens for people of the crew only. */
+export default function CrewLayout({ children }: { children: ReactNode }) {
+  return <CrewGate>{children}</CrewGate>
+}

@@ -1,0 +1,9 @@
+import type { ReactNode } from 'react'
+
+import { AppProviders } from '@/components/layout/AppProviders'
+import { requestLanguage } from '@/components/layout/request-language'
+
+/** Every screen that knows the orchard, or is about to. */
+export default async function AppLayout({ children }: { children: ReactNode }) {
+  return <AppProviders language={await requestLanguage()}>{children}</AppProviders>
+}
