@@ -122,8 +122,10 @@ export class OrchardLayer extends L.Layer {
     if (this.isAllDirty) this.canvas.fitToMap()
     const { context, view, box } = this.canvas
     const sizes = sizesAt(this.scene, view)
-    if (this.isAllDirty) this.bubbles = bubblesOf(this.scene, this.looks.people(), view, sizes)
-    const { scene, looks, palette, bubbles, notSurveyed, focused } = this
+    const { scene, looks, palette, notSurveyed, focused } = this
+    if (this.isAllDirty)
+      this.bubbles = bubblesOf(scene, looks.people(), { view, sizes, markAt: looks.markAt })
+    const { bubbles } = this
     const picture: Picture = {
       scene,
       looks,

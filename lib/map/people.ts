@@ -1,17 +1,20 @@
 /** Where people's initials go: beside their tree, on nobody's mark. */
 
+import type { Mark } from '@/lib/domain/orchard/status'
+
 import type { Point } from './plane'
 import type { Scene } from './scene'
 import { boxToPlane, type Sizes, toCanvas, type View } from './view'
 
 export type Bubble = Point & { index: number; initials: string; tree: Point }
 
-/** For everybody in sight. */
+type BubbleView = { view: View; sizes: Sizes; markAt: (index: number) => Mark }
+
+/** For everybody at a tree. */
 export function bubblesOf(
   scene: Scene,
   people: ReadonlyMap<number, readonly string[]>,
-  view: View,
-  { bubbleR, markPx }: Sizes
+  { view, sizes: { bubbleR, markPx }, markAt }: BubbleView
 ): Bubble[] {
   const pointOf = (index: number) => toCanvas(view, scene.xs[index] ?? 0, scene.ys[index] ?? 0)
   return placeBubbles({
@@ -19,6 +22,7 @@ export function bubblesOf(
     pointOf,
     treesNear: ({ x, y }, pixels) =>
       scene.index.within(boxToPlane(view, { minX: x, minY: y, maxX: x, maxY: y }, pixels)),
+    importance: (index) => (isCalling[markAt(index)] ? 4 : 1),
     bubbleR,
     markR: markPx / 2,
   })
@@ -31,23 +35,40 @@ export type BubbleQuestion = {
   pointOf: (index: number) => Point
   /** Indexes of the trees within so many pixels of a point. */
   treesNear: (point: Point, pixels: number) => number[]
+  /** What covering its mark counts. */
+  importance: (index: number) => number
   bubbleR: number
   markR: number
+}
+
+/** Marks that warn or call are covered last. */
+const isCalling: Record<Mark, boolean> = {
+  unpruned: false,
+  in_progress: false,
+  done: false,
+  disease: true,
+  arborist: true,
+  held_by_me: true,
+  dealt_to_me: true,
+  closed: false,
 }
 
 /**
  * Each bubble tries places round its tree, near ones first, and takes the one where it covers
  * the least of marks and other bubbles for the least way. Far from its tree a line leads to it.
  */
-export function placeBubbles({ at, pointOf, treesNear, bubbleR, markR }: BubbleQuestion): Bubble[] {
+export function placeBubbles(question: BubbleQuestion): Bubble[] {
+  const { at, pointOf, treesNear, importance, bubbleR, markR } = question
   const placed: Bubble[] = []
   for (const [index, everybody] of at) {
     const tree = pointOf(index)
     for (const initials of everybody) {
       const costOf = ({ x, y, away }: Candidate) => {
-        const marks = treesNear({ x, y }, bubbleR + markR).map(pointOf)
+        const near = treesNear({ x, y }, bubbleR + markR)
+        const coveredOf = (other: number) =>
+          overlap({ x, y }, pointOf(other), bubbleR + markR) * importance(other)
         const covered =
-          total(marks.map((mark) => overlap({ x, y }, mark, bubbleR + markR))) +
+          total(near.map(coveredOf)) +
           total(placed.map((other) => overlap({ x, y }, other, 2 * bubbleR + 2)))
         return covered + away * 0.25
       }
