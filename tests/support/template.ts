@@ -1,6 +1,15 @@
 /** The migrated PGlite that in-memory databases are opened from, kept between test files and runs. */
 import { createHash, randomBytes } from 'node:crypto'
-import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs'
 import { join } from 'node:path'
 import { bootstrapText } from '../../supabase/local/bootstrap/bootstrap'
 import { makeTemplate } from '../../supabase/local/engine/memory'
@@ -30,5 +39,15 @@ async function readOrMake(key: string, migrations: readonly Migration[]): Promis
   const aside = `${file}.${randomBytes(4).toString('hex')}`
   writeFileSync(aside, Buffer.from(await template.arrayBuffer()))
   renameSync(aside, file)
+  forgetOldest()
   return template
+}
+
+/** Each is 40 MB, and every change to a migration makes a new one. */
+function forgetOldest(): void {
+  const files = readdirSync(folder)
+    .filter((name) => /^pglite-.*\.tar$/.test(name))
+    .map((name) => join(folder, name))
+    .sort((a, b) => statSync(b).mtimeMs - statSync(a).mtimeMs)
+  for (const file of files.slice(8)) rmSync(file, { force: true })
 }

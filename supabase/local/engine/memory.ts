@@ -35,6 +35,16 @@ export async function openTestEngine(template: Blob): Promise<Engine> {
         throw asSqlError(error)
       }
     },
+    transaction: (kind, work) =>
+      pglite.transaction(async (transaction) => {
+        await transaction.exec(
+          `set transaction ${kind}${kind === 'read only' ? ' isolation level repeatable read' : ''}`
+        )
+        return work(
+          async <T extends Row>(sql: string, values: readonly Value[] = []) =>
+            (await transaction.query<T>(sql, [...values])).rows
+        )
+      }),
     listen: async (channel, onPayload) => void (await pglite.listen(channel, onPayload)),
     vacuum: async () => {},
     close: () => pglite.close(),

@@ -1,6 +1,6 @@
 /** PostgreSQL by address: a pool for calls and one connection that listens. */
 import pg from 'pg'
-import { asSqlError, type Engine, owner, type Row, type Value } from './engine'
+import { asSqlError, beginOf, type Engine, owner, type Row, type Value } from './engine'
 
 const oldestMajor = 15
 const statementLimitMs = 10_000
@@ -32,6 +32,21 @@ export async function openPostgres(url: string, connections = 10): Promise<Engin
         await pool.query(sql)
       } catch (error) {
         throw asSqlError(error)
+      }
+    },
+    transaction: async (kind, work) => {
+      const client = await pool.connect()
+      try {
+        // A backup of a large database takes longer than any call may.
+        await client.query(`set statement_timeout = 0; ${beginOf(kind)}`)
+        const result = await work(
+          async (sql, values = []) => (await client.query(sql, [...values])).rows
+        )
+        await client.query('commit')
+        return result
+      } finally {
+        // Not back into the pool: this ends the transaction whatever happened in it.
+        client.release(true)
       }
     },
     listen: (channel, onPayload, onGap) => listener.start(channel, onPayload, onGap),

@@ -1,0 +1,38 @@
+/** The folder of backups: where each goes, and how many are kept. */
+import { mkdirSync, readdirSync, rmSync, statSync } from 'node:fs'
+import { join } from 'node:path'
+
+export type BackupKind = 'nightly' | 'before-migration' | 'by-hand'
+
+const nightsKept = 14
+const hourMs = 3_600_000
+
+export function nextBackupFile(dataFolder: string, kind: BackupKind, at = new Date()): string {
+  const folder = join(dataFolder, 'backups')
+  mkdirSync(folder, { recursive: true, mode: 0o700 })
+  const time = at.toISOString().slice(0, 19).replaceAll(':', '-')
+  return join(folder, `${time}-${kind}.jsonl.gz`)
+}
+
+/** At night; or at once where the machine has been off for more than a night. */
+export function isNightlyDue(dataFolder: string, now = new Date()): boolean {
+  const newest = nightlies(dataFolder).at(-1)
+  const ageMs = newest ? now.getTime() - statSync(newest).mtimeMs : Infinity
+  const isNight = [1, 2, 3, 4].includes(now.getHours())
+  const dueMs = (isNight ? 20 : 30) * hourMs
+  return ageMs > dueMs
+}
+
+export function forgetOldNightlies(dataFolder: string): void {
+  for (const file of nightlies(dataFolder).slice(0, -nightsKept)) rmSync(file)
+}
+
+/** Oldest first: the names begin with the time. */
+function nightlies(dataFolder: string): string[] {
+  const folder = join(dataFolder, 'backups')
+  mkdirSync(folder, { recursive: true, mode: 0o700 })
+  return readdirSync(folder)
+    .filter((name) => name.endsWith('-nightly.jsonl.gz'))
+    .sort()
+    .map((name) => join(folder, name))
+}

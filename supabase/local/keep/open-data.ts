@@ -1,0 +1,154 @@
+/** Opens the data of this host, whichever database they are in, and brings them up to this clone. */
+import { renameSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
+import { prepareSchemas } from '../bootstrap/bootstrap'
+import { prepareDatabase } from '../bootstrap/prepare-database'
+import type { Engine } from '../engine/engine'
+import { openPglite } from '../engine/pglite'
+import { openPostgres } from '../engine/postgres'
+import { backUp } from './backup'
+import { nextBackupFile } from './backups'
+import { assertPgliteVersion, checkNote, noteOf, readNote, writeNote } from './format-note'
+import { lockFolder } from './lock'
+import { applyMigrations, type Migration, missingMigrations, readMigrations } from './migrate'
+import { restoreInto } from './restore'
+import { makeDataFolder } from './secrets'
+
+export type Where = { dataFolder: string; databaseUrl: string | null }
+
+export type Data = {
+  engine: Engine
+  /** Nothing was there before. */
+  isNew: boolean
+  close: () => Promise<void>
+}
+
+type Opening = Where & {
+  migrations?: readonly Migration[]
+  onDeath?: (error: Error) => void
+}
+
+export async function openData(opening: Opening): Promise<Data> {
+  const { migrations = readMigrations() } = opening
+  const held = await hold(opening, migrations)
+  try {
+    const engine = await held.open('database')
+    try {
+      const isNew = await upgrade(engine, opening.dataFolder, migrations)
+      held.note(migrations)
+      return { engine, isNew, close: () => engine.close().finally(held.release) }
+    } catch (error) {
+      await engine.close()
+      throw error
+    }
+  } catch (error) {
+    await held.release()
+    throw error
+  }
+}
+
+/**
+ * Restores beside the data and then takes their place, so that a damaged backup changes nothing. What
+ * was there stays in a folder of its own.
+ */
+export async function restoreData(
+  opening: Opening & { file: string }
+): Promise<{ rows: number; before: string | null }> {
+  const { migrations = readMigrations(), dataFolder, databaseUrl, file } = opening
+  const held = await hold(opening, migrations)
+  const aside = join(dataFolder, 'database.restored')
+  try {
+    rmSync(aside, { recursive: true, force: true })
+    const engine = await held.open('database.restored')
+    try {
+      if (databaseUrl) await refuseFull(engine)
+      const { rows } = await restoreInto(engine, file, migrations)
+      await engine.close()
+      const before = databaseUrl ? null : swap(dataFolder)
+      held.note(migrations)
+      return { rows, before }
+    } catch (error) {
+      await engine.close().catch(() => {})
+      if (!databaseUrl) rmSync(aside, { recursive: true, force: true })
+      throw error
+    }
+  } finally {
+    await held.release()
+  }
+}
+
+type Held = {
+  open: (name: string) => Promise<Engine>
+  note: (migrations: readonly Migration[]) => void
+  release: () => Promise<void>
+}
+
+async function hold(opening: Opening, migrations: readonly Migration[]): Promise<Held> {
+  const { dataFolder, databaseUrl, onDeath = () => {} } = opening
+  makeDataFolder(dataFolder)
+  if (databaseUrl) {
+    await prepareDatabase(databaseUrl)
+    const open = () => openPostgres(databaseUrl)
+    return { open, note: () => {}, release: async () => {} }
+  }
+  assertPgliteVersion()
+  const lock = await lockFolder(dataFolder)
+  try {
+    const note = readNote(dataFolder)
+    if (note)
+      checkNote(
+        note,
+        migrations.map(({ name }) => name)
+      )
+    else writeNote(dataFolder, noteOf(null))
+    return {
+      open: (name) => openPglite(join(dataFolder, name), onDeath),
+      note: (applied) => writeNote(dataFolder, noteOf(applied.at(-1)?.name ?? null)),
+      release: lock.release,
+    }
+  } catch (error) {
+    await lock.release()
+    throw error
+  }
+}
+
+/** Whether the database was empty. */
+async function upgrade(
+  engine: Engine,
+  dataFolder: string,
+  migrations: readonly Migration[]
+): Promise<boolean> {
+  await prepareSchemas((sql) => engine.script(sql))
+  const missing = await missingMigrations(engine, migrations)
+  const isNew = missing.length === migrations.length
+  if (missing.length > 0 && !isNew) {
+    await backUp(engine, nextBackupFile(dataFolder, 'before-migration'))
+  }
+  await applyMigrations(engine, missing)
+  return isNew
+}
+
+async function refuseFull(engine: Engine): Promise<void> {
+  await prepareSchemas((sql) => engine.script(sql))
+  const applied = await engine.query('select from local_host.migrations limit 1')
+  if (applied.length > 0) {
+    throw new Error(
+      'The database at DATABASE_URL already holds a Rowcall. Make an empty one, set DATABASE_URL to it, and restore there.'
+    )
+  }
+}
+
+function swap(dataFolder: string): string | null {
+  const current = join(dataFolder, 'database')
+  const time = new Date().toISOString().slice(0, 19).replaceAll(':', '-')
+  const before = join(dataFolder, `database.before-restore-${time}`)
+  let kept: string | null = before
+  try {
+    renameSync(current, before)
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error
+    kept = null
+  }
+  renameSync(join(dataFolder, 'database.restored'), current)
+  return kept
+}

@@ -1,0 +1,67 @@
+/** What the environment says about where and how to run. */
+import { readFileSync } from 'node:fs'
+import { homedir } from 'node:os'
+import { isAbsolute, join, resolve } from 'node:path'
+import type { Certificate } from './host'
+
+export type Settings = {
+  port: number
+  address: string
+  dataFolder: string
+  databaseUrl: string | null
+  certificate: Certificate | null
+}
+
+type Environment = Readonly<Record<string, string | undefined>>
+
+export function readSettings(environment: Environment = process.env): Settings {
+  return {
+    port: portOf(environment.PORT),
+    address: environment.HOST || '0.0.0.0',
+    dataFolder: dataFolderOf(environment),
+    databaseUrl: environment.DATABASE_URL || null,
+    certificate: certificateOf(environment),
+  }
+}
+
+function portOf(text: string | undefined): number {
+  if (!text) return 4040
+  const port = Number(text)
+  if (Number.isInteger(port) && port >= 0 && port < 65_536) return port
+  throw new Error(`PORT is "${text}"; it must be a number between 0 and 65535.`)
+}
+
+/** Outside the clone, so that a fresh clone or a clean-up never touches the data. */
+function dataFolderOf(environment: Environment): string {
+  if (environment.ROWCALL_DATA) return resolve(environment.ROWCALL_DATA)
+  const home = homedir()
+  switch (process.platform) {
+    case 'win32':
+      return join(environment.LOCALAPPDATA || join(home, 'AppData/Local'), 'Rowcall')
+    case 'darwin':
+      return join(home, 'Library/Application Support/Rowcall')
+    default: {
+      const base = environment.XDG_DATA_HOME
+      return join(base && isAbsolute(base) ? base : join(home, '.local/share'), 'rowcall')
+    }
+  }
+}
+
+function certificateOf({ ROWCALL_TLS_CERT, ROWCALL_TLS_KEY }: Environment): Certificate | null {
+  if (!ROWCALL_TLS_CERT && !ROWCALL_TLS_KEY) return null
+  if (!ROWCALL_TLS_CERT || !ROWCALL_TLS_KEY) {
+    throw new Error('For https both ROWCALL_TLS_CERT and ROWCALL_TLS_KEY are needed.')
+  }
+  return {
+    cert: readNamed('ROWCALL_TLS_CERT', ROWCALL_TLS_CERT),
+    key: readNamed('ROWCALL_TLS_KEY', ROWCALL_TLS_KEY),
+  }
+}
+
+function readNamed(variable: string, file: string): Buffer {
+  try {
+    return readFileSync(file)
+  } catch {
+    throw new Error(`The file that ${variable} names cannot be read: ${file}`)
+  }
+}
