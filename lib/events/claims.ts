@@ -85,6 +85,8 @@ function worked(
   const begunOffline = claimId === null && isFreeFor(state, personId, tree)
   if (!stillMine && !begunOffline) return 'asking'
 
+  // Brush and other work leave a tree as pruned as it was.
+  const prunes = claim === undefined || claim.kind === 'prune'
   const people = claim ? Object.keys(claim.people) : [personId]
   const dirty = hasFlag(state, tree, 'disease') ? toolsOf(state, people) : []
   return [
@@ -94,7 +96,7 @@ function worked(
         tree,
         ...(claimId !== null && { claimsEnded: [claimId] }),
         ...(begunOffline && { dealsEnded: [tree] }),
-        ...(result.state && { work: [[tree, result.state, result.share]] }),
+        ...(prunes && result.state && { work: [[tree, result.state, result.share]] }),
         ...(dirty.length > 0 && { dirty }),
       },
     },

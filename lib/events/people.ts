@@ -124,10 +124,17 @@ export const peoplePredictions: Predictions = {
   },
   admit_person: (_, { args }) => [{ kind: 'person_admitted', body: { person: args.subject } }],
   give_consent: (state, { personId, args }) => {
+    const minor = knowsAbout(state, personId) ? state.minors[personId] : undefined
+    const notGuardian = minor !== undefined && (!args.by || args.by !== minor.guardianId)
+    const inForce = state.orchard.houseRules.consent_version
+    const otherText = inForce !== undefined && args.textVersion !== inForce
     const round = state.workRoundId === null ? undefined : state.rounds[state.workRoundId]
-    const isMinor = knowsAbout(state, personId) && Object.hasOwn(state.minors, personId)
-    const refused = refuse(!round && 'no_round', isMinor && !args.by && 'guardian_must_consent')
-    if (refused || !round) return refused ?? 'asking'
-    return [{ kind: 'consent_given', body: { person: personId, season: round.season } }]
+    return (
+      refuse(notGuardian && 'guardian_must_consent') ??
+      refuse(otherText && 'consent_changed') ??
+      refuse(!round && 'no_round') ?? [
+        { kind: 'consent_given', body: { person: personId, season: round?.season } },
+      ]
+    )
   },
 }

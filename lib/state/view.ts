@@ -1,20 +1,10 @@
 /** Everything a screen can show: what the referee confirmed, then what this device has not sent yet. */
 
+import type { Membership } from '@/lib/data/backend'
 import type { Sheet } from '@/lib/data/sheet'
 import type { Ground } from '@/lib/events/ground'
 import type { Instant, State } from '@/lib/events/state'
 import type { Kept } from '@/lib/sync/ports'
-
-/** A person this login acts for, in an orchard. */
-export type Membership = {
-  orchardId: string
-  orchardName: string
-  language: 'en' | 'es'
-  personId: string
-  personName: string
-  role: State['me']['role']
-  admitted: boolean
-}
 
 export type Phase =
   /** Reading what is on this device, and asking. */

@@ -1,0 +1,98 @@
+/** Takes what a person wants: keeps it, asks for it, or says at once why not. */
+
+import { type Answer, isRefused, type Outcome } from '@/lib/events/answer'
+import {
+  type ArgsOf,
+  type Command,
+  type CommandName,
+  commandOf,
+  mayWait,
+} from '@/lib/events/commands'
+import { predict } from '@/lib/events/predict'
+import type { Instant } from '@/lib/events/state'
+import { ask } from '@/lib/sync/ask'
+import type { Outbox } from '@/lib/sync/outbox'
+import type { Clock, Random, Server } from '@/lib/sync/ports'
+
+import type { Sent } from './sent'
+import type { View } from './view'
+
+export type SendOptions = { personId?: string | undefined }
+export type Send = <Name extends CommandName>(
+  name: Name,
+  args: ArgsOf<Name>,
+  options?: SendOptions
+) => Promise<Sent>
+
+type SendingParts = {
+  server: Server
+  clock: Clock
+  random: Random
+  outbox: Outbox
+  orchardId: string
+  personId: string
+  view: () => Pick<View, 'state' | 'signal'>
+  now: () => Instant
+  /** It is on disk. */
+  kept: (command: Command) => Promise<void>
+  asking: (name: CommandName, isAsked: boolean) => void
+  accepted: () => void
+}
+
+export function sender(parts: SendingParts): Send {
+  const { outbox, random, orchardId } = parts
+
+  return async (name, args, { personId = parts.personId } = {}) => {
+    const id = random.id()
+    let command: Command
+    try {
+      // One of the commands, whichever it is.
+      command = commandOf(name, args, { id, orchardId, personId }) as Command
+    } catch {
+      return { state: 'failed', id, fault: 'malformed', code: null }
+    }
+    return mayWait(name) ? keep(command) : askFor(command)
+  }
+
+  async function keep(command: Command): Promise<Sent> {
+    const { id } = command
+    const { state, signal } = parts.view()
+    const at = parts.now()
+    const prediction = state ? predict(state, command, { now: at }) : 'asking'
+    const isRefusedHere = prediction !== 'asking' && 'refused' in prediction
+    // Out of touch the phone may be wrong about the day, and what was done is not to be lost.
+    if (isRefusedHere && signal === 'reached') {
+      return { state: 'refused', id, refused: prediction.refused, next: null }
+    }
+    try {
+      await outbox.add(command, at)
+    } catch {
+      return { state: 'failed', id, fault: 'unknown', code: 'not_kept' }
+    }
+    await parts.kept(command)
+    return { state: 'kept', id }
+  }
+
+  async function askFor(command: Command): Promise<Sent> {
+    const at = parts.now()
+    parts.asking(command.name, true)
+    const outcome = await ask(parts, command)
+    const sent = sentOf(command.id, outcome)
+    if (sent.state === 'accepted') {
+      await outbox.remember(command, at, sent.answer).catch(() => {})
+      parts.accepted()
+    }
+    parts.asking(command.name, false)
+    return sent
+  }
+}
+
+export function sentOf(id: string, outcome: Outcome<Answer>): Sent {
+  if (!outcome.ok) {
+    if (outcome.fault === 'offline' || outcome.fault === 'busy') return { state: 'no_answer', id }
+    return { state: 'failed', id, fault: outcome.fault, code: outcome.code ?? null }
+  }
+  const answer = outcome.value
+  if (!isRefused(answer)) return { state: 'accepted', id, answer }
+  return { state: 'refused', id, refused: answer.refused, next: answer.next ?? null }
+}

@@ -1,0 +1,246 @@
+/** One person in one orchard on this device: follows, keeps, sends, and says what is seen. */
+
+import type { Backend, Membership } from '@/lib/data/backend'
+import type { ArgsOf } from '@/lib/events/commands'
+import { type Event, isHeard } from '@/lib/events/event'
+import type { Instant, State } from '@/lib/events/state'
+import { type Follow, follow, type Standing } from '@/lib/sync/follow'
+import { openOutbox } from '@/lib/sync/outbox'
+import type { Bell, Clock, Kept, Locks, Random, Storage } from '@/lib/sync/ports'
+import { timerOf } from '@/lib/sync/timer'
+
+import { appVersion } from './app-version'
+import { type BeginResult, canBegin, endsBegun, isClaimed, workArgsOf } from './begun'
+import { readCold, writeCold } from './cold'
+import { keepTexts } from './kept-texts'
+import { seen } from './seen'
+import { type Send, sender } from './sending'
+import type { Sent } from './sent'
+import { type Begun, startingView, type View } from './view'
+
+/** What a session needs of the device. */
+export type Device = { storage: Storage; clock: Clock; random: Random; locks: Locks }
+
+export type SessionBackend = Pick<Backend, 'address' | 'as' | 'names' | 'treeSheet' | 'briefing'>
+
+export type SessionParts = Device & {
+  backend: SessionBackend
+  bell: Bell
+  userId: string
+  membership: Membership
+  owner: string
+  changed: (view: View) => void
+}
+
+export type Session = {
+  send: Send
+  /** Only a tree dealt to me, and one at a time. */
+  begin: (tree: number) => Promise<BeginResult>
+  workArgs: (tree: number) => Required<ArgsOf<'finish_tree'>>
+  dismiss: (seq: number) => Promise<void>
+  sendAgain: (seq: number) => Promise<void>
+  handIn: () => Promise<Sent>
+  wake: () => void
+  close: () => void
+}
+
+const coldAfterMs = 5_000
+
+export function openSession(parts: SessionParts): Session {
+  const { backend, storage, clock, membership, owner } = parts
+  const { orchardId, personId } = membership
+  const server = backend.as(parts.userId)
+  const begunKey = `begun|${owner}`
+  const saving = timerOf(clock)
+  const known = new Set<string>()
+  let view: View = { ...startingView, me: membership }
+  let items: readonly Kept[] = []
+  let minClient = 0
+  let heardAt = clock.now()
+  let closed = false
+  let following: Follow | null = null
+
+  const outbox = openOutbox({
+    ...parts,
+    server,
+    changed: (next) => {
+      items = next
+      show({ state: stateSeen(view.confirmed) })
+    },
+    isOut: async () => (await following?.isOut()) ?? 'unknown',
+    signedOut: () => stood('signed_out'),
+  })
+  const texts = keepTexts({ ...parts, changed: show })
+  const send = sender({
+    ...parts,
+    server,
+    outbox,
+    orchardId,
+    personId,
+    view: () => view,
+    now,
+    kept: async (command) => {
+      if (endsBegun(command, view.begun)) await setBegun(null)
+    },
+    asking: (name, isAsked) => {
+      const others = view.asking.toSpliced(view.asking.indexOf(name), 1)
+      show({ asking: isAsked ? [...view.asking, name] : others })
+    },
+    accepted: () => following?.ask(),
+  })
+  void start()
+
+  return {
+    send,
+    begin,
+    workArgs: (tree) => workArgsOf(view, personId, tree, now()),
+    dismiss: outbox.dismiss,
+    sendAgain: outbox.sendAgain,
+    handIn,
+    wake,
+    close,
+  }
+
+  async function start(): Promise<void> {
+    const cold = await readCold(storage, owner)
+    // Only `setBegun` writes under this key.
+    const begun = (await storage.read(begunKey)) as Begun | undefined
+    await texts.load()
+    if (closed) return
+    for (const id of cold?.known ?? []) known.add(id)
+    heardAt = cold?.heardAt ?? heardAt
+    const confirmed = cold?.state ?? null
+    show({ confirmed, state: stateSeen(confirmed), begun: begun ?? null })
+    following = follow({
+      ...parts,
+      server,
+      orchardId,
+      personId,
+      start: confirmed,
+      changed: confirm,
+      stood,
+      heartbeat: (beat, skewMs) => {
+        minClient = beat.minClient
+        show({ skewMs })
+      },
+    })
+  }
+
+  function confirm(confirmed: State, events: readonly Event[]): void {
+    for (const event of events) if (isHeard(event)) known.add(event.commandId)
+    minClient = Math.max(minClient, confirmed.minClient)
+    show({ confirmed, state: stateSeen(confirmed) })
+    if (view.begun && isClaimed(confirmed, view.begun, personId)) void setBegun(null)
+    texts.follow(confirmed, events)
+    void outbox.onEpoch(confirmed.epoch)
+    saving.in(coldAfterMs, () => void keepCold())
+  }
+
+  function stateSeen(confirmed: State | null): State | null {
+    return confirmed && seen(confirmed, items, known)
+  }
+
+  function stood(standing: Standing): void {
+    if (standing === 'reached') heardAt = clock.now()
+    show(standingIn(view, standing, instant(heardAt)))
+  }
+
+  function show(change: Partial<View>): void {
+    const unsent = items.filter((kept) => kept.state === 'unsent')
+    const refused = items.filter((kept) => kept.state === 'refused')
+    const next: View = {
+      ...view,
+      ...change,
+      unsent: same(view.unsent, unsent),
+      refused: same(view.refused, refused),
+      reloadWanted: minClient > appVersion && unsent.length === 0,
+    }
+    if (closed || isSame(view, next)) return
+    view = next
+    parts.changed(view)
+  }
+
+  async function begin(tree: number): Promise<BeginResult> {
+    const result = canBegin(view.state, view.begun, personId, tree)
+    if (result === 'begun') await setBegun({ tree, at: now() })
+    return result
+  }
+
+  async function setBegun(begun: Begun | null): Promise<void> {
+    show({ begun })
+    if (begun) await storage.write(begunKey, begun)
+    else await storage.drop(begunKey)
+  }
+
+  /** What somebody did before they were put out: without photos, for a lead to accept. */
+  async function handIn(): Promise<Sent> {
+    const { unsent } = view
+    const work = unsent
+      .filter(({ command }) => command.name !== 'add_photo')
+      .map(({ command: { orchardId: _, ...command }, at }) => ({ ...command, at }))
+    const sent = await send('hand_in', { work })
+    if (sent.state === 'accepted') {
+      await Promise.all(unsent.map(({ seq }) => outbox.dismiss(seq)))
+    }
+    return sent
+  }
+
+  function wake(): void {
+    outbox.wake()
+    following?.ask()
+  }
+
+  function close(): void {
+    void keepCold()
+    closed = true
+    saving.off()
+    following?.close()
+    outbox.close()
+    parts.bell.close()
+  }
+
+  async function keepCold(): Promise<void> {
+    const { confirmed, unsent } = view
+    if (!confirmed) return
+    const ids = unsent.map(({ command }) => command.id)
+    await writeCold(storage, owner, {
+      state: confirmed,
+      known: ids.filter((id) => known.has(id)),
+      heardAt,
+    })
+  }
+
+  function now(): Instant {
+    return instant(clock.now() + view.skewMs)
+  }
+}
+
+function standingIn(view: View, standing: Standing, heardAt: Instant): Partial<View> {
+  const phase = view.confirmed ? 'in' : view.phase
+  switch (standing) {
+    case 'asking':
+      return { phase }
+    case 'reached':
+      return { phase, signal: 'reached', outOfTouchSince: null }
+    case 'no_signal':
+      return { phase, signal: 'no_signal', outOfTouchSince: heardAt }
+    case 'not_admitted':
+    case 'signed_out':
+    case 'out':
+      return { phase: standing, signal: 'reached', outOfTouchSince: null }
+  }
+}
+
+function instant(ms: number): Instant {
+  return new Date(ms).toISOString()
+}
+
+/** The list that was there, if nothing in it is new: what did not change is not drawn again. */
+function same<Item>(before: readonly Item[], after: readonly Item[]): readonly Item[] {
+  const isTheSame = before.length === after.length && before.every((item, at) => item === after[at])
+  return isTheSame ? before : after
+}
+
+function isSame(before: View, after: View): boolean {
+  return Object.keys(after).every((key) => before[key as keyof View] === after[key as keyof View])
+}
