@@ -8,19 +8,19 @@ import { withEntry, withoutKeys } from './record'
 import { instant } from './shapes'
 import type { State } from './state'
 
-/** `since` where the person said another time than the referee's. */
-const moment = z.object({ since: z.optional(instant) })
+/** `at` where the person said another time than the referee's. */
+const moment = z.object({ at: z.optional(instant) })
 
 export const attendanceFolds: Folds = {
   person_arrived: when(moment, (state, body, { personId, at }) => ({
     ...state,
-    attendance: withEntry(state.attendance, personId, { state: 'here', since: body.since ?? at }),
+    attendance: withEntry(state.attendance, personId, { state: 'here', since: body.at ?? at }),
   })),
   break_started: when(moment, (state, body, { personId, at }) =>
-    nowIn(state, personId, 'break', body.since ?? at)
+    nowIn(state, personId, 'break', body.at ?? at)
   ),
   break_ended: when(moment, (state, body, { personId, at }) =>
-    nowIn(state, personId, 'here', body.since ?? at)
+    nowIn(state, personId, 'here', body.at ?? at)
   ),
   person_left: (state, _, { personId }) => ({
     ...state,
@@ -49,7 +49,7 @@ export const attendancePredictions: Predictions = {
         !there && 'not_arrived',
         there?.state === 'break' && 'on_break',
         claimOf(state, personId) !== null && 'holds_another'
-      ) ?? [{ kind: 'break_started', body: { since: args.at ?? now } }]
+      ) ?? [{ kind: 'break_started', body: { at: args.at ?? now } }]
     )
   },
 
@@ -60,7 +60,7 @@ export const attendancePredictions: Predictions = {
         !openShift(state) && 'shift_not_open',
         !there && 'not_arrived',
         there?.state === 'here' && 'not_on_break'
-      ) ?? [{ kind: 'break_ended', body: { since: args.at ?? now } }]
+      ) ?? [{ kind: 'break_ended', body: { at: args.at ?? now } }]
     )
   },
 

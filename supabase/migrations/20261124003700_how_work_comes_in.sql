@@ -45,8 +45,9 @@ begin
     v_how := 'late';
   end if;
   return (v_how, p_claim, v_claim.shift_id, v_claim.round_id, v_claim.opened_at,
-    (select array_agg(person_id) from public.claim_people
-     where claim_id = p_claim and to_at is not distinct from v_in.to_at));
+    case when v_in.id is null then array[p_c.person_id] else (
+      select array_agg(person_id) from public.claim_people
+      where claim_id = p_claim and to_at is not distinct from v_in.to_at) end);
 end $$;
 
 create function private.comes_in_by_deal(p_c private.command, p_tree public.trees, p_begun_at timestamptz) returns private.coming_in
@@ -72,6 +73,12 @@ begin
   then v_how := case when v_shift.state = 'open' then 'dealt' else 'late' end; end if;
   return (v_how, null::uuid, v_shift.id, v_shift.round_id, greatest(v_begun, v_shift.opened_at), array[p_c.person_id]);
 end $$;
+
+create function private.is_pruning(p_claim uuid) returns boolean
+language sql stable set search_path = '' as $$
+  select coalesce((select kind = 'prune' from public.claims where id = p_claim), true)
+$$;
+comment on function private.is_pruning is 'Brush and other work leave a tree as pruned as it was. What was begun without a claim is pruning.';
 
 create function private.soil_tools(p_orchard uuid, p_tree integer, p_people uuid[]) returns jsonb
 language sql volatile set search_path = '' as $$

@@ -40,6 +40,8 @@ begin
     select * into v_shift from public.shifts where id = v_in.shift_id;
     perform private.open_claim(p_c, v_shift, (p_c.person_id, p_tree, 'work', 'prune', false, '{}', '{}', null), v_in.begun_at);
     v_in.claim_id := p_c.command_id;
+  end if;
+  if v_in.how in ('dealt', 'late') then
     v_body := v_body || jsonb_build_object('dealsEnded', private.end_deals(p_c.orchard_id, array[p_tree], p_c.at));
   end if;
   v_body := v_body || jsonb_build_object('dirty', private.soil_tools(p_c.orchard_id, p_tree, v_in.people));
@@ -52,8 +54,10 @@ begin
 
   if p_result is not null then
     v_seconds := private.keep_visit(p_c, p_tree, v_in, p_result, p_share, p_note, p_said_at, p_elapsed_s);
-    v_body := v_body || jsonb_build_object('work', private.set_work(
-      p_c.orchard_id, v_in.round_id, p_tree, p_result, p_share, p_note, p_c.at));
+    if private.is_pruning(v_in.claim_id) then
+      v_body := v_body || jsonb_build_object('work', private.set_work(
+        p_c.orchard_id, v_in.round_id, p_tree, p_result, p_share, p_note, p_c.at));
+    end if;
   end if;
   if v_in.how <> 'late' then
     perform private.end_claim(v_in.claim_id, p_c.at, case when p_result = 'done' then 'finished' else 'released' end);
@@ -124,7 +128,7 @@ begin
 
   select array_agg(person_id) into v_people from public.claim_people where claim_id = p_claim and to_at is null;
   perform private.end_claim(p_claim, v_c.at, 'ended_by_lead', p_how_reached);
-  if p_share is not null and v_claim.tree_no is not null then
+  if p_share is not null and v_claim.tree_no is not null and v_claim.kind = 'prune' then
     v_work := private.set_work(p_orchard, v_claim.round_id, v_claim.tree_no, 'begun', p_share, null, v_c.at);
   end if;
   return private.accept(v_c, 'claim_ended', jsonb_build_object(

@@ -34,7 +34,7 @@ begin
     if found then
       perform private.end_claim(v_claim.id, v_c.at, 'flagged');
       v_body := v_body || jsonb_build_object('claimsEnded', jsonb_build_array(v_claim.id));
-      if p_share is not null then
+      if p_share is not null and v_claim.kind = 'prune' then
         v_body := v_body || jsonb_build_object('work', private.set_work(
           p_orchard, v_claim.round_id, p_tree, 'begun', p_share, null, v_c.at));
       end if;

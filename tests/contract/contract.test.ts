@@ -1,0 +1,41 @@
+/**
+ * TypeScript and SQL say the same: random days of a crew, and after every step, for everybody,
+ * (a) folding the events gives what a new snapshot says, (b) what was predicted and accepted is what
+ * happened, (c) what is refused on the phone is refused by the referee.
+ */
+
+import fc from 'fast-check'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+
+import { engines, type TestDatabase } from '../support/engines'
+import { Day } from './day'
+
+const seed = Number(process.env.ROWCALL_SEED ?? Date.now() % 2 ** 31)
+const steps = 70
+const days = 8
+
+const step = fc.array(fc.nat(999_983), { minLength: 12, maxLength: 12 })
+
+describe.each(engines)('contract on $name', ({ open }) => {
+  let database: TestDatabase
+  beforeAll(async () => {
+    database = await open()
+  }, 60_000)
+  afterAll(() => database.close())
+
+  test(`fold, prediction and referee agree (ROWCALL_SEED=${seed})`, async () => {
+    const accepted = new Set<string>()
+
+    await fc.assert(
+      fc.asyncProperty(fc.array(step, { minLength: steps, maxLength: steps }), async (numbers) => {
+        const day = await Day.begin(database)
+        for (const each of numbers) await day.step(each)
+        for (const name of day.accepted) accepted.add(name)
+      }),
+      { seed, numRuns: days, endOnFailure: true }
+    )
+
+    // Not a day of refusals.
+    expect(accepted.size).toBeGreaterThan(25)
+  }, 240_000)
+})
