@@ -48,6 +48,7 @@ export const common = {
 
   plate: { block: 'Block', row: 'Row', tree: 'Tree' },
   treeSpoken: (block: string, row: number, place: number) => `${block}, row ${row}, tree ${place}`,
+  andMore: (count: number) => `and ${count} more`,
   trees: (count: number) => plural(count, '1 tree', `${count} trees`),
   people: (count: number) => plural(count, '1 person', `${count} people`),
   years: (count: number) => plural(count, '1 year', `${count} years`),
@@ -55,12 +56,12 @@ export const common = {
 
   status: {
     unpruned: 'unpruned',
-    inProgress: 'in progress',
+    in_progress: 'in progress',
     done: 'done',
     disease: 'flagged for disease',
     arborist: 'flagged for a licensed arborist',
-    mine: 'held by you',
-    dealt: 'dealt to you',
+    held_by_me: 'held by you',
+    dealt_to_me: 'dealt to you',
     closed: 'closed',
   },
   legend: 'What the marks mean',

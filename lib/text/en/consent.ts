@@ -2,6 +2,13 @@
 
 export const consent = {
   title: 'Read this once a season',
+  paragraphs: [
+    'Pruning has risks: blades, falling wood, ladders, weather. You work on your own decision and may stop at any time.',
+    'You follow the briefing and your lead, use only tools you were shown, and keep out of closed trees. A stop counts for everybody, whoever calls it.',
+    'Tell your lead before you start if something makes this work harder for you today. You need not say why, and it is not written down here.',
+    'Rowcall keeps your name, when you came and went, which trees you worked on, and the photos you take of trees. Do not photograph people.',
+    'Only the leads and the manager of this orchard see all of it. Ask them, and your name is blanked.',
+  ],
   version: (version: number) => `Version ${version}`,
   ageQuestion: 'How old are you?',
   adult: 'Adult',

@@ -1,13 +1,15 @@
 /** What went wrong outside the rules: the network, the machine, the input. */
 
 export const errors = {
-  network: 'No answer from the orchard. Kept here and sent again by itself.',
+  offline: 'No answer from the orchard. Kept here and sent again by itself.',
   busy: 'The orchard’s machine is busy. It is asked again by itself.',
-  signedOut: 'This device is signed out. Open the join link again; what you did is kept.',
-  tooLarge: 'This is too large to send. Make it shorter or smaller.',
-  notAllowed: 'Not yours to do. Ask your lead.',
-  notFound: 'This is not there any more. Go back to your tree.',
-  badInput: 'Something written here cannot be read. Look at it once more.',
+  signed_out: 'This device is signed out. Open the join link again; what you did is kept.',
+  not_allowed: 'Not yours to do. Ask your lead.',
+  malformed: 'Something written here cannot be read. Look at it once more.',
+  too_large: 'This is too large to send. Make it shorter or smaller.',
+  too_many: 'Too many tries from this device. Wait an hour, or ask your lead.',
+  gone: 'This is not there any more. Go back to your tree.',
+  noAnswer: 'No answer came. Nothing was changed; try again where there is signal.',
   newVersion: 'A newer Rowcall is ready. Load it once everything is sent.',
   loadNewVersion: 'Load it',
   unknown: (code: string) => `Something went wrong (${code}). Try again, or ask your lead.`,

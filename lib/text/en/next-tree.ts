@@ -22,24 +22,32 @@ export const nextTree = {
   needsTwo: 'Two people: ladder or saw',
 
   paces: (count: number) => plural(count, 'one pace', `${count} paces`),
-  way: (distance: string, paces: string) => `${distance}, about ${paces}`,
+  way: (distance: string, paces: string, minutes: string) =>
+    `${distance}, ${paces}, about ${minutes}`,
   noWay: 'No measured position. Count the trees from the tagged end.',
-  upRow: (row: number) => `Up row ${row}, away from the tagged end`,
-  downRow: (row: number) => `Down row ${row}, towards the tagged end`,
-  crossTo: (row: number) => `Across to row ${row}`,
-  alongRow: (row: number, trees: number) =>
-    plural(trees, `Along row ${row}, one tree`, `Along row ${row}, ${trees} trees`),
-  onYourLeft: 'on your left',
-  onYourRight: 'on your right',
+  towards: {
+    far: (row: number) => `Along row ${row}, away from the tagged end`,
+    tagged: (row: number) => `Along row ${row}, towards the tagged end`,
+    across: (row: number) => `Straight across, in row ${row}`,
+  },
+  start: {
+    tagged_end: 'Go to the tagged end.',
+    far_end: 'Go to the far end.',
+    shorter_row_end: 'Go through where a shorter row ends.',
+  },
+  treesOn: (count: number) => plural(count, 'the first tree', `${count} trees on`),
+  side: { left: 'on your left', right: 'on your right', ahead: 'ahead of you' },
   youAreHere: 'You are here',
 
   confirmTitle: 'Look at the tree. Is it this one?',
   rowAndPlace: (row: number, place: string) => `Row ${row}, ${place} from the tagged end.`,
-  standsBetween: (tree: string, others: string) => `${tree}, between two ${others}.`,
-  standsBetweenTwo: (tree: string, before: string, after: string) =>
-    `${tree}, between ${before} and ${after}.`,
-  standsNextTo: (tree: string, other: string) => `${tree}, next to ${other}.`,
-  standsAlone: (tree: string) => `${tree}.`,
+  betweenTwo: (tree: string, others: string) => `${tree}, between two ${others}.`,
+  leftAndRight: (tree: string, left: string, right: string) =>
+    `${tree}, with ${left} on the left and ${right} on the right.`,
+  aloneInRow: (tree: string) => `${tree}, alone in its row.`,
+  gap: 'a gap',
+  gaps: 'gaps',
+  rowEnd: 'the end of the row',
   isIt: 'Is it?',
   yesClaim: 'Yes, claim it',
   notThisOne: 'No, another tree',

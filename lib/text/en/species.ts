@@ -10,6 +10,11 @@ export const species = {
   mulberry: { name: 'mulberry', a: 'a mulberry', many: 'mulberries' },
   nectarine: { name: 'nectarine', a: 'a nectarine', many: 'nectarines' },
   olive: { name: 'olive', a: 'an olive', many: 'olives' },
+  other: {
+    name: 'tree of another kind',
+    a: 'a tree of another kind',
+    many: 'trees of another kind',
+  },
   peach: { name: 'peach', a: 'a peach', many: 'peaches' },
   pear: { name: 'pear', a: 'a pear', many: 'pears' },
   persimmon: { name: 'persimmon', a: 'a persimmon', many: 'persimmons' },

@@ -34,6 +34,11 @@ export const things = {
     whistle: 'Three long whistles mean stop work.',
     voice: 'A shout of “stop work” means everybody.',
   },
+  source: {
+    published: (name: string) => `From: ${name}. Where local rules ask for more, they win.`,
+    common_practice: 'Common practice. Where local rules ask for more, they win.',
+    house_rule: 'This orchard’s own rule. Where local rules ask for more, they win.',
+  },
   severity: {
     low: 'Low',
     high: 'High',

@@ -2,6 +2,8 @@
 
 import { breakLeave } from './break-leave'
 import { briefing } from './briefing'
+import { claim } from './claim'
+import { findTree } from './find-tree'
 import { flag } from './flag'
 import { nextTree } from './next-tree'
 import { refusals } from './refusals'
@@ -10,4 +12,16 @@ import { tools } from './tools'
 import { tree } from './tree'
 import { unsent } from './unsent'
 
-export const work = { species, briefing, tools, nextTree, tree, flag, breakLeave, unsent, refusals }
+export const work = {
+  species,
+  briefing,
+  tools,
+  claim,
+  findTree,
+  nextTree,
+  tree,
+  flag,
+  breakLeave,
+  unsent,
+  refusals,
+}

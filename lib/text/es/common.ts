@@ -47,6 +47,7 @@ export const common: typeof en = {
 
   plate: { block: 'Bloque', row: 'Fila', tree: 'Árbol' },
   treeSpoken: (block, row, place) => `${block}, fila ${row}, árbol ${place}`,
+  andMore: (count) => `y ${count} más`,
   trees: (count) => plural(count, '1 árbol', `${count} árboles`),
   people: (count) => plural(count, '1 persona', `${count} personas`),
   years: (count) => plural(count, '1 año', `${count} años`),
@@ -54,12 +55,12 @@ export const common: typeof en = {
 
   status: {
     unpruned: 'sin podar',
-    inProgress: 'en curso',
+    in_progress: 'en curso',
     done: 'hecho',
     disease: 'marcado por enfermedad',
     arborist: 'marcado para un arborista con licencia',
-    mine: 'lo tienes tú',
-    dealt: 'asignado a ti',
+    held_by_me: 'lo tienes tú',
+    dealt_to_me: 'asignado a ti',
     closed: 'cerrado',
   },
   legend: 'Qué dicen las marcas',

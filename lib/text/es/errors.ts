@@ -1,14 +1,17 @@
 import type { errors as en } from '../en/errors'
 
 export const errors: typeof en = {
-  network: 'El huerto no responde. Queda guardado y se envía solo.',
+  offline: 'El huerto no responde. Queda guardado y se envía solo.',
   busy: 'La máquina del huerto está ocupada. Se le pregunta otra vez sola.',
-  signedOut:
+  signed_out:
     'Este dispositivo está fuera de sesión. Abre otra vez el enlace; lo que hiciste sigue guardado.',
-  tooLarge: 'Es demasiado grande para enviarlo. Hazlo más corto o más pequeño.',
-  notAllowed: 'Esto no te corresponde. Pregunta a tu jefe de cuadrilla.',
-  notFound: 'Esto ya no está. Vuelve a tu árbol.',
-  badInput: 'Algo escrito aquí no se puede leer. Míralo otra vez.',
+  not_allowed: 'Esto no te corresponde. Pregunta a tu jefe de cuadrilla.',
+  malformed: 'Algo escrito aquí no se puede leer. Míralo otra vez.',
+  too_large: 'Es demasiado grande para enviarlo. Hazlo más corto o más pequeño.',
+  too_many:
+    'Demasiados intentos desde este dispositivo. Espera una hora o pregunta a tu jefe de cuadrilla.',
+  gone: 'Esto ya no está. Vuelve a tu árbol.',
+  noAnswer: 'No llegó respuesta. Nada cambió; intenta otra vez donde haya señal.',
   newVersion: 'Hay un Rowcall más nuevo. Cárgalo cuando todo esté enviado.',
   loadNewVersion: 'Cargarlo',
   unknown: (code) =>

@@ -3,50 +3,68 @@ import type { refusals as en } from '../en/refusals'
 export const refusals: typeof en = {
   shift_not_open: () => 'El turno no está abierto. Lo abre tu jefe de cuadrilla.',
   stopped: () => 'El trabajo está parado. Espera a que un jefe de cuadrilla deje seguir.',
-  stop_not_answered: ({ person }) =>
-    person
-      ? `${person} no ha respondido a la parada. Respondan primero.`
+  stop_not_answered: ({ whose }) =>
+    whose
+      ? `${whose} no ha respondido a la parada. Respondan primero.`
       : 'No has respondido a la parada. Responde primero.',
 
-  not_arrived: ({ person }) =>
-    person
-      ? `${person} no consta como llegado. Marca primero su llegada.`
+  not_arrived: ({ whose }) =>
+    whose
+      ? `La llegada de ${whose} no consta. Márcala primero.`
       : 'Tu llegada no consta. Di primero «Aquí estoy».',
-  on_break: ({ person }) =>
-    person ? `${person} está en pausa. Termínala primero.` : 'Estás en pausa. Termínala primero.',
-  already_left: ({ person }) =>
-    person
-      ? `${person} se fue a casa. Marca primero su vuelta.`
+  already_here: ({ whose }) =>
+    whose ? `La llegada de ${whose} ya consta. Sigue.` : 'Tu llegada ya consta. Sigue.',
+  on_break: ({ whose }) =>
+    whose ? `${whose} está en pausa. Termínala primero.` : 'Estás en pausa. Termínala primero.',
+  not_on_break: ({ whose }) =>
+    whose ? `${whose} no está en pausa. Sigue.` : 'No estás en pausa. Sigue.',
+  already_left: ({ whose }) =>
+    whose
+      ? `${whose} se fue a casa. Marca primero su vuelta.`
       : 'Consta que te fuiste. Di primero «He vuelto».',
-  consent_missing: ({ person }) =>
-    person
-      ? `Falta el consentimiento de ${person}. Que lo lea y acepte.`
+  consent_missing: ({ whose }) =>
+    whose
+      ? `Falta el consentimiento de ${whose}. Que lo lea y acepte.`
       : 'Falta tu consentimiento de la temporada. Léelo y acepta.',
-  adult_missing: ({ person }) =>
-    person
-      ? `No está el adulto que responde por ${person}. Pregunta a tu jefe de cuadrilla.`
-      : 'No está el adulto que responde por ti. Pregunta a tu jefe de cuadrilla.',
-  briefing_not_given: ({ person }) =>
-    person
-      ? `${person} aún no ha tenido la charla. La da un jefe de cuadrilla.`
+  consent_changed: () => 'El consentimiento tiene un texto nuevo. Léelo otra vez y acepta.',
+  guardian_must_consent: ({ whose }) =>
+    whose
+      ? `${whose} es menor de edad. Acepta su madre, padre o tutor.`
+      : 'Eres menor de edad. Acepta tu madre, padre o tutor.',
+  adult_missing: ({ whose, person }) =>
+    `No está ${person ?? 'el adulto'}, que responde por ${whose ?? 'ti'}. Espera o pregunta a tu jefe de cuadrilla.`,
+  briefing_missing: () =>
+    'No hay charla escrita para este turno. Primero la escribe un jefe de cuadrilla.',
+  briefing_not_given: ({ whose }) =>
+    whose
+      ? `${whose} aún no ha tenido la charla. La da un jefe de cuadrilla.`
       : 'Aún no te han dado la charla. Escucha a tu jefe de cuadrilla.',
-  briefing_not_signed: ({ person }) =>
-    person
-      ? `${person} no ha firmado la charla. Que firme primero.`
+  briefing_not_signed: ({ whose }) =>
+    whose
+      ? `${whose} no ha firmado la charla. Que firme primero.`
       : 'La charla no está firmada. Fírmala primero.',
-  equipment_not_checked: ({ person }) =>
-    person
-      ? `La protección de ${person} no está revisada. Revísala primero.`
+  briefing_changed: () => 'La charla cambió entretanto. Escucha lo nuevo y firma.',
+  equipment_not_checked: ({ whose }) =>
+    whose
+      ? `La protección de ${whose} no está revisada. Revísala primero.`
       : 'Tu protección no está revisada. Revísala primero.',
-  no_tool_in_hand: () => 'No tienes herramienta en la mano. Toma una del banco.',
+  no_tool_in_hand: ({ whose }) =>
+    whose
+      ? `${whose} no tiene herramienta en la mano. Toma una del banco.`
+      : 'No tienes herramienta en la mano. Toma una del banco.',
+  no_ladder_in_hand: () => 'Nadie de ustedes tiene escalera. Toma una, o un árbol más bajo.',
+  no_saw_in_hand: () => 'Nadie de ustedes tiene serrucho. Toma uno, o un árbol que no lo pida.',
   tool_failed: ({ tool }) =>
     `${tool ?? 'Una herramienta de tu mano'}: fuera de uso. Devuélvela y toma otra.`,
   tool_not_clean: ({ tool }) =>
     `${tool ?? 'Una herramienta de tu mano'}: sin limpiar. Límpiala y dilo.`,
+  visitors_do_not_prune: ({ whose }) =>
+    `${whose ? `${whose} está` : 'Estás'} aquí de visita. Pide a un jefe de cuadrilla que lo cambie.`,
 
   tree_not_standing: ({ tree }) => `${tree ?? 'Este árbol'} ya no está en pie. Toma otro.`,
   tree_not_in_round: ({ tree }) => `${tree ?? 'Este árbol'} no se poda en esta ronda. Toma otro.`,
   tree_done: ({ tree }) => `${tree ?? 'Este árbol'} ya está hecho. Toma otro.`,
+  tree_left_out: ({ tree }) => `${tree ?? 'Este árbol'} queda fuera de esta ronda. Toma otro.`,
   tree_held: ({ tree, person, take }) =>
     `${person ?? 'Alguien'} tiene ${tree ?? 'este árbol'}. ${takeOr(take)}`,
   dealt_to_another: ({ tree, person, take }) =>
@@ -59,36 +77,60 @@ export const refusals: typeof en = {
     `Hoy no se podan ${species ?? 'árboles de esta clase'}${reason ? `, porque ${reason}` : ''}. Toma otra clase.`,
   ladders_off: ({ reason }) =>
     `Hoy no se usan escaleras${reason ? `, porque ${reason}` : ''}. Toma un árbol que alcances desde el suelo.`,
-  skill_missing: ({ skill, person }) =>
-    `${person ? `A ${person} le falta` : 'Te falta'} ${skill ? `la destreza «${skill}»` : 'la destreza que pide este árbol'}. Toma otro o pregunta a tu jefe de cuadrilla.`,
-  minor_ladder_saw: ({ person }) =>
-    `${person ? `${person} es` : 'Eres'} menor de edad: sin escalera ni serrucho. Toma un árbol para tijeras.`,
+  skill_missing: ({ skill, whose }) =>
+    `${whose ? `A ${whose} le falta` : 'Te falta'} ${skill ? `la destreza «${skill}»` : 'la destreza que pide este árbol'}. Toma otro o pregunta a tu jefe de cuadrilla.`,
+  minor_ladder_saw: ({ whose }) =>
+    `${whose ? `${whose} es` : 'Eres'} menor de edad: sin escalera ni serrucho. Toma un árbol para tijeras.`,
   not_marked: ({ tree }) =>
     `Nadie ha marcado los cortes grandes de ${tree ?? 'este árbol'}. Pide que lo marquen o ayuda a alguien.`,
   works_next_to_it: ({ tree, person }) =>
     `${person ?? 'Alguien'} trabaja con escalera o serrucho junto a ${tree ?? 'este árbol'}. Toma uno más lejos.`,
   disease_not_dealt: ({ tree }) =>
     `${tree ?? 'Este árbol'} está marcado por enfermedad. Solo lo asigna un jefe de cuadrilla; toma otro.`,
-  holds_another: ({ tree, person }) =>
-    `${person ? `${person} ya tiene` : 'Ya tienes'} ${tree ?? 'otro árbol'}. Primero termina o deja ese.`,
+  height_unknown: ({ tree }) =>
+    `Nadie ha medido ${tree ?? 'este árbol'}: sin escalera. Poda lo que alcances desde el suelo.`,
+  holds_another: ({ tree, whose }) =>
+    `${whose ? `${whose} ya tiene` : 'Ya tienes'} ${tree ?? 'otro árbol'}. Primero termina o deja ese.`,
   two_people_needed: () => 'Con escalera o serrucho van dos personas. Di quién trabaja contigo.',
   helper_not_ready: ({ person }) =>
     `${person ?? 'Quien te ayuda'} aún no puede empezar. Elige a otra persona o espera.`,
+  buddy_not_here: ({ person }) =>
+    `${person ?? 'Tu pareja'} no está aquí. Nombra a alguien que esté.`,
   tree_in_progress: ({ tree }) => `${tree ?? 'Este árbol'} está en curso. Asigna otro.`,
+  claim_over: () => 'Esta toma ya terminó. Mira el árbol otra vez.',
+  not_in_claim: ({ whose }) =>
+    `${whose ? `${whose} no está` : 'No estás'} en este árbol. No hay nada que dejar.`,
+  holder_hands_over: () => 'Este árbol lo tienes tú. Pásalo, termínalo o déjalo a medias.',
+  nothing_to_undo: ({ tree }) =>
+    `No hay nada que deshacer en ${tree ?? 'este árbol'}. Míralo otra vez.`,
   not_holder: ({ tree }) => `Ya no tienes ${tree ?? 'este árbol'}. Lo que hiciste queda guardado.`,
 
-  not_admitted: ({ person }) =>
-    person
-      ? `${person} aún no tiene paso. Lo da un jefe de cuadrilla.`
+  not_admitted: ({ whose }) =>
+    whose
+      ? `${whose} aún no tiene paso. Lo da un jefe de cuadrilla.`
       : 'Aún no tienes paso. Di tu nombre a tu jefe de cuadrilla.',
-  person_removed: ({ person }) =>
-    person
-      ? `${person} ya no está en este huerto.`
+  person_removed: ({ whose }) =>
+    whose
+      ? `${whose} ya no está en este huerto.`
       : 'Ya no estás en este huerto. Habla con tu jefe de cuadrilla.',
   too_late_to_undo: ({ until }) =>
     `Tarde para deshacer${until ? `, se podía hasta las ${until}` : ''}. Pide a un jefe de cuadrilla que lo reabra.`,
   too_late_to_withdraw: ({ until }) =>
     `Tarde para retirarla${until ? `, se podía hasta las ${until}` : ''}. La mira un jefe de cuadrilla.`,
+
+  not_yours: () => 'Esta marca la puso otra persona. Solo ella o un jefe de cuadrilla la retira.',
+  not_yours_to_give: () => 'Para esa persona solo puede un responsable. Pregunta a un responsable.',
+  not_to_oneself: () => 'Nadie se concede una destreza. Pide a otro jefe de cuadrilla.',
+  last_manager: () => 'El último responsable se queda. Nombra antes a otra persona.',
+  handed_in_before: () => 'Este trabajo ya está entregado. No se pierde nada.',
+  photo_too_large: () => 'La foto es demasiado grande. Haz otra.',
+  photo_not_plain: () => 'La foto todavía dice dónde o cuándo se hizo. Haz otra.',
+
+  no_round: () => 'No hay ronda abierta. Primero la abre un responsable.',
+  round_closed: () => 'Esta ronda está cerrada. Elige otra o abre una nueva.',
+  shift_open: () => 'Ya hay un turno abierto. Ciérralo primero.',
+  shift_closed: () => 'Este turno está cerrado. Prevé uno nuevo.',
+  rows_wrong: () => 'Hay filas mal. No se trajo nada; corrígelas e intenta otra vez.',
 
   still_signed_in: ({ person }) =>
     `La salida de ${person ?? 'alguien'} no consta. Cuéntalo o di por qué.`,

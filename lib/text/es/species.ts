@@ -10,6 +10,11 @@ export const species: typeof en = {
   mulberry: { name: 'morera', a: 'una morera', many: 'moreras' },
   nectarine: { name: 'nectarino', a: 'un nectarino', many: 'nectarinos' },
   olive: { name: 'olivo', a: 'un olivo', many: 'olivos' },
+  other: {
+    name: 'árbol de otra clase',
+    a: 'un árbol de otra clase',
+    many: 'árboles de otra clase',
+  },
   peach: { name: 'melocotonero', a: 'un melocotonero', many: 'melocotoneros' },
   pear: { name: 'peral', a: 'un peral', many: 'perales' },
   persimmon: { name: 'caqui', a: 'un caqui', many: 'caquis' },

@@ -34,6 +34,11 @@ export const things: typeof en = {
     whistle: 'Tres pitidos largos son la orden de parar.',
     voice: 'Un grito de «paren todo» vale para todos.',
   },
+  source: {
+    published: (name) => `Fuente: ${name}. Donde las normas locales piden más, valen ellas.`,
+    common_practice: 'Práctica común. Donde las normas locales piden más, valen ellas.',
+    house_rule: 'Regla de este huerto. Donde las normas locales piden más, valen ellas.',
+  },
   severity: {
     low: 'Leve',
     high: 'Grave',

@@ -2,6 +2,8 @@ import type { work as en } from '../en/work'
 
 import { breakLeave } from './break-leave'
 import { briefing } from './briefing'
+import { claim } from './claim'
+import { findTree } from './find-tree'
 import { flag } from './flag'
 import { nextTree } from './next-tree'
 import { refusals } from './refusals'
@@ -14,6 +16,8 @@ export const work: typeof en = {
   species,
   briefing,
   tools,
+  claim,
+  findTree,
   nextTree,
   tree,
   flag,

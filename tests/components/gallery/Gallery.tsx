@@ -62,7 +62,7 @@ export function Gallery({ text }: { text: Messages }) {
           </Button>
         </div>
         <Button kind="call" sub={tree.thenStep(4)}>
-          {tree.stepDone.centre}
+          {tree.stepDone.open_the_centre}
         </Button>
       </Group>
       <Group title="Buttons">
@@ -102,11 +102,21 @@ export function Gallery({ text }: { text: Messages }) {
           </Step>
         </Steps>
         <Steps>
-          <Step state="done" title={tree.steps.dead} doneWord={common.doneStep} />
-          <Step state="now" number={2} title={tree.steps.centre} doneWord={common.doneStep}>
-            <p>{tree.stepSays.centre}</p>
+          <Step state="done" title={tree.steps.dead_broken_diseased} doneWord={common.doneStep} />
+          <Step
+            state="now"
+            number={2}
+            title={tree.steps.open_the_centre}
+            doneWord={common.doneStep}
+          >
+            <p>{tree.stepSays.open_the_centre}</p>
           </Step>
-          <Step state="later" number={3} title={tree.steps.inside} doneWord={common.doneStep} />
+          <Step
+            state="later"
+            number={3}
+            title={tree.steps.ground_up_inside_out}
+            doneWord={common.doneStep}
+          />
         </Steps>
       </Group>
       <Group title="Signal">
@@ -171,10 +181,10 @@ export function Gallery({ text }: { text: Messages }) {
         />
         <ChoiceGroup label={tools.whatIsWrong} as="picks">
           <Pick type="checkbox" checked onChange={nothing}>
-            {tools.faults.loose}
+            {tools.faults.blade_tight}
           </Pick>
           <Pick type="checkbox" checked={false} onChange={nothing}>
-            {tools.faults.blunt}
+            {tools.faults.blade_sharp}
           </Pick>
           <Pick type="checkbox" checked onChange={nothing} face={<Face name="Fenna Brouwer" />}>
             Fenna
@@ -255,12 +265,12 @@ export function Gallery({ text }: { text: Messages }) {
           label={common.legend}
           items={[
             { mark: 'unpruned', word: status.unpruned, count: 104 },
-            { mark: 'inProgress', word: status.inProgress, count: 11 },
+            { mark: 'inProgress', word: status.in_progress, count: 11 },
             { mark: 'done', word: status.done },
             { mark: 'disease', word: status.disease },
             { mark: 'arborist', word: status.arborist },
-            { mark: 'mine', word: status.mine },
-            { mark: 'dealt', word: status.dealt },
+            { mark: 'mine', word: status.held_by_me },
+            { mark: 'dealt', word: status.dealt_to_me },
             { mark: 'closed', word: status.closed },
           ]}
         />

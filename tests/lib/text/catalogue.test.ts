@@ -20,7 +20,6 @@ const sameInBoth = [
   // only names and numbers
   'common.speciesAndCultivar',
   'tree.age',
-  'nextTree.standsAlone',
   'board.part',
   'board.seenAt',
 ]
@@ -69,6 +68,7 @@ function standIns(path: string): unknown[] {
       {
         tree: 'S 7·14',
         person: 'Teo',
+        whose: 'Ana',
         species: 'X',
         skill: 'X',
         tool: 'X',

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 
 import { languageFor } from '@/lib/text/language'
 import { leadMessages, messages } from '@/lib/text/messages'
-import { capitalised, speciesWords } from '@/lib/text/species'
+import { speciesWords } from '@/lib/text/species'
 import { treeTag } from '@/lib/text/tree-name'
 
 test.each([
@@ -24,18 +24,6 @@ test('messages come in the language asked for, and the same promise again', asyn
   expect(messages('en')).toBe(messages('en'))
 })
 
-test('the claim is confirmed in words a person would say', async () => {
-  const en = await messages('en')
-  const es = await messages('es')
-
-  expect(claimWords(en, 'cherry', 'plum', 'fourth')).toBe(
-    'Row 7, fourth from the tagged end. A cherry, between two plums. Is it?'
-  )
-  expect(claimWords(es, 'cherry', 'plum', 'cuarto')).toBe(
-    'Fila 7, el cuarto desde el extremo marcado. Un cerezo, entre dos ciruelos. ¿Es este?'
-  )
-})
-
 test('a species without a word of ours is called as the orchard wrote it', async () => {
   expect(speciesWords(await messages('es'), 'star_apple').name).toBe('star apple')
   expect(speciesWords(await messages('es'), 'constructor').name).toBe('constructor')
@@ -44,18 +32,3 @@ test('a species without a word of ours is called as the orchard wrote it', async
 test('a tree’s tag', () => {
   expect(treeTag({ block: 'S', row: 7, place: 14 })).toBe('S 7·14')
 })
-
-function claimWords(
-  text: Awaited<ReturnType<typeof messages>>,
-  species: string,
-  neighbours: string,
-  place: string
-): string {
-  const { rowAndPlace, standsBetween, isIt } = text.nextTree
-  const tree = capitalised(speciesWords(text, species).a)
-  return [
-    rowAndPlace(7, place),
-    standsBetween(tree, speciesWords(text, neighbours).many),
-    isIt,
-  ].join(' ')
-}

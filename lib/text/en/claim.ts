@@ -1,0 +1,30 @@
+/** Taking a tree: the questions, and what became of asking. */
+
+export const claim = {
+  withHelper: 'A helper',
+  withBuddy: 'Somebody in earshot',
+  withLearner: 'Somebody who learns',
+  who: 'Who?',
+  nobodyHere: 'Nobody else is counted in. Ask your lead.',
+  chooseWho: 'Say who works with you, then claim.',
+  twoNeeded: 'Ladder or saw: two people, or somebody in earshot.',
+  feet: 'Ladder?',
+  ground: 'Feet on the ground',
+  ladder: 'With a ladder',
+  ladderWhy: (height: string) => `This tree is ${height} high.`,
+  heightUnknown: 'Nobody has measured this tree: feet on the ground.',
+
+  noAnswer: 'No answer in 8 seconds. The tree is not yours yet; nothing was changed.',
+  refusedTitle: (tag: string) => `${tag} cannot be yours yet`,
+  everythingMissing: 'All that is missing:',
+  takeInstead: (tag: string) => `Take ${tag}`,
+  needsSignal: 'A claim needs signal. Trees dealt to you can be begun without.',
+  begin: (tag: string) => `Begin ${tag}`,
+  beginSub: 'Not confirmed until there is signal',
+  beginWhy:
+    'Dealt to you, so likely yours. If somebody was first, you are told and your work counts.',
+  cannotBegin: 'This tree cannot be begun without signal. Take one dealt to you.',
+  holdsAnother: (tag: string) => `You hold ${tag}`,
+  holdsAnotherNote: 'Finish it, leave it half done or hand it over. Then take the next.',
+  backToIt: 'Back to your tree',
+}
