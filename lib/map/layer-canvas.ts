@@ -9,11 +9,13 @@ import type { View } from './view'
 /** How much of the screen's size it reaches beyond each edge. */
 const beyond = 0.2
 
+const nothing: Box = { minX: 0, minY: 0, maxX: 0, maxY: 0 }
+
 export class LayerCanvas {
   readonly context: CanvasRenderingContext2D
-  view: View = { scale: 1, originX: 0, originY: 0, screen: { minX: 0, minY: 0, maxX: 0, maxY: 0 } }
+  view: View = { scale: 1, originX: 0, originY: 0, sharpness: 1, screen: nothing }
   /** In pixels of the page, whatever the screen's own are. */
-  box: Box = { minX: 0, minY: 0, maxX: 0, maxY: 0 }
+  box: Box = nothing
   private readonly canvas: HTMLCanvasElement
   private corner = L.point(0, 0)
   private zoom = Number.NaN
@@ -36,13 +38,15 @@ export class LayerCanvas {
     const full = size.add(margin).add(margin)
     this.corner = this.map.containerPointToLayerPoint(margin.multiplyBy(-1)).round()
     L.DomUtil.setPosition(this.canvas, this.corner)
-    this.resize(full)
+    const sharpness = Math.min(3, window.devicePixelRatio || 1)
+    this.resize(full, sharpness)
     this.zoom = this.map.getZoom()
     const origin = this.map.getPixelOrigin().add(this.corner)
     this.view = {
       scale: 2 ** this.zoom,
       originX: origin.x,
       originY: origin.y,
+      sharpness,
       screen: { minX: margin.x, minY: margin.y, maxX: margin.x + size.x, maxY: margin.y + size.y },
     }
     this.box = { minX: 0, minY: 0, maxX: full.x, maxY: full.y }
@@ -62,8 +66,7 @@ export class LayerCanvas {
     return { x, y }
   }
 
-  private resize({ x, y }: L.Point): void {
-    const sharpness = Math.min(3, window.devicePixelRatio || 1)
+  private resize({ x, y }: L.Point, sharpness: number): void {
     const [width, height] = [Math.round(x * sharpness), Math.round(y * sharpness)]
     // Setting a size clears the canvas and costs a few milliseconds, so only when it changed.
     if (this.canvas.width === width && this.canvas.height === height) return

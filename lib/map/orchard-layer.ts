@@ -14,9 +14,10 @@ import { LayerCanvas } from './layer-canvas'
 import { type Looks, looksOf } from './looks'
 import { type Picture, paint, squareOf } from './paint'
 import { type Palette, paletteAt } from './palette'
-import { type Bubble, bubblesOf } from './people'
+import { bubblesOf } from './people'
 import type { Scene } from './scene'
 import { type Tapped, tappedAt } from './tapped'
+import { type Style, treeImages } from './tree-images'
 import { sizesAt } from './view'
 
 /** What stands out of the picture, by the number of the tree. */
@@ -35,7 +36,7 @@ export class OrchardLayer extends L.Layer {
   private focused: number | null = null
   private canvas: LayerCanvas | null = null
   private palette: Palette | null = null
-  private bubbles: readonly Bubble[] = []
+  private picture: Picture | null = null
   private frame: number | null = null
   private isAllDirty = true
   private readonly dirty = new Set<number>()
@@ -119,29 +120,44 @@ export class OrchardLayer extends L.Layer {
 
   private paintDirty(): void {
     if (!this.canvas || !this.palette) return
-    if (this.isAllDirty) this.canvas.fitToMap()
-    const { context, view, box } = this.canvas
-    const sizes = sizesAt(this.scene, view)
-    const { scene, looks, palette, notSurveyed, focused } = this
-    if (this.isAllDirty)
-      this.bubbles = bubblesOf(scene, looks.people(), { view, sizes, markAt: looks.markAt })
-    const { bubbles } = this
-    const picture: Picture = {
+    const { context, box } = this.canvas
+    if (this.isAllDirty || !this.picture) {
+      this.picture = this.compose(this.canvas, this.palette)
+      paint(context, this.picture, box)
+    } else {
+      for (const index of this.dirty) paint(context, this.picture, squareOf(this.picture, index))
+    }
+    this.isAllDirty = false
+    this.dirty.clear()
+  }
+
+  /** What single squares are painted from, too, until everything is painted again. */
+  private compose(canvas: LayerCanvas, palette: Palette): Picture {
+    canvas.fitToMap()
+    const { scene, looks, notSurveyed, focused, highlights } = this
+    const { view } = canvas
+    const sizes = sizesAt(scene, view)
+    const style = { palette, markPx: sizes.markPx, sharpness: view.sharpness }
+    return {
+      ...highlights,
       scene,
       looks,
       view,
       sizes,
       palette,
-      bubbles,
-      notSurveyed,
+      images:
+        this.picture && sameStyle(this.picture, style) ? this.picture.images : treeImages(style),
+      bubbles: bubblesOf(scene, looks.people(), { view, sizes, markAt: looks.markAt }),
       focused,
-      ...this.highlights,
+      notSurveyed,
     }
-    if (this.isAllDirty) paint(context, picture, box)
-    else for (const index of this.dirty) paint(context, picture, squareOf(picture, index))
-    this.isAllDirty = false
-    this.dirty.clear()
   }
+}
+
+function sameStyle({ palette, sizes, view }: Picture, style: Style): boolean {
+  return (
+    palette === style.palette && sizes.markPx === style.markPx && view.sharpness === style.sharpness
+  )
 }
 
 /** Listens until the function it returns is called. */

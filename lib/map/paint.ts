@@ -1,11 +1,7 @@
 /** Paints an orchard, or one square of it, from the ground up. */
 
-import type { Mark } from '@/lib/domain/orchard/status'
-import { marks } from '@/lib/domain/orchard/status'
-
 import type { Box } from './grid-index'
 import type { Looks } from './looks'
-import { drawMarks } from './marks'
 import { paintGround } from './paint-ground'
 import {
   paintBlockNames,
@@ -17,6 +13,7 @@ import {
 import type { Palette } from './palette'
 import type { Bubble } from './people'
 import type { Scene } from './scene'
+import type { TreeImages } from './tree-images'
 import { boxToPlane, canopyPx, type Sizes, toCanvas, type View } from './view'
 
 export type Picture = {
@@ -25,6 +22,7 @@ export type Picture = {
   view: View
   sizes: Sizes
   palette: Palette
+  images: TreeImages
   bubbles: readonly Bubble[]
   /** Numbers of trees. */
   selected: ReadonlySet<number>
@@ -65,9 +63,8 @@ export function paint(context: CanvasRenderingContext2D, picture: Picture, squar
   context.clip()
   context.fillStyle = palette.ground
   context.fillRect(square.minX, square.minY, square.maxX - square.minX, square.maxY - square.minY)
-  paintGround(context, picture, square, indexes)
-  paintSelected(context, picture, indexes)
-  paintMarks(context, picture, indexes)
+  paintGround(context, picture, square)
+  paintTrees(context, picture, indexes)
   paintNumbers(context, picture, indexes)
   paintFocus(context, picture)
   paintRowLabels(context, picture, square)
@@ -77,47 +74,26 @@ export function paint(context: CanvasRenderingContext2D, picture: Picture, squar
   context.restore()
 }
 
-function paintMarks(
+/** Each tree is a stamp, set down on whole pixels of the screen so that it stays sharp. */
+function paintTrees(
   context: CanvasRenderingContext2D,
-  { scene, looks, view, sizes, palette, called }: Picture,
+  { scene, looks, view, sizes, images, selected, called }: Picture,
   indexes: readonly number[]
 ): void {
-  const middles = new Map<Mark, number[]>(marks.map((mark) => [mark, []]))
-  const badges: number[] = []
+  const { sharpness } = view
   for (const index of indexes) {
-    if (scene.trees[index]?.no === called) continue
+    const no = scene.trees[index]?.no ?? 0
+    const { image, reach } = images({
+      mark: no === called ? null : looks.markAt(index),
+      canopyR: canopyPx(scene.canopyR[index] ?? 0, view, sizes),
+      isSelected: selected.has(no),
+      hasDiseaseBadge: looks.hasDiseaseBadge(index),
+    })
     const { x, y } = toCanvas(view, scene.xs[index] ?? 0, scene.ys[index] ?? 0)
-    middles.get(looks.markAt(index))?.push(x, y)
-    if (looks.hasDiseaseBadge(index)) badges.push(x + sizes.markPx * 0.5, y - sizes.markPx * 0.5)
+    const left = Math.round((x - reach) * sharpness) / sharpness
+    const top = Math.round((y - reach) * sharpness) / sharpness
+    context.drawImage(image, left, top, 2 * reach, 2 * reach)
   }
-  const unit = sizes.markPx / 17
-  for (const mark of marks) drawMarks(context, mark, middles.get(mark) ?? [], { unit, palette })
-  drawMarks(context, 'disease', badges, { unit: Math.max(6, sizes.markPx * 0.62) / 17, palette })
-}
-
-function paintSelected(
-  context: CanvasRenderingContext2D,
-  { scene, view, sizes, palette, selected }: Picture,
-  indexes: readonly number[]
-): void {
-  if (selected.size === 0) return
-  context.beginPath()
-  for (const index of indexes) {
-    if (!selected.has(scene.trees[index]?.no ?? 0)) continue
-    const { x, y } = toCanvas(view, scene.xs[index] ?? 0, scene.ys[index] ?? 0)
-    const radius = canopyPx(scene.canopyR[index] ?? 0, view, sizes) + 1
-    context.moveTo(x + radius, y)
-    context.arc(x, y, radius, 0, 2 * Math.PI)
-  }
-  context.globalAlpha = 0.55
-  context.fillStyle = palette.called
-  context.fill()
-  context.globalAlpha = 1
-  context.strokeStyle = palette.ink
-  context.lineWidth = 2
-  context.setLineDash([5, 3])
-  context.stroke()
-  context.setLineDash([])
 }
 
 /** Two rings, paper and ink, so that it shows on any ground. */

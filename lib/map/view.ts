@@ -9,6 +9,8 @@ export type View = {
   /** The plane's origin, in pixels left of and above the canvas. */
   originX: number
   originY: number
+  /** Pixels of the screen in one of the page. */
+  sharpness: number
   /** What of the canvas is on the screen; the rest waits beyond its edge. */
   screen: Box
 }
@@ -61,7 +63,12 @@ export function sizesAt({ spacing, rowSpacing }: Spacings, { scale }: View): Siz
   }
 }
 
-/** The crown under the mark; never so small that the mark would stand on the bare block. */
-export function canopyPx(canopyR: number, view: View, { markPx }: Sizes): number {
-  return Math.max(canopyR * view.scale, markPx * 0.66)
+/**
+ * The crown round the mark, in half pixels so that few sizes are met; never so small that the
+ * mark stands on the bare block, nor so large that it reaches into the next tree's mark.
+ */
+export function canopyPx(canopyR: number, view: View, { markPx, spacingPx }: Sizes): number {
+  const least = markPx * 0.66
+  const most = Math.max(0, spacingPx - markPx * 0.5)
+  return Math.round(2 * Math.min(most, Math.max(least, canopyR * view.scale))) / 2
 }

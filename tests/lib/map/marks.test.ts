@@ -1,7 +1,7 @@
-import { describe, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 
 import { marks } from '@/lib/domain/orchard/status'
-import { drawMarks } from '@/lib/map/marks'
+import { drawMark } from '@/lib/map/marks'
 import { type Palette, paletteFrom } from '@/lib/map/palette'
 
 const palette = paletteFrom((token) => token)
@@ -19,30 +19,30 @@ function notebook() {
   return { asked, context }
 }
 
-function asksFor(mark: (typeof marks)[number], trees: number, drawn: Palette = palette) {
+function asksFor(mark: (typeof marks)[number], drawn: Palette = palette, sidePx = 17) {
   const { asked, context } = notebook()
-  const middles = Array.from({ length: trees * 2 }, (_, at) => at * 10)
-  drawMarks(context, mark, middles, { unit: 1, palette: drawn })
+  drawMark(context, mark, sidePx, drawn)
   return asked
 }
 
-describe.each(marks)('the mark %s', (mark) => {
-  test('is filled as often for a thousand trees as for one', () => {
-    const paintsFor = (trees: number) =>
-      asksFor(mark, trees).filter((ask) => /^(fill|stroke) $/.test(ask)).length
-
-    expect(paintsFor(1)).toBeGreaterThan(0)
-    expect(paintsFor(1000)).toBe(paintsFor(1))
-  })
-
-  test('asks nothing where there is none', () => {
-    expect(asksFor(mark, 0)).toEqual([])
-  })
-})
-
 test('no two marks have the same shape, colour aside', () => {
   const grey = paletteFrom(() => 'grey')
-  const shapes = marks.map((mark) => asksFor(mark, 1, grey).join('\n'))
+  const shapes = marks.map((mark) => asksFor(mark, grey).join('\n'))
 
   expect(new Set(shapes).size).toBe(marks.length)
+})
+
+test('no line of the smallest mark is thinner than a pixel', () => {
+  for (const mark of marks)
+    for (const ask of asksFor(mark, palette, 8)) {
+      const [, width] = ask.match(/^lineWidth = (.+)$/) ?? []
+      // Eight pixels for seventeen units.
+      if (width !== undefined) expect((Number(width) * 8) / 17).toBeGreaterThanOrEqual(0.999)
+    }
+})
+
+test('a mark has the colours of its meaning', () => {
+  expect(asksFor('done')).toContain('fillStyle = --map-done')
+  expect(asksFor('arborist')).toContain('fillStyle = --arb')
+  expect(asksFor('dealt_to_me')).toContain('fillStyle = --called')
 })

@@ -23,6 +23,7 @@ function viewOf(whole: Scene, spacingPx: number): View {
     scale,
     originX: whole.box.minX * scale - margin,
     originY: whole.box.minY * scale - margin,
+    sharpness: 2,
     screen: { minX: 0, minY: 0, maxX: 1000, maxY: 1000 },
   }
 }
