@@ -50,7 +50,7 @@ declare
 begin
   v_c := private.begin_command('claim_tree', p_orchard, p_command, p_person, 'self', to_jsonb(v_wish) - 'person_id');
   if v_c.answer is not null then return v_c.answer; end if;
-  if p_tree is null or p_purpose not in ('work', 'teaching') or p_kind not in ('prune', 'brush', 'other')
+  if p_tree is null or (p_purpose in ('work', 'teaching')) is not true or (p_kind in ('prune', 'brush', 'other')) is not true
     or cardinality(v_others) > 8 or p_person = any (v_others)
     or cardinality(v_others) <> (select count(distinct x) from unnest(v_others) x)
   then perform private.fail(400, 'malformed', 'Name a tree, a purpose, a kind and up to eight different others.'); end if;
