@@ -1,8 +1,9 @@
 /** What only leads and managers read. */
 
 import { board } from './board'
+import { inventory } from './inventory'
 import { leadMap } from './lead-map'
 import { people } from './people'
 import { shift } from './shift'
 
-export const lead = { leadMap, shift, people, board }
+export const lead = { leadMap, shift, people, board, inventory }

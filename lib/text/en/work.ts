@@ -9,12 +9,14 @@ import { nextTree } from './next-tree'
 import { refusals } from './refusals'
 import { species } from './species'
 import { tools } from './tools'
+import { topics } from './topics'
 import { tree } from './tree'
 import { unsent } from './unsent'
 
 export const work = {
   species,
   briefing,
+  topics,
   tools,
   claim,
   findTree,

@@ -1,8 +1,9 @@
 import type { lead as en } from '../en/lead'
 
 import { board } from './board'
+import { inventory } from './inventory'
 import { leadMap } from './lead-map'
 import { people } from './people'
 import { shift } from './shift'
 
-export const lead: typeof en = { leadMap, shift, people, board }
+export const lead: typeof en = { leadMap, shift, people, board, inventory }

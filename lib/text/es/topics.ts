@@ -1,0 +1,96 @@
+import type { topics as en } from '../en/topics'
+
+export const topics: typeof en = {
+  stop_signal: {
+    title: 'Conoce la señal que para todo el trabajo',
+    says: [
+      'Cualquiera puede parar el trabajo. Dilo en voz alta; el teléfono nunca es la alarma.',
+      'Con la señal: herramientas al suelo, fuera de los árboles, ve al punto de encuentro y que te cuenten.',
+      'Se sigue solo cuando un jefe de cuadrilla se lo dice a cada persona.',
+    ],
+  },
+  tools: {
+    title: 'Mira tu herramienta antes de fiarte de ella',
+    says: [
+      'Guantes y protección de ojos antes del primer corte.',
+      'Lleva las hojas cerradas o en su funda. Nunca cortes hacia tu otra mano.',
+      'Una herramienta floja, sin filo o con grietas se aparta, fuera de uso.',
+    ],
+  },
+  ladders: {
+    title: 'Asienta la escalera, y baja para moverla',
+    says: [
+      'Solo quien tiene la destreza, y de dos en dos. La tercera pata cuesta arriba, todo en suelo firme.',
+      'La hebilla del cinturón entre los largueros. Nunca pises los dos últimos peldaños.',
+      'Una escalera que se volcó no se usa hasta que la mire un jefe de cuadrilla. En la escalera, teléfono guardado.',
+    ],
+  },
+  saws: {
+    title: 'Corta con serrucho solo lo que puedes sujetar y ver caer',
+    says: [
+      'Solo quien tiene la destreza. Nadie debajo ni al lado de la rama.',
+      'Una rama pesada sale en tres cortes: desde abajo, desde arriba más afuera, y el tocón junto al collar.',
+      'Lo demasiado grueso o alto no es tuyo: avisa.',
+    ],
+  },
+  keep_out: {
+    title: 'No entres en los árboles cerrados',
+    says: [
+      'Un árbol marcado para el arborista con licencia está cerrado, y todo lo que alcanza.',
+      'No pases, no descanses ni dejes herramientas debajo.',
+      'Solo un responsable lo abre otra vez.',
+    ],
+  },
+  lines: {
+    title: 'Lejos de la línea eléctrica',
+    says: [
+      'Nada de podar, trepar ni apoyar nada en las filas cerradas por ella.',
+      'Lleva escaleras y pértigas tumbadas.',
+      '¿Madera que toca la línea? Retrocede, aparta a los demás, llama a tu jefe de cuadrilla.',
+    ],
+  },
+  slope: {
+    title: 'Cuidado con la pendiente',
+    says: [
+      'Ponte por encima de la rama que cortas, nunca por debajo.',
+      'Sobre hierba mojada ve despacio y de través, no recto hacia abajo.',
+    ],
+  },
+  heat: {
+    title: 'Bebe antes de tener sed',
+    says: [
+      'En el punto de encuentro hay agua y sombra. Descansa allí cuando quieras.',
+      '¿Dolor de cabeza, mareo o ya no sudas? Para, siéntate a la sombra, llama a tu jefe de cuadrilla.',
+      'Mira también por quien está a tu lado.',
+    ],
+  },
+  cold: {
+    title: 'Calienta las manos antes de cortar',
+    says: [
+      'Las manos frías son lentas. Haz pausas para calentarlas.',
+      'La corteza y los peldaños pueden tener hielo. Prueba antes de pisar.',
+    ],
+  },
+  wind: {
+    title: 'Con ráfagas, quédate en el suelo',
+    says: [
+      'Tu jefe de cuadrilla prohíbe las escaleras cuando hay ráfagas. Baja al momento.',
+      'Mira arriba antes de pasar bajo un árbol: con viento cae madera rota.',
+    ],
+  },
+  disease: {
+    title: 'No lleves la enfermedad de un árbol a otro',
+    says: [
+      'Los árboles marcados, solo si te los asignan, y después de los sanos.',
+      'Limpia la hoja después de cada árbol marcado y dilo aquí.',
+      'Aparta su madera del resto.',
+    ],
+  },
+  nests: {
+    title: 'Abejas o avispas: aléjate despacio',
+    says: [
+      'No agites los brazos, no corras. Marca el árbol.',
+      'Avisa antes de empezar si una picadura es peligrosa para ti.',
+    ],
+  },
+}
