@@ -19,7 +19,9 @@ type Contender = (typeof contenders)[number]
 
 type Figures = { firstDrawMs: number; changeMs: number; zoomMs: number; panP95Ms: number }
 
-const noTarget = ['none set', true] as const
+type Target = readonly [target: string, isMet: boolean]
+
+const noTarget: Target = ['none set', true]
 
 export type MapRow = {
   what: string
@@ -65,7 +67,7 @@ async function rowsAt(page: Page, devtools: CDPSession, slowedTimes: number): Pr
     return { what: `${what}${slowed}`, ours, circles, ratio: circles / ours, target, isMet }
   }
   const { firstDrawMs, changeMs, panP95Ms } = figures.ours
-  const changeTarget = slowedTimes === 1 ? (['under 1 ms', changeMs < 1] as const) : noTarget
+  const changeTarget: Target = slowedTimes === 1 ? ['under 1 ms', changeMs < 1] : noTarget
   return [
     rowOf(
       'firstDrawMs',
