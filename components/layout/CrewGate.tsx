@@ -7,7 +7,7 @@ import { routes } from '@/lib/routes'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Bench } from './Bench'
 import { PhoneFrame } from './PhoneFrame'
-import { useWords } from './Words'
+import { useStartWords } from './Words'
 
 /** Lets in who is in the crew; everybody else is told what stands in the way, and the way on. */
 export function CrewGate({ children }: { children: ReactNode }) {
@@ -29,7 +29,7 @@ export function CrewGate({ children }: { children: ReactNode }) {
 }
 
 function Fetching() {
-  const { common } = useWords()
+  const { common } = useStartWords()
   return (
     <PhoneFrame who={common.appName}>
       <p role="status">{common.loading}</p>
@@ -38,7 +38,7 @@ function Fetching() {
 }
 
 function ToJoin() {
-  const { common, join } = useWords()
+  const { common, join } = useStartWords()
   return (
     <PhoneFrame
       who={common.appName}

@@ -9,7 +9,7 @@ import { Bench } from './Bench'
 import { PhoneFrame } from './PhoneFrame'
 import { Strip } from './Strip'
 import { useFormat } from './use-format'
-import { useWords } from './Words'
+import { useStartWords } from './Words'
 
 type CrewScreenProps = {
   /** Stands for the orchard and the day: the tag of the tree in hand. */
@@ -38,7 +38,7 @@ export function CrewScreen({
   tree,
   children,
 }: CrewScreenProps) {
-  const words = useWords()
+  const words = useStartWords()
   return (
     <PhoneFrame
       who={who ?? <OrchardAndDay />}
@@ -66,7 +66,7 @@ export function CrewScreen({
 
 /** The signal and what waits for it; a press opens the list of it. */
 export function Signal() {
-  const words = useWords()
+  const words = useStartWords()
   const unsent = useSelect((view) => view.unsent.length)
   const needYou = useSelect((view) => view.refused.length)
   const online = useSelect((view) => view.signal !== 'no_signal')
@@ -83,7 +83,7 @@ export function Signal() {
 
 /** "Quillet Hill · Saturday" */
 function OrchardAndDay() {
-  const words = useWords()
+  const words = useStartWords()
   const format = useFormat()
   const orchard = useSelect((view) => view.me?.orchardName ?? null)
   const startsAt = useSelect(

@@ -3,7 +3,7 @@
 import { createContext, type ReactNode, use } from 'react'
 
 import type { Language } from '@/lib/text/language'
-import { type Messages, messages } from '@/lib/text/messages'
+import { type Messages, messages, type StartMessages, startMessages } from '@/lib/text/messages'
 
 const LanguageContext = createContext<Language>('en')
 
@@ -20,6 +20,11 @@ export function WordsProvider({ language, children }: WordsProviderProps) {
 
 export function useLanguage(): Language {
   return use(LanguageContext)
+}
+
+/** What is read before the first tree: small, so that a first screen is there soon. */
+export function useStartWords(): StartMessages {
+  return use(startMessages(useLanguage()))
 }
 
 /** What everybody on a shift may read, in the reader's language. */
