@@ -48,7 +48,6 @@ export const common = {
 
   plate: { block: 'Block', row: 'Row', tree: 'Tree' },
   treeSpoken: (block: string, row: number, place: number) => `${block}, row ${row}, tree ${place}`,
-  andMore: (count: number) => `and ${count} more`,
   trees: (count: number) => plural(count, '1 tree', `${count} trees`),
   people: (count: number) => plural(count, '1 person', `${count} people`),
   years: (count: number) => plural(count, '1 year', `${count} years`),

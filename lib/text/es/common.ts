@@ -47,7 +47,6 @@ export const common: typeof en = {
 
   plate: { block: 'Bloque', row: 'Fila', tree: 'Árbol' },
   treeSpoken: (block, row, place) => `${block}, fila ${row}, árbol ${place}`,
-  andMore: (count) => `y ${count} más`,
   trees: (count) => plural(count, '1 árbol', `${count} árboles`),
   people: (count) => plural(count, '1 persona', `${count} personas`),
   years: (count) => plural(count, '1 año', `${count} años`),

@@ -5,19 +5,13 @@ import { faultCodes } from '@/lib/events/answer'
 import { crew as en } from '@/lib/text/en/crew'
 import { crew as es } from '@/lib/text/es/crew'
 import { faultSentence } from '@/lib/text/fault'
-import { type RefusalCode, refusalInWords, refusalSentence } from '@/lib/text/refusal'
+import { type RefusalCode, refusalSentence } from '@/lib/text/refusal'
 
 const codes = Object.keys(en.refusals) as RefusalCode[]
 const texts = [
   ['English', en],
   ['Spanish', es],
 ] as const
-
-const naming = {
-  tree: (no: number) => `S 7·${no}`,
-  person: (id: string) => ({ t: 'Teo', i: 'Inés' })[id] ?? '?',
-  tool: (no: number) => `Saw ${no}`,
-}
 
 describe.each(texts)('in %s', (_, text) => {
   test.each(codes)('%s is a whole sentence with and without what it could name', (code) => {
@@ -46,55 +40,24 @@ test('every code by which the referee refuses has a sentence', () => {
 })
 
 test('names who was first and what to take instead', () => {
-  const refusal = { code: 'tree_held', detail: { tree: 14, person: 't' } }
-  const found = { ...naming, take: 'S 7·15' }
-
-  expect(refusalInWords(en, refusal, found)).toBe('Teo holds S 7·14. Take S 7·15.')
-  expect(refusalInWords(es, refusal, found)).toBe('Teo tiene S 7·14. Toma S 7·15.')
+  const detail = { tree: 'S 7·14', person: 'Teo', take: 'S 7·15' }
+  expect(refusalSentence(en, 'tree_held', detail)).toBe('Teo holds S 7·14. Take S 7·15.')
+  expect(refusalSentence(es, 'tree_held', detail)).toBe('Teo tiene S 7·14. Toma S 7·15.')
 })
 
-test.each([
-  [
-    { code: 'species_off', detail: { species: 'cherry', reason: 'rain' } },
-    'No cherries today, because rain is too near. Take another kind.',
-  ],
-  [
-    { code: 'skill_missing', detail: { skill: 'ladder' } },
-    'You lack the skill ladder. Take another tree or ask your lead.',
-  ],
-  [
-    { code: 'dealt_to_another', detail: { people: ['t', 'i'] } },
-    'This tree is dealt to Teo, Inés. Take another.',
-  ],
-  [
-    { code: 'trees_held', detail: { trees: [1, 2, 3, 4, 5, 6], claims: [] } },
-    'Somebody still holds S 7·1, S 7·2, S 7·3, S 7·4 and 2 more. End it, or say why.',
-  ],
-  [
-    { code: 'tool_failed', detail: { tool: 14 } },
-    'Saw 14 is out of use. Give it back and take another.',
-  ],
-  [
-    { code: 'adult_missing', detail: { person: 'i' } },
-    'Inés, who answers for you, is not here. Wait, or ask your lead.',
-  ],
-  // what a server of another day might send
-  [
-    { code: 'skill_missing', detail: { skill: 'toString' } },
-    'You lack the skill this tree asks for. Take another tree or ask your lead.',
-  ],
-  [
-    { code: 'tree_held', detail: { tree: null, person: {} } },
-    'Somebody holds this tree. Take another.',
-  ],
-])('%o', (refusal, sentence) => {
-  expect(refusalInWords(en, refusal, naming)).toBe(sentence)
+test('says why a species is off, and what to do instead', () => {
+  const detail = { species: en.species.cherry.many, reason: en.things.offReason.rain }
+  expect(refusalSentence(en, 'species_off', detail)).toBe(
+    'No cherries today, because rain is too near. Take another kind.'
+  )
 })
 
 test('somebody else’s readiness is said of them', () => {
-  const refusal = { code: 'briefing_not_signed', detail: { version: 3 } }
-  expect(refusalInWords(en, refusal, { ...naming, whose: 'Ana' })).toBe(
+  expect(refusalSentence(en, 'briefing_not_signed', { whose: 'Ana' })).toBe(
     'Ana has not signed the briefing. Sign it first.'
+  )
+  expect(refusalSentence(en, 'adult_missing', { person: 'Inés' })).toBe(
+    'Inés, who answers for you, is not here. Wait, or ask your lead.'
   )
 })
 
