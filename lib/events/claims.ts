@@ -103,10 +103,11 @@ function worked(
   ]
 }
 
-/** Dealt to this person, and nobody has taken, done or flagged it meanwhile. */
+/** Dealt to this person who is on the shift, and nobody has taken, done or flagged it meanwhile. */
 function isFreeFor(state: State, personId: string, tree: number): boolean {
   const work = state.work[tree]?.state
   return (
+    Object.hasOwn(state.attendance, personId) &&
     state.deals[tree]?.includes(personId) === true &&
     claimOnTree(state, tree) === null &&
     work !== 'done' &&

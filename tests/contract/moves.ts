@@ -1,6 +1,7 @@
 /** What somebody might send next, drawn from what a lead knows: often allowed, often not. */
 
 import type { CommandName } from '@/lib/events/commands'
+import { missingOfPerson } from '@/lib/events/missing'
 import type { Claim, State } from '@/lib/events/state'
 
 import { plainJpeg } from '../supabase/scene'
@@ -55,7 +56,10 @@ const moves: Moves = {
     role: 'volunteer',
     codeHash: `${'0'.repeat(58)}${100000 + draw.number(900000)}`,
   }),
-  give_consent: () => ({ textVersion: 1, by: null }),
+  give_consent: ({ state, personId }) => ({
+    textVersion: 1,
+    by: state.minors[personId]?.guardianId ?? null,
+  }),
   grant_skill: ({ state, draw }) => ({
     subject: anybody(state, draw),
     skill: aSkill(draw),
@@ -87,12 +91,14 @@ const moves: Moves = {
     const shift = draw.of(Object.keys(state.shifts))
     return shift === undefined ? null : { shift, off: draw.of([{}, { cherry: 'rain' }]) }
   },
-  close_shift: ({ state }) => ({
-    why: {
-      people: whyFor(Object.keys(state.attendance)),
-      claims: whyFor(Object.keys(state.claims)),
-      tools: whyFor(heldTools(state)),
-    },
+  close_shift: ({ state, draw }) => ({
+    why: draw.chance(3)
+      ? {
+          people: whyFor(Object.keys(state.attendance)),
+          claims: whyFor(Object.keys(state.claims)),
+          tools: whyFor(heldTools(state)),
+        }
+      : { people: {}, claims: {}, tools: {} },
   }),
   set_off_today: ({ draw }) => ({
     what: draw.of(['ladder', 'apple', 'cherry']),
@@ -117,7 +123,7 @@ const moves: Moves = {
   start_break: ({ draw }) => ({ at: draw.of([null, '2026-11-24T09:00:00.000Z']) }),
   end_break: () => ({ at: null }),
   leave: () => ({ at: null }),
-  check_equipment: ({ draw }) => ({ failedItems: draw.chance(3) ? ['gloves'] : [] }),
+  check_equipment: ({ draw }) => ({ failedItems: draw.chance(5) ? ['gloves'] : [] }),
   add_tool: ({ state, draw }) => ({
     label: 'T',
     kind: draw.of(['pruner', 'saw', 'ladder']),
@@ -164,7 +170,9 @@ const moves: Moves = {
       howReached: 'Called out to',
       share: draw.of([null, 50]),
     }),
-  undo_tree: ({ draw }) => ({ tree: aTree(draw) }),
+  undo_tree: ({ state, draw }) => ({
+    tree: Number(draw.of(Object.keys(state.work)) ?? aTree(draw)),
+  }),
 
   flag_tree: ({ draw }) => ({
     tree: aTree(draw),
@@ -223,10 +231,30 @@ function lotOf(each: CommandName[]): CommandName[] {
   return each.flatMap((name) => Array.from({ length: often[name] ?? 1 }, () => name))
 }
 
-/** Volunteers mostly leave alone what is a lead's. */
+/** What helps against what is missing. */
+const cures: Record<string, CommandName> = {
+  shift_not_open: 'open_shift',
+  stopped: 'resume_work',
+  stop_not_answered: 'answer_stop',
+  not_arrived: 'arrive',
+  on_break: 'end_break',
+  consent_missing: 'give_consent',
+  briefing_not_given: 'give_briefing',
+  briefing_not_signed: 'sign_briefing',
+  equipment_not_checked: 'check_equipment',
+  no_tool_in_hand: 'take_tool',
+  tool_failed: 'return_tool',
+  tool_not_clean: 'clean_tool',
+  holds_another: 'finish_tree',
+}
+
+/** Every other time something sensible; volunteers mostly leave alone what is a lead's. */
 export function drawMove(situation: Situation & { isLead: boolean }): Move | null {
-  const { draw, isLead } = situation
-  const name = draw.of(isLead || draw.chance(20) ? everything : own)
+  const { state, personId, draw, isLead } = situation
+  const [missing] = missingOfPerson(state, personId)
+  const sensible = missing ? cures[missing.code] : 'claim_tree'
+  const name =
+    draw.chance(2) && sensible ? sensible : draw.of(isLead || draw.chance(20) ? everything : own)
   const args = name && moves[name]?.(situation)
   return name && args ? { name, args } : null
 }
