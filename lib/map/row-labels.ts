@@ -14,16 +14,20 @@ export function rowLabels(scene: Scene, view: View, sizes: Sizes): RowLabel[] {
   if (!sizes.hasRowLabels) return []
   const inside = shrunk(view.screen, labelPx.width * 0.7)
   return scene.rows.flatMap((row) => {
-    const label = toCanvas(view, row.label.x, row.label.y)
+    const label = toCanvas(view, row.taggedEnd.x, row.taggedEnd.y)
     const point = isInside(label, inside) ? label : firstInside(pathDown(scene, view, row), inside)
     return point ? [{ ...point, row }] : []
   })
 }
 
-/** Along the trees from the upper end, since a thumb and the zoom buttons are below. */
-function pathDown(scene: Scene, view: View, { indexes }: SceneRow): Point[] {
-  const path = indexes.map((index) => toCanvas(view, scene.xs[index] ?? 0, scene.ys[index] ?? 0))
-  return (path[0]?.y ?? 0) <= (path.at(-1)?.y ?? 0) ? path : path.toReversed()
+/** Along the row from its upper end, since a thumb and the zoom buttons are below. */
+function pathDown(scene: Scene, view: View, { indexes, taggedEnd, farEnd }: SceneRow): Point[] {
+  const trees = indexes.map((index) => ({ x: scene.xs[index] ?? 0, y: scene.ys[index] ?? 0 }))
+  const first = trees[0] ?? taggedEnd
+  const isFromTagged = away(first, taggedEnd) <= away(first, farEnd)
+  const path = isFromTagged ? [taggedEnd, ...trees, farEnd] : [farEnd, ...trees, taggedEnd]
+  const isDown = (path[0]?.y ?? 0) <= (path.at(-1)?.y ?? 0)
+  return (isDown ? path : path.toReversed()).map(({ x, y }) => toCanvas(view, x, y))
 }
 
 function firstInside(path: readonly Point[], box: Box): Point | null {
@@ -54,4 +58,8 @@ function isInside({ x, y }: Point, box: Box): boolean {
 
 function shrunk(box: Box, by: number): Box {
   return { minX: box.minX + by, minY: box.minY + by, maxX: box.maxX - by, maxY: box.maxY - by }
+}
+
+function away(a: Point, b: Point): number {
+  return Math.hypot(a.x - b.x, a.y - b.y)
 }

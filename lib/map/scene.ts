@@ -13,8 +13,9 @@ export type SceneRow = {
   row: number
   /** Indexes into the scene's arrays, in order of the places. */
   indexes: readonly number[]
-  /** Where the row's number hangs: beyond its tagged end. */
-  label: Point
+  /** Where the row's number may hang: beyond its tagged end, and beyond the other. */
+  taggedEnd: Point
+  farEnd: Point
   box: Box
 }
 
@@ -109,14 +110,17 @@ function rowsOf(
       points.map(({ y }) => y)
     )
     const fromTagged = block.taggedEnd === 'low' ? points : points.toReversed()
-    const label = beyondEnd(fromTagged, block.treeSpacingM * unitsPerM)
-    return [{ block: block.no, row: first.row, indexes, label, box }]
+    const spacing = block.treeSpacingM * unitsPerM
+    const taggedEnd = beyondEnd(fromTagged, spacing)
+    const farEnd = beyondEnd(fromTagged.toReversed(), spacing)
+    return [{ block: block.no, row: first.row, indexes, taggedEnd, farEnd, box }]
   })
 }
 
-function beyondEnd(fromTagged: readonly Point[], spacing: number): Point {
-  const end = fromTagged[0] ?? { x: 0, y: 0 }
-  const other = fromTagged.at(-1) ?? end
+/** One spacing further than the first of the points. */
+function beyondEnd(points: readonly Point[], spacing: number): Point {
+  const end = points[0] ?? { x: 0, y: 0 }
+  const other = points.at(-1) ?? end
   const length = Math.hypot(end.x - other.x, end.y - other.y)
   if (length === 0) return { x: end.x, y: end.y + spacing }
   return {

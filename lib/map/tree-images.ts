@@ -65,7 +65,8 @@ function painted(kind: TreeKind, { palette, markPx, sharpness }: Style): TreeIma
   }
   if (kind.mark) drawMark(pencil, kind.mark, markPx, palette)
   if (kind.hasDiseaseBadge) {
-    pencil.translate(markPx * 0.5, -markPx * 0.5)
+    // Upper left, since people's initials like the upper right.
+    pencil.translate(-markPx * 0.5, -markPx * 0.5)
     drawMark(pencil, 'disease', Math.max(6, markPx * 0.62), palette)
   }
   return { image: canvas.transferToImageBitmap(), reach }

@@ -93,6 +93,14 @@ describe('the number of a row', () => {
     expect(first?.y).toBeGreaterThan(pixelOf(1, view).y)
   })
 
+  test('hangs beyond the other end where only that one is on the screen', () => {
+    const view = { ...viewOf(scene, 60), screen: { minX: 0, minY: -60, maxX: 1000, maxY: 130 } }
+
+    for (const { y, row } of rowLabels(scene, view, sizesAt(scene, view)))
+      for (const index of row.indexes)
+        expect(y).toBeLessThan(toCanvas(view, 0, scene.ys[index] ?? 0).y - 25)
+  })
+
   test('stays on the screen when the end of the row does not', () => {
     const view = { ...viewOf(scene, 200), screen: { minX: 0, minY: 300, maxX: 1000, maxY: 500 } }
 
