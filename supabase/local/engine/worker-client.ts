@@ -1,6 +1,6 @@
 /** The main thread's end of the worker in which PGlite runs: questions with numbers, and notifications. */
-import { Worker } from 'node:worker_threads'
-import { besideEngine, loader } from './beside'
+import type { Worker } from 'node:worker_threads'
+import { startWorker } from './beside'
 import { SqlError } from './engine'
 import type { Reply, Request, WireError } from './pglite-worker'
 
@@ -23,10 +23,7 @@ export class WorkerClient {
     folder: string,
     private readonly onDeath: (error: Error) => void
   ) {
-    this.worker = new Worker(besideEngine('pglite-worker'), {
-      workerData: { folder },
-      execArgv: loader,
-    })
+    this.worker = startWorker('pglite-worker', { workerData: { folder } })
     this.worker.on('message', (reply: Reply) => this.take(reply))
     this.worker.on('error', (error) => this.die(error))
     this.worker.on('exit', () => this.die(new Error('The database thread has ended.')))

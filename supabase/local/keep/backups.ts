@@ -4,7 +4,7 @@ import { join } from 'node:path'
 
 export type BackupKind = 'nightly' | 'before-migration' | 'by-hand'
 
-const nightsKept = 14
+const eachKept = 14
 const hourMs = 3_600_000
 
 export function nextBackupFile(dataFolder: string, kind: BackupKind, at = new Date()): string {
@@ -16,23 +16,23 @@ export function nextBackupFile(dataFolder: string, kind: BackupKind, at = new Da
 
 /** At night; or at once where the machine has been off for more than a night. */
 export function isNightlyDue(dataFolder: string, now = new Date()): boolean {
-  const newest = nightlies(dataFolder).at(-1)
+  const newest = backupsOf(dataFolder, 'nightly').at(-1)
   const ageMs = newest ? now.getTime() - statSync(newest).mtimeMs : Infinity
   const isNight = [1, 2, 3, 4].includes(now.getHours())
   const dueMs = (isNight ? 20 : 30) * hourMs
   return ageMs > dueMs
 }
 
-export function forgetOldNightlies(dataFolder: string): void {
-  for (const file of nightlies(dataFolder).slice(0, -nightsKept)) rmSync(file)
+export function forgetOldest(dataFolder: string, kind: BackupKind): void {
+  for (const file of backupsOf(dataFolder, kind).slice(0, -eachKept)) rmSync(file)
 }
 
 /** Oldest first: the names begin with the time. */
-function nightlies(dataFolder: string): string[] {
+function backupsOf(dataFolder: string, kind: BackupKind): string[] {
   const folder = join(dataFolder, 'backups')
   mkdirSync(folder, { recursive: true, mode: 0o700 })
   return readdirSync(folder)
-    .filter((name) => name.endsWith('-nightly.jsonl.gz'))
+    .filter((name) => name.endsWith(`-${kind}.jsonl.gz`))
     .sort()
     .map((name) => join(folder, name))
 }

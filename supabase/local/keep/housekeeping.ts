@@ -2,7 +2,7 @@
 import type { Engine } from '../engine/engine'
 import { type Log, messageOf } from '../log'
 import { backUp } from './backup'
-import { forgetOldNightlies, isNightlyDue, nextBackupFile } from './backups'
+import { forgetOldest, isNightlyDue, nextBackupFile } from './backups'
 
 const everyMs = 600_000
 
@@ -27,7 +27,7 @@ async function tidy(engine: Engine, dataFolder: string, log: Log): Promise<void>
   )
   if (!isNightlyDue(dataFolder)) return
   const { rows } = await backUp(engine, nextBackupFile(dataFolder, 'nightly'))
-  forgetOldNightlies(dataFolder)
+  forgetOldest(dataFolder, 'nightly')
   log('info', 'backup', { rows })
   await engine.vacuum()
 }

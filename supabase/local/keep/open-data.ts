@@ -7,11 +7,11 @@ import type { Engine } from '../engine/engine'
 import { openPglite } from '../engine/pglite'
 import { openPostgres } from '../engine/postgres'
 import { backUp } from './backup'
-import { nextBackupFile } from './backups'
+import { forgetOldest, nextBackupFile } from './backups'
 import { assertPgliteVersion, checkNote, noteOf, readNote, writeNote } from './format-note'
 import { lockFolder } from './lock'
 import { applyMigrations, type Migration, missingMigrations, readMigrations } from './migrate'
-import { restoreInto } from './restore'
+import { inspectBackup, restoreInto } from './restore'
 import { makeDataFolder } from './secrets'
 
 export type Where = { dataFolder: string; databaseUrl: string | null }
@@ -55,6 +55,7 @@ export async function restoreData(
   opening: Opening & { file: string }
 ): Promise<{ rows: number; before: string | null }> {
   const { migrations = readMigrations(), dataFolder, databaseUrl, file } = opening
+  const backup = await inspectBackup(file, migrations)
   const held = await hold(opening, migrations)
   const aside = join(dataFolder, 'database.restored')
   try {
@@ -62,11 +63,11 @@ export async function restoreData(
     const engine = await held.open('database.restored')
     try {
       if (databaseUrl) await refuseFull(engine)
-      const { rows } = await restoreInto(engine, file, migrations)
+      await restoreInto(engine, backup, migrations)
       await engine.close()
       const before = databaseUrl ? null : swap(dataFolder)
       held.note(migrations)
-      return { rows, before }
+      return { rows: backup.rows, before }
     } catch (error) {
       await engine.close().catch(() => {})
       if (!databaseUrl) rmSync(aside, { recursive: true, force: true })
@@ -123,6 +124,7 @@ async function upgrade(
   const isNew = missing.length === migrations.length
   if (missing.length > 0 && !isNew) {
     await backUp(engine, nextBackupFile(dataFolder, 'before-migration'))
+    forgetOldest(dataFolder, 'before-migration')
   }
   await applyMigrations(engine, missing)
   return isNew

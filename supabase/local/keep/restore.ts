@@ -15,25 +15,44 @@ const header = z.object({
 const tableLine = z.object({ table: z.string(), columns: z.array(z.string()) })
 const lastLine = z.object({ end: z.literal(true), rows: z.number() })
 
+// A row never begins so: its first name is a column's, and none is called "table" or "end".
+const tableStart = '{"table":'
+const endStart = '{"end":'
+
 const bytesAtOnce = 1_000_000
 
-/** The engine is empty: no migration has been applied to it. */
-export async function restoreInto(
-  engine: Engine,
+export type Backup = { file: string; migrations: readonly string[]; rows: number }
+
+/** Reads a backup once through, so that a damaged one is refused before anything is made. */
+export async function inspectBackup(
   file: string,
   migrations: readonly Migration[]
-): Promise<{ rows: number }> {
+): Promise<Backup> {
   const lines = linesOf(file)
   const first = await lines.next()
   const { migrations: then } = readHeader(first.done ? '' : first.value, file)
   refuseNewer(then, migrations)
+  let count = 0
+  for await (const text of lines) {
+    if (text.startsWith(tableStart)) continue
+    if (text.startsWith(endStart)) return { file, migrations: then, rows: readEnd(text, count) }
+    count += 1
+  }
+  throw damaged('its end is missing')
+}
 
+/** The engine is empty: no migration has been applied to it. */
+export async function restoreInto(
+  engine: Engine,
+  { file, migrations: then }: Backup,
+  migrations: readonly Migration[]
+): Promise<void> {
   await prepareSchemas((sql) => engine.script(sql))
   await applyMigrations(
     engine,
     migrations.filter(({ name }) => then.includes(name))
   )
-  const rows = await engine.transaction('read write', (query) => load(query, lines))
+  await engine.transaction('read write', (query) => load(query, file))
   await applyMigrations(
     engine,
     migrations.filter(({ name }) => !then.includes(name))
@@ -43,14 +62,13 @@ export async function restoreInto(
        if to_regprocedure('private.after_restore()') is not null then perform private.after_restore(); end if;
      end $$`
   )
-  return { rows }
 }
 
 /**
  * References between tables are taken off and put on again at the end, where all of them are checked,
  * so the order of tables does not matter. Triggers would act a second time on what has been done.
  */
-async function load(query: Query, lines: AsyncGenerator<string>): Promise<number> {
+async function load(query: Query, file: string): Promise<void> {
   const tables = await tablesOf(query)
   const references = await query<{ table: string; name: string; definition: string }>(
     `select conrelid::regclass::text as table, quote_ident(conname) as name, pg_get_constraintdef(oid) as definition
@@ -62,44 +80,37 @@ async function load(query: Query, lines: AsyncGenerator<string>): Promise<number
   for (const { name } of tables) await query(`alter table ${name} disable trigger user`)
   await query(`truncate ${tables.map(({ name }) => name).join(', ')}`)
 
-  const rows = await loadRows(query, lines, tables)
+  await loadRows(query, file, tables)
 
   for (const { name } of tables) await query(`alter table ${name} enable trigger user`)
   for (const { table, name, definition } of references) {
     await query(`alter table ${table} add constraint ${name} ${definition}`)
   }
   await advanceSequences(query)
-  return rows
 }
 
-async function loadRows(query: Query, lines: AsyncGenerator<string>, tables: readonly Table[]) {
+async function loadRows(query: Query, file: string, tables: readonly Table[]): Promise<void> {
   let into: Table | null = null
   let waiting: string[] = []
   let bytes = 0
-  let count = 0
   const flush = async () => {
     if (into && waiting.length > 0) await insert(query, into, waiting)
-    count += waiting.length
     waiting = []
     bytes = 0
   }
+  const lines = linesOf(file)
+  await lines.next()
   for await (const text of lines) {
-    // A row never begins so: its first name would be a column's, and no table has one called "table" or "end".
-    if (text.startsWith('{"table":')) {
+    if (text.startsWith(endStart)) return flush()
+    if (text.startsWith(tableStart)) {
       await flush()
       into = known(tableLine.parse(JSON.parse(text)), tables)
-    } else if (text.startsWith('{"end":')) {
-      await flush()
-      const { rows } = lastLine.parse(JSON.parse(text))
-      if (rows !== count) throw damaged(`${rows} rows were written and ${count} are there`)
-      return count
     } else {
       waiting.push(text)
       bytes += text.length
       if (bytes > bytesAtOnce) await flush()
     }
   }
-  throw damaged('its end is missing')
 }
 
 async function insert(query: Query, { name, columns }: Table, rows: readonly string[]) {
@@ -137,6 +148,15 @@ function known(line: z.infer<typeof tableLine>, tables: readonly Table[]): Table
     throw damaged(`${line.table}${strange ? `.${strange}` : ''} is not in the schema of its time`)
   }
   return { name: table.name, columns: line.columns }
+}
+
+function readEnd(text: string, count: number): number {
+  const end = lastLine.safeParse(parsedOrNull(text))
+  if (!end.success) throw damaged('its end is missing')
+  if (end.data.rows !== count) {
+    throw damaged(`${end.data.rows} rows were written and ${count} are there`)
+  }
+  return count
 }
 
 function readHeader(text: string, file: string) {
