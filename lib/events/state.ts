@@ -122,7 +122,7 @@ export type State = {
   /** Of the open shift; empty without one. */
   attendance: Record<string, Attendance>
   briefed: Record<string, Briefed>
-  /** Person → whether the latest check of the open shift passed. */
+  /** Person → whether the latest check of the open shift passed; of others a volunteer hears passed ones only. */
   equipped: Record<string, boolean>
   tools: Record<string, Tool>
   /** Tree number → work; a tree that is not here is unpruned. */
