@@ -17,6 +17,7 @@ import {
   demoBlocks,
   demoCultivars,
 } from './demo-blocks'
+import { randomFrom } from './random'
 
 const thisYear = 2026
 const seed = 20_261_124
@@ -33,7 +34,7 @@ export function demoInventory(): string {
 type Line = (string | number | null)[]
 
 function rowLines(block: DemoBlock, row: number, [first, last, species, planted]: DemoRow): Line[] {
-  const cultivar = pick(demoCultivars[species])
+  const cultivar = random.pick(demoCultivars[species])
   const places = Array.from({ length: last - first + 1 }, (_, index) => first + index)
   return places.flatMap((place): Line[] => {
     const position = positionOf(block, row, place, (place - first) / Math.max(1, last - first))
@@ -42,12 +43,12 @@ function rowLines(block: DemoBlock, row: number, [first, last, species, planted]
       return [block.code, block.name, row, place, ...tree, lat, lon]
     }
     // A row begins and ends with a tree; within it, some places are empty and some replanted.
-    const fate = place === first || place === last ? 1 : random()
+    const fate = place === first || place === last ? 1 : random.share()
     if (fate < 0.045) return [line('', '', '', null, null, null, '', 'gap')]
     const isStray = fate > 0.45 && fate < 0.56
-    const own: Species = isStray ? (pick(block.strays) ?? species) : species
-    const [name, habit] = (isStray ? pick(demoCultivars[own]) : cultivar) ?? ['', 'unknown']
-    const year = isStray ? Math.min(2024, planted + 4 + Math.floor(random() * 14)) : planted
+    const own: Species = isStray ? (random.pick(block.strays) ?? species) : species
+    const [name, habit] = (isStray ? random.pick(demoCultivars[own]) : cultivar) ?? ['', 'unknown']
+    const year = isStray ? Math.min(2024, planted + 4 + Math.floor(random.share() * 14)) : planted
     const life: Life = fate < 0.065 ? 'removed' : fate < 0.08 ? 'dead' : 'standing'
     return [line(own, name, habit, year, ...sizes(own, year), life)]
   })
@@ -57,12 +58,16 @@ function rowLines(block: DemoBlock, row: number, [first, last, species, planted]
 function sizes(species: Species, planted: number): Line {
   const age = thisYear - planted
   const vigour = species === 'walnut' ? 1.7 : species === 'peach' || species === 'quince' ? 0.8 : 1
-  const trunkCm = Math.round((2 + age * 0.75 * vigour) * (0.85 + random() * 0.3))
+  const trunkCm = Math.round((2 + age * 0.75 * vigour) * (0.85 + random.share() * 0.3))
   const grownCm = 120 + 330 * vigour * (1 - Math.exp(-age / 9))
   // Old trees were kept low enough to work on foot, most of them.
-  const keptCm = species === 'walnut' || random() < 0.2 ? grownCm : Math.min(grownCm, 245)
-  const heightCm = Math.round((keptCm * (0.88 + random() * 0.12)) / 5) * 5
-  return [trunkCm, random() < 0.25 ? null : heightCm, trunkCm > 16 && random() < 0.4 ? 'yes' : 'no']
+  const keptCm = species === 'walnut' || random.share() < 0.2 ? grownCm : Math.min(grownCm, 245)
+  const heightCm = Math.round((keptCm * (0.88 + random.share() * 0.12)) / 5) * 5
+  return [
+    trunkCm,
+    random.share() < 0.25 ? null : heightCm,
+    trunkCm > 16 && random.share() < 0.4 ? 'yes' : 'no',
+  ]
 }
 
 function positionOf(block: DemoBlock, row: number, place: number, share: number): Position | null {
@@ -70,24 +75,9 @@ function positionOf(block: DemoBlock, row: number, place: number, share: number)
   const { bearingDeg, rowSpacingM, treeSpacingM } = demoBlockSettings[block.code]
   const bearing = bearingDeg ?? 0
   const bendM = block.bendM * Math.sin(share * Math.PI + row * 0.25)
-  const alongM = (place - 1) * treeSpacingM + (random() - 0.5) * 0.7
-  const acrossM = (row - 1) * rowSpacingM + bendM + (random() - 0.5) * 0.6
+  const alongM = (place - 1) * treeSpacingM + (random.share() - 0.5) * 0.7
+  const acrossM = (row - 1) * rowSpacingM + bendM + (random.share() - 0.5) * 0.6
   return step(step(block.corner, bearing, alongM), bearing + 90, acrossM)
-}
-
-function pick<Item>(items: readonly Item[]): Item | undefined {
-  return items[Math.floor(random() * items.length)]
-}
-
-/** Mulberry32: small, and the same on every machine. */
-function randomFrom(seed: number): () => number {
-  let state = seed
-  return () => {
-    state = (state + 0x6d2b79f5) | 0
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296
-  }
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url))

@@ -9,7 +9,7 @@ export const demoOrchard = {
 
 export type DemoPerson = {
   name: string
-  role: 'manager' | 'lead' | 'volunteer'
+  role: 'manager' | 'lead' | 'volunteer' | 'visitor'
   ageBand: 'adult' | 'minor'
   /** The name of the adult who answers for a minor. */
   guardian?: string
@@ -39,7 +39,16 @@ export const demoPeople: readonly DemoPerson[] = [
     guardian: 'Rosaura Quiñones',
     hasPhone: false,
   },
+  { ...adult('Ambrose Tilley', 'visitor', 'en', []), hasPhone: false },
 ]
+
+/** Whose links the host prints. The newcomer has just arrived and done nothing else. */
+export const demoSeats = {
+  manager: 'Maren Oduya',
+  lead: 'Wilma Thackeray',
+  volunteer: 'Tobin Achterberg',
+  newcomer: 'Casimir Wray',
+} as const
 
 function adult(
   name: string,

@@ -1,0 +1,102 @@
+/** The demo's round and shift, fit for the day on which somebody looks at them. */
+
+import type { Species } from '../../lib/domain/orchard/types'
+import { proposedOff } from '../../lib/domain/safety/species-season'
+import type { ArgsOf } from '../../lib/events/commands'
+
+export type DemoDay = {
+  round: ArgsOf<'open_round'>
+  shift: Omit<ArgsOf<'schedule_shift'>, 'round'>
+  off: ArgsOf<'open_shift'>['off']
+}
+
+const minuteMs = 60_000
+/** So long ago the crew began, and so long they stay: also at night it is the middle of a morning. */
+const sinceMs = 150 * minuteMs
+const lengthMs = 330 * minuteMs
+
+export function demoDay(now: Date, timeZone: string): DemoDay {
+  const date = dateIn(now, timeZone)
+  const month = Number(date.slice(5, 7))
+  const startsAt = Math.floor((now.getTime() - sinceMs) / (15 * minuteMs)) * 15 * minuteMs
+  const round = roundFor(month, Number(date.slice(0, 4)))
+  const off = proposedOff(month).filter((species) => round.species.includes(species))
+  return {
+    round,
+    shift: {
+      date,
+      startsAt: new Date(startsAt).toISOString(),
+      endsAt: new Date(startsAt + lengthMs).toISOString(),
+      signal: 'horn',
+    },
+    off: Object.fromEntries(off.map((species) => [species, 'season'])),
+  }
+}
+
+type Round = Omit<ArgsOf<'open_round'>, 'species'> & { species: Species[] }
+
+/** Which trees are pruned when: common practice north of the equator, no source. */
+function roundFor(month: number, year: number): Round {
+  if (month <= 3) return winterOf(year - 1)
+  if (month >= 11) return winterOf(year)
+  if (month <= 5) {
+    const species: Species[] = ['apple', 'pear', 'plum']
+    return { kind: 'training', season: year, species, from: `${year}-04-01`, to: `${year}-05-31` }
+  }
+  if (month <= 8) {
+    const species: Species[] = [
+      'cherry',
+      'apricot',
+      'peach',
+      'nectarine',
+      'plum',
+      'apple',
+      'pear',
+      'quince',
+    ]
+    return { kind: 'summer', season: year, species, from: `${year}-06-01`, to: `${year}-08-31` }
+  }
+  const species: Species[] = ['peach', 'nectarine', 'plum', 'cherry', 'apricot', 'almond', 'apple']
+  return {
+    kind: 'after_harvest',
+    season: year,
+    species,
+    from: `${year}-09-01`,
+    to: `${year}-10-31`,
+  }
+}
+
+/** Cherry and apricot belong to it; whether they are on today is another question. */
+function winterOf(year: number): Round {
+  return {
+    kind: 'winter',
+    season: year,
+    species: [
+      'apple',
+      'pear',
+      'plum',
+      'apricot',
+      'peach',
+      'nectarine',
+      'cherry',
+      'quince',
+      'walnut',
+      'fig',
+      'persimmon',
+      'almond',
+    ],
+    from: `${year}-11-01`,
+    to: `${year + 1}-03-31`,
+  }
+}
+
+function dateIn(at: Date, timeZone: string): string {
+  const parts = new Intl.DateTimeFormat('en', {
+    timeZone,
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+  }).formatToParts(at)
+  const part = (type: string) => parts.find((found) => found.type === type)?.value ?? ''
+  return `${part('year')}-${part('month')}-${part('day')}`
+}

@@ -1,0 +1,90 @@
+/** The demo's morning up to the first cut: counted, briefed, equipped, trees marked, and flagged. */
+
+import type { Tree } from '../../lib/domain/orchard/types'
+import type { Skill } from '../../lib/events/state'
+import { type Demo, seatOf } from './demo-orchard'
+import { dangerousTree, diseasedTree, keepOutM, markedRow, type Place } from './demo-plan'
+import { demoPeople, demoSeats } from './people'
+import { mustSend } from './referee'
+
+export async function beginMorning(demo: Demo): Promise<void> {
+  const { lead, shift, day } = demo
+  await mustSend(lead, 'open_shift', { shift, off: day.off ?? {} })
+  const awayToday: string[] = [demoSeats.manager]
+  const here = demoPeople.filter(({ name }) => !awayToday.includes(name))
+  const crew = here.filter(({ name, role }) => role !== 'visitor' && name !== demoSeats.newcomer)
+
+  for (const { name } of here) await mustSend(seatOf(demo.seats, name), 'arrive', {})
+  const briefed = crew.map(({ name }) => seatOf(demo.seats, name).personId)
+  await mustSend(lead, 'give_briefing', { people: briefed })
+  for (const person of crew) await makeReady(demo, person)
+
+  await takeTools(
+    demo,
+    crew.filter(({ ageBand }) => ageBand === 'adult')
+  )
+  await lookAtTrees(demo)
+}
+
+async function makeReady(demo: Demo, person: (typeof demoPeople)[number]): Promise<void> {
+  const { name, guardian, language, hasPhone } = person
+  const seat = seatOf(demo.seats, name)
+  await mustSend(seat, 'give_consent', {
+    textVersion: 1,
+    by: guardian ? seatOf(demo.seats, guardian).personId : null,
+  })
+  const how = hasPhone ? 'heard' : 'read_to_me'
+  await mustSend(seat, 'sign_briefing', { version: 1, language, how })
+  await mustSend(seat, 'check_equipment', { failedItems: [] })
+}
+
+/** A pruner for everybody; saws and ladders for those who may use them, as long as there are any. */
+async function takeTools(demo: Demo, crew: typeof demoPeople): Promise<void> {
+  const left = { P: 1, S: 1, T: 1 }
+  const most = { P: 14, S: 5, T: 2 }
+  const askedFor: Record<keyof typeof left, Skill | null> = { P: null, S: 'hand_saw', T: 'ladder' }
+  for (const { name, skills } of crew) {
+    for (const letter of ['P', 'S', 'T'] as const) {
+      const skill = askedFor[letter]
+      if (left[letter] > most[letter] || (skill && !skills.includes(skill))) continue
+      const tool = demo.tools.get(`${letter}${left[letter]++}`) ?? 0
+      await mustSend(seatOf(demo.seats, name), 'take_tool', { tool, failedItems: [] })
+    }
+  }
+}
+
+async function lookAtTrees(demo: Demo): Promise<void> {
+  const { lead, day } = demo
+  const [code, row] = markedRow
+  const inRound = (tree: Tree) =>
+    tree.life === 'standing' && day.round.species.includes(tree.species)
+  for (const tree of inRow(demo, code, row).filter(inRound)) {
+    await mustSend(lead, 'mark_big_cuts', { tree: tree.no })
+  }
+  await mustSend(seatOf(demo.seats, 'Nadia Brightwater'), 'flag_tree', {
+    tree: treeAt(demo, diseasedTree),
+    kind: 'disease',
+    sign: 'canker',
+    severity: 'low',
+    part: 'branch',
+  })
+  await mustSend(seatOf(demo.seats, 'Iker Salvaterra'), 'flag_tree', {
+    tree: treeAt(demo, dangerousTree),
+    kind: 'arborist',
+    sign: 'hanging_limb',
+    severity: 'high',
+    part: 'limb',
+    keepOutM,
+  })
+}
+
+export function treeAt(demo: Demo, [code, row, place]: Place): number {
+  const tree = inRow(demo, code, row).find((found) => found.place === place)
+  if (!tree) throw new Error(`The demo has no tree at ${code} ${row}·${place}.`)
+  return tree.no
+}
+
+function inRow({ inventory }: Demo, code: string, row: number): Tree[] {
+  const block = inventory.blocks.find((found) => found.code === code)?.no
+  return inventory.trees.filter((tree) => tree.block === block && tree.row === row)
+}
