@@ -2,24 +2,31 @@
 
 import type { Refusal } from '@/lib/events/answer'
 import { nameOf, useSelect } from '@/lib/hooks'
-import { refusalInWords } from '@/lib/text/refusal'
 import { treeTag } from '@/lib/text/tree-name'
 import { useWords } from '../layout/Words'
+import { type RefusalAbout, refusalWords } from './refusal-words'
 
-/** Says a refusal to who uses this device; `take` is the tree to take instead. */
-export function useRefusalWords(): (refusal: Refusal, take?: number) => string {
+/** Says a refusal to who uses this device. */
+export function useRefusalWords(): (refusal: Refusal, about?: RefusalAbout) => string {
+  const words = useWords()
+  const nameOf = useNameOf()
+  const tools = useSelect((view) => view.state?.tools)
+  const tree = useTagOf()
+  return (refusal, about) =>
+    refusalWords(
+      words,
+      refusal,
+      { tree, person: nameOf, tool: (no) => tools?.[no]?.label ?? String(no) },
+      about
+    )
+}
+
+/** The name of a person; "somebody" when it is not read yet, or forgotten. */
+export function useNameOf(): (personId: string) => string {
   const words = useWords()
   const names = useSelect((view) => view.names)
   const unsent = useSelect((view) => view.unsent)
-  const tools = useSelect((view) => view.state?.tools)
-  const tagOf = useTagOf()
-  return (refusal, take) =>
-    refusalInWords(words, refusal, {
-      tree: tagOf,
-      person: (id) => nameOf({ names, unsent }, id) ?? words.common.somebody,
-      tool: (no) => tools?.[no]?.label ?? String(no),
-      take: take === undefined ? undefined : tagOf(take),
-    })
+  return (id) => nameOf({ names, unsent }, id) ?? words.claim.somebody
 }
 
 /** The tag of a tree by its number; the number itself while nobody knows the tree. */

@@ -1,6 +1,7 @@
 /** Taking a tree: the questions, and what became of asking. */
 
 export const claim = {
+  somebody: 'Somebody',
   withHelper: 'A helper',
   withBuddy: 'Somebody in earshot',
   withLearner: 'Somebody who learns',

@@ -1,6 +1,7 @@
 import type { claim as en } from '../en/claim'
 
 export const claim: typeof en = {
+  somebody: 'Alguien',
   withHelper: 'Alguien que ayuda',
   withBuddy: 'Alguien que te oye',
   withLearner: 'Alguien que aprende',

@@ -1,0 +1,62 @@
+/** A refusal of the referee in a sentence: ids become names, numbers become tags. */
+
+import type { Refusal } from '@/lib/events/answer'
+import { formatList } from '@/lib/text/list'
+import type { Messages } from '@/lib/text/messages'
+import { type RefusalDetail, refusalSentence } from '@/lib/text/refusal'
+import { speciesWords } from '@/lib/text/species'
+
+/** Turns what the referee names by number or id into what a person reads. */
+export type Naming = {
+  tree: (no: number) => string
+  person: (id: string) => string
+  tool: (no: number) => string
+  /** Whose work it is, where that is not the reader. */
+  whose?: string | undefined
+}
+
+/** What was asked for, and what to take instead. */
+export type RefusalAbout = { tree?: number | undefined; take?: number | undefined }
+
+/** Their detail names the other tree: the hazard, or the ladder, that is too close to this one. */
+const namesNeighbour = ['inside_keep_out', 'works_next_to_it']
+
+export function refusalWords(
+  words: Messages,
+  { code, detail = {} }: Refusal,
+  naming: Naming,
+  { tree, take }: RefusalAbout = {}
+): string {
+  const about = namesNeighbour.includes(code) ? tree : (numbersIn(detail.tree)[0] ?? tree)
+  return refusalSentence(words, code, {
+    ...readable(words, detail, naming),
+    ...(about !== undefined && { tree: naming.tree(about) }),
+    ...(take !== undefined && { take: naming.tree(take) }),
+  })
+}
+
+/** A detail comes from the server of another day: what is not of the kind we know is not named. */
+function readable(words: Messages, detail: Record<string, unknown>, naming: Naming): RefusalDetail {
+  const { skill, offReason } = words.things
+  return {
+    trees: formatList(words, numbersIn(detail.trees).map(naming.tree)),
+    person: formatList(words, textsIn(detail.people ?? detail.person).map(naming.person)),
+    tool: formatList(words, numbersIn(detail.tools ?? detail.tool).map(naming.tool)),
+    skill: wordFor(skill, detail.skill),
+    reason: wordFor(offReason, detail.reason),
+    species: textsIn(detail.species).map((kind) => speciesWords(words, kind).many)[0],
+    whose: naming.whose,
+  }
+}
+
+function wordFor(dictionary: Record<string, string>, code: unknown): string | undefined {
+  return typeof code === 'string' && Object.hasOwn(dictionary, code) ? dictionary[code] : undefined
+}
+
+function numbersIn(value: unknown): number[] {
+  return [value].flat().filter((one) => typeof one === 'number')
+}
+
+function textsIn(value: unknown): string[] {
+  return [value].flat().filter((one) => typeof one === 'string')
+}
