@@ -6,6 +6,8 @@ import type { Ground } from '@/lib/events/ground'
 import type { Instant, State } from '@/lib/events/state'
 import type { Kept } from '@/lib/sync/ports'
 
+export type { Kept, Membership, Sheet }
+
 export type Phase =
   /** Reading what is on this device, and asking. */
   | 'starting'

@@ -1,0 +1,72 @@
+'use client'
+
+/** Something half typed, kept on disk while it is typed. */
+
+import { useCallback, useEffect, useRef, useState } from 'react'
+
+import { useComingClient } from './provider'
+import { useSelect } from './use-select'
+
+export type Draft<Value> = {
+  value: Value
+  /** What was kept is read. */
+  ready: boolean
+  /** Kept a moment after the last change. */
+  write: (value: Value) => void
+  /** Resolves when it is on disk: wait for it before the camera opens. */
+  writeNow: (value: Value) => Promise<void>
+  drop: () => Promise<void>
+}
+
+const afterTypingMs = 300
+
+export function useDraft<Value>(key: string, initial: Value): Draft<Value> {
+  const coming = useComingClient()
+  const owner = useSelect((view) => view.me && `${view.me.orchardId}|${view.me.personId}`)
+  const [value, setValue] = useState(initial)
+  const [readFor, setReadFor] = useState<string | null>(null)
+  const pending = useRef<{ timer: ReturnType<typeof setTimeout>; value: Value } | null>(null)
+  const name = `${owner}|${key}`
+
+  const writeNow = useCallback(
+    async (next: Value) => {
+      if (pending.current) clearTimeout(pending.current.timer)
+      pending.current = null
+      setValue(next)
+      await (await coming()).drafts().write(key, next)
+    },
+    [coming, key]
+  )
+  const write = useCallback(
+    (next: Value) => {
+      if (pending.current) clearTimeout(pending.current.timer)
+      const timer = setTimeout(() => void writeNow(next), afterTypingMs)
+      pending.current = { timer, value: next }
+      setValue(next)
+    },
+    [writeNow]
+  )
+  const drop = useCallback(async () => {
+    if (pending.current) clearTimeout(pending.current.timer)
+    pending.current = null
+    await (await coming()).drafts().drop(key)
+  }, [coming, key])
+
+  useEffect(() => {
+    let isOver = false
+    void coming().then(async (rowcall) => {
+      const kept = await rowcall.drafts().read(key)
+      if (isOver) return
+      // Only drafts of this key are written under it. What is typed meanwhile is newer.
+      if (kept !== undefined && !pending.current) setValue(kept as Value)
+      setReadFor(name)
+    })
+    return () => {
+      isOver = true
+      const unsaved = pending.current
+      if (unsaved) void writeNow(unsaved.value)
+    }
+  }, [coming, key, name, writeNow])
+
+  return { value, ready: readFor === name, write, writeNow, drop }
+}

@@ -1,0 +1,80 @@
+'use client'
+
+/** Things that are read one at a time. */
+
+import { useEffect, useState } from 'react'
+
+import type { FaultCode, Outcome } from '@/lib/events/answer'
+import { openShiftOf } from '@/lib/state/me'
+import type { Briefing, PrivatePeople, Reads, TreeNote } from '@/lib/state/reads'
+
+import { useComingClient } from './provider'
+import { useSelect } from './use-select'
+
+export type Reading<Value> =
+  | { state: 'reading' }
+  | { state: 'read'; value: Value }
+  | { state: 'failed'; fault: FaultCode }
+
+/** Read again when a newer version is written. */
+export function useBriefing(shiftId: string | null): Reading<Briefing | null> {
+  const version = useSelect((view) => view.state?.shifts[shiftId ?? '']?.briefingVersion ?? 0)
+  return useRead(shiftId && `briefing|${shiftId}|${version}`, (reads) =>
+    reads.briefing(shiftId ?? '')
+  )
+}
+
+export function usePhoto(photoId: string | null): Reading<{ jpeg: string }> {
+  return useRead(photoId && `photo|${photoId}`, (reads) => reads.photo(photoId ?? ''))
+}
+
+export function useTreeNotes(tree: number | null): Reading<TreeNote[]> {
+  const version = useSelect((view) => {
+    const flags = Object.values(view.confirmed?.flags ?? {})
+    return `${flags.filter((flag) => flag.tree === tree).length}|${view.confirmed?.work[tree ?? 0]?.state}`
+  })
+  return useRead(tree === null ? null : `notes|${tree}|${version}`, (reads) =>
+    reads.treeNotes(tree ?? 0)
+  )
+}
+
+/** For leads. Read again when somebody comes or goes. */
+export function usePrivatePeople(): Reading<PrivatePeople> {
+  const version = useSelect((view) => {
+    const people = Object.keys(view.confirmed?.people ?? {}).length
+    return `${people}|${openShiftOf(view)?.id}`
+  })
+  return useRead(`people|${version}`, (reads) => reads.privatePeople())
+}
+
+/** `key` null: there is nothing to read yet. */
+function useRead<Value>(
+  key: string | null,
+  read: (reads: Reads) => Promise<Outcome<Value>>
+): Reading<Value> {
+  const coming = useComingClient()
+  const who = useSelect((view) => (view.phase === 'in' ? (view.me?.personId ?? null) : null))
+  const isReached = useSelect((view) => view.signal === 'reached')
+  const [result, setResult] = useState<{ key: string; reading: Reading<Value> } | null>(null)
+  const wanted = key !== null && who !== null ? `${who}|${key}` : null
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `key` says what `read` reads; `isReached` asks again
+  useEffect(() => {
+    if (wanted === null) return
+    let isOver = false
+    void coming().then(async (rowcall) => {
+      const reads = rowcall.reads()
+      const told = reads && (await read(reads))
+      if (isOver || !told) return
+      const reading: Reading<Value> = told.ok
+        ? { state: 'read', value: told.value }
+        : { state: 'failed', fault: told.fault }
+      setResult({ key: wanted, reading })
+    })
+    return () => {
+      isOver = true
+    }
+  }, [coming, wanted, isReached])
+
+  return result && result.key === wanted ? result.reading : { state: 'reading' }
+}

@@ -1,0 +1,42 @@
+/** Things that are read one at a time. What was read once can be read again without signal. */
+
+import type { Briefing, Invite, PrivatePeople, TreeNote } from '@/lib/data/answers'
+import type { Backend } from '@/lib/data/backend'
+import type { Outcome } from '@/lib/events/answer'
+import type { Storage } from '@/lib/sync/ports'
+
+export type { Briefing, Invite, PrivatePeople, TreeNote }
+
+export type Reads = {
+  briefing: (shiftId: string) => Promise<Outcome<Briefing | null>>
+  photo: (photoId: string) => Promise<Outcome<{ jpeg: string }>>
+  treeNotes: (tree: number) => Promise<Outcome<TreeNote[]>>
+  /** Telephone numbers are never kept on a device. */
+  privatePeople: () => Promise<Outcome<PrivatePeople>>
+}
+
+export function readsOf(
+  backend: Pick<Backend, 'briefing' | 'photo' | 'treeNotes' | 'privatePeople'>,
+  storage: Storage,
+  { owner, orchardId }: { owner: string; orchardId: string }
+): Reads {
+  return {
+    briefing: (id) => kept(`briefing|${id}`, () => backend.briefing(orchardId, id)),
+    photo: (id) => backend.photo(orchardId, id),
+    treeNotes: (tree) => kept(`notes|${tree}`, () => backend.treeNotes(orchardId, tree)),
+    privatePeople: () => backend.privatePeople(orchardId),
+  }
+
+  async function kept<Value>(
+    name: string,
+    run: () => Promise<Outcome<Value>>
+  ): Promise<Outcome<Value>> {
+    const key = `read|${owner}|${name}`
+    const told = await run()
+    if (told.ok) await storage.write(key, told.value).catch(() => {})
+    if (told.ok || told.fault !== 'offline') return told
+    const last = await storage.read(key)
+    // Written above, or by `keepTexts`, as the same kind of thing.
+    return last === undefined ? told : { ok: true, value: last as Value }
+  }
+}

@@ -1,0 +1,254 @@
+/** The whole client on this device: who is signed in, for whom they act, and the session of one of them. */
+
+import type { Invite } from '@/lib/data/answers'
+import type { Backend, Membership } from '@/lib/data/backend'
+import type { Outcome } from '@/lib/events/answer'
+import { type ArgsOf, type Command, commandOf } from '@/lib/events/commands'
+import { ask } from '@/lib/sync/ask'
+import { waitMs } from '@/lib/sync/backoff'
+import { openOutbox } from '@/lib/sync/outbox'
+import { ownerKey } from '@/lib/sync/owner'
+import type { Bell } from '@/lib/sync/ports'
+import { timerOf } from '@/lib/sync/timer'
+
+import { type Drafts, draftsOf } from './drafts'
+import { type Reads, readsOf } from './reads'
+import { sentOf } from './sending'
+import type { Sent } from './sent'
+import { type Device, openSession, type Session } from './session'
+import { startingView, type View } from './view'
+
+export type RowcallParts = Device & { backend: Backend; bellOf: (name: string) => Bell }
+
+export type Rowcall = {
+  view: () => View
+  subscribe: (changed: () => void) => () => void
+  /** Null while nobody is chosen. */
+  session: () => Session | null
+  reads: () => Reads | null
+  drafts: () => Drafts
+  lookAtInvite: (code: string) => Promise<Outcome<Invite | null>>
+  redeem: (args: ArgsOf<'redeem'>) => Promise<Sent>
+  createOrchard: (args: ArgsOf<'create_orchard'>) => Promise<Sent>
+  choose: (orchardId: string, personId: string) => void
+  chooseAgain: () => void
+  /** Signal is back, the page is looked at again, or somebody taps "try now". */
+  retry: () => void
+  close: () => void
+}
+
+/** What this device knew last time, for a start before the network answers. */
+type LastTime = {
+  userId: string
+  memberships: Membership[]
+  chosen: { orchardId: string; personId: string } | null
+}
+
+export function openRowcall(parts: RowcallParts): Rowcall {
+  const { backend, storage, clock, random } = parts
+  const lastKey = `last|${backend.address}`
+  const listeners = new Set<() => void>()
+  const retrying = timerOf(clock)
+  let view: View = startingView
+  let last: LastTime = { userId: '', memberships: [], chosen: null }
+  let session: Session | null = null
+  let closeOthers: (() => void)[] = []
+  let tries = 0
+  let closed = false
+
+  const starting = start()
+
+  return {
+    view: () => view,
+    subscribe: (changed) => {
+      listeners.add(changed)
+      return () => listeners.delete(changed)
+    },
+    session: () => session,
+    reads: () => {
+      const { me } = view
+      return me && readsOf(backend, storage, { owner: ownerOf(me), orchardId: me.orchardId })
+    },
+    drafts: () => draftsOf(storage, view.me ? ownerOf(view.me) : backend.address),
+    lookAtInvite: async (code) => {
+      const user = await backend.signIn()
+      return user.ok ? backend.lookAtInvite(code) : user
+    },
+    redeem: (args) => getIn('redeem', args),
+    createOrchard: (args) => getIn('create_orchard', args),
+    choose: (orchardId, personId) => {
+      last = { ...last, chosen: { orchardId, personId } }
+      void save()
+      settle()
+    },
+    chooseAgain: () => {
+      last = { ...last, chosen: null }
+      void save()
+      settle()
+    },
+    retry: () => {
+      tries = 0
+      session?.wake()
+      void refresh()
+    },
+    close,
+  }
+
+  async function start(): Promise<void> {
+    // Only `save` writes under this key.
+    const known = (await storage.read(lastKey).catch(() => undefined)) as LastTime | undefined
+    if (closed) return
+    if (known) {
+      last = known
+      if (last.memberships.length > 0) settle()
+    }
+    await refresh()
+  }
+
+  /** Asks who is signed in and for whom they act. */
+  async function refresh(): Promise<void> {
+    retrying.off()
+    const user = await backend.user()
+    if (!user.ok) return tryLater()
+    if (user.value === null) return signedOut()
+    const told = await backend.myOrchards()
+    if (closed) return
+    if (!told.ok) return told.fault === 'signed_out' ? signedOut() : tryLater()
+    tries = 0
+    if (user.value !== last.userId) last = { ...last, userId: user.value, chosen: null }
+    const { me } = view
+    last = { ...last, memberships: told.value }
+    await save()
+    // Somebody who was put out is not on the list any more, but may have work to hand in.
+    if (!me || told.value.some((known) => isSameMember(known, me))) settle()
+  }
+
+  function tryLater(): void {
+    if (!session) show({ ...view, signal: 'no_signal' })
+    retrying.in(waitMs(tries++, random.share()), () => void refresh())
+  }
+
+  function signedOut(): void {
+    const wasSomebody = last.memberships.length > 0
+    leaveSession()
+    show({ ...startingView, phase: wasSomebody ? 'signed_out' : 'nobody', signal: 'reached' })
+  }
+
+  /** Opens what is chosen, or asks. */
+  function settle(): void {
+    const { memberships, chosen } = last
+    const only = memberships.length === 1 ? memberships[0] : undefined
+    const wanted = chosen && memberships.find((known) => isSameMember(known, chosen))
+    const membership = wanted ?? only
+    if (membership) enter(membership)
+    else {
+      leaveSession()
+      const phase = memberships.length === 0 ? 'nobody' : 'choose'
+      show({ ...startingView, memberships, phase, signal: 'reached' })
+    }
+  }
+
+  function enter(membership: Membership): void {
+    const { memberships } = last
+    if (session && view.me && isSameMember(view.me, membership)) {
+      show({ ...view, me: membership, memberships })
+      return
+    }
+    leaveSession()
+    const owner = ownerOf(membership)
+    show({ ...startingView, memberships, me: membership })
+    session = openSession({
+      ...parts,
+      bell: parts.bellOf(owner),
+      userId: last.userId,
+      membership,
+      owner,
+      changed: (next) => {
+        show({ ...next, memberships: last.memberships, me: view.me })
+        if (next.phase === 'signed_out') signedOut()
+      },
+    })
+    closeOthers = memberships.filter((other) => other !== membership).map(sendFor)
+  }
+
+  /** One phone serves two people: what either has not sent goes out, whoever is chosen. */
+  function sendFor(membership: Membership): () => void {
+    const owner = ownerOf(membership)
+    const bell = parts.bellOf(owner)
+    const server = backend.as(last.userId)
+    const outbox = openOutbox({
+      ...parts,
+      server,
+      bell,
+      owner,
+      changed: () => {},
+      isOut: async () => {
+        const beat = await server.heartbeat(membership.orchardId, membership.personId, 0)
+        if (beat.ok) return 'in'
+        return beat.fault === 'not_allowed' ? 'out' : 'unknown'
+      },
+      signedOut: () => {},
+    })
+    return () => {
+      outbox.close()
+      bell.close()
+    }
+  }
+
+  async function getIn<Name extends 'redeem' | 'create_orchard'>(
+    name: Name,
+    args: ArgsOf<Name>
+  ): Promise<Sent> {
+    const id = random.id()
+    const user = await backend.signIn()
+    if (!user.ok) return sentOf(id, user)
+    // Neither is of an orchard or a person yet.
+    const command = commandOf(name, args, { id, orchardId: '', personId: '' }) as Command
+    const sent = sentOf(id, await ask({ ...parts, server: backend.as(user.value) }, command))
+    if (sent.state !== 'accepted') return sent
+    const { orchard, person } = sent.answer
+    if (view.phase === 'out') leaveSession()
+    last = {
+      userId: user.value,
+      memberships: user.value === last.userId ? last.memberships : [],
+      chosen: orchard && person ? { orchardId: orchard, personId: person } : null,
+    }
+    await starting
+    await refresh()
+    return sent
+  }
+
+  function ownerOf({ orchardId, personId }: Membership): string {
+    return ownerKey({ backend: backend.address, orchardId, userId: last.userId, personId })
+  }
+
+  function leaveSession(): void {
+    session?.close()
+    session = null
+    for (const closeOther of closeOthers) closeOther()
+    closeOthers = []
+    view = startingView
+  }
+
+  async function save(): Promise<void> {
+    await storage.write(lastKey, last).catch(() => {})
+  }
+
+  function show(next: View): void {
+    view = next
+    for (const changed of listeners) changed()
+  }
+
+  function close(): void {
+    closed = true
+    retrying.off()
+    leaveSession()
+    listeners.clear()
+  }
+}
+
+type Member = Pick<Membership, 'orchardId' | 'personId'>
+
+function isSameMember(one: Member, other: Member): boolean {
+  return one.orchardId === other.orchardId && one.personId === other.personId
+}
