@@ -3,8 +3,8 @@
  * and the spot, a plain field with nothing on it. The cultivars exist.
  */
 
-import type { BlockSettings } from '../../lib/domain/orchard/inventory-contents'
-import type { Habit, Position, Species } from '../../lib/domain/orchard/types'
+import type { BlockSettings } from '@/lib/domain/orchard/inventory-contents'
+import type { Habit, Position, Species } from '@/lib/domain/orchard/types'
 
 /** What the inventory's table has no columns for. */
 export const demoBlockSettings = {

@@ -1,8 +1,8 @@
 /** The demo's round and shift, fit for the day on which somebody looks at them. */
 
-import type { Species } from '../../lib/domain/orchard/types'
-import { proposedOff } from '../../lib/domain/safety/species-season'
-import type { ArgsOf } from '../../lib/events/commands'
+import type { Species } from '@/lib/domain/orchard/types'
+import { proposedOff } from '@/lib/domain/safety/species-season'
+import type { ArgsOf } from '@/lib/events/commands'
 
 export type DemoDay = {
   round: ArgsOf<'open_round'>

@@ -1,7 +1,7 @@
 /** The demo's morning up to the first cut: counted, briefed, equipped, trees marked, and flagged. */
 
-import type { Tree } from '../../lib/domain/orchard/types'
-import type { Skill } from '../../lib/events/state'
+import type { Tree } from '@/lib/domain/orchard/types'
+import type { Skill } from '@/lib/events/state'
 import { type Demo, seatOf } from './demo-orchard'
 import { dangerousTree, diseasedTree, keepOutM, markedRow, type Place } from './demo-plan'
 import { demoPeople, demoSeats } from './people'

@@ -1,6 +1,6 @@
 /** What stands in the demo's shed, and who works where. All invented. */
 
-import type { ToolKind } from '../../lib/events/state'
+import type { ToolKind } from '@/lib/events/state'
 
 export const emergencyCard = {
   where: 'Ashmerrow orchard, County Road 9, the second gate after the grain bins.',

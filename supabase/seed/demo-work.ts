@@ -2,7 +2,7 @@
 
 import { randomUUID } from 'node:crypto'
 
-import { treeRules, type Wish } from '../../lib/events/missing'
+import { treeRules, type Wish } from '@/lib/events/missing'
 import { treeAt } from './demo-morning'
 import { type Demo, seatOf } from './demo-orchard'
 import { type Worker, workers } from './demo-plan'

@@ -1,9 +1,9 @@
 /** One phone's picture of the day: the snapshot, then every event, folded as the app folds them. */
 
-import type { Event } from '../../lib/events/event'
-import { reduce } from '../../lib/events/reduce'
-import { stateOf } from '../../lib/events/snapshot'
-import type { State } from '../../lib/events/state'
+import { events } from '@/lib/data/answers'
+import { reduce } from '@/lib/events/reduce'
+import { stateOf } from '@/lib/events/snapshot'
+import type { State } from '@/lib/events/state'
 import { mustRead, type Seat } from './referee'
 
 export type Follower = {
@@ -19,9 +19,11 @@ export async function follow(seat: Seat): Promise<Follower> {
   const numbers: number[] = []
 
   async function catchUp(): Promise<void> {
-    const { epoch, head: n } = state
-    const told = await mustRead<Told>(seat.call, 'events_after', { ...whose(seat), epoch, n })
-    if (!('events' in told)) {
+    const since = { p_epoch: state.epoch, p_n: state.head }
+    const told = events.parse(
+      await mustRead(seat.call, 'events_after', { ...whose(seat), ...since })
+    )
+    if ('reset' in told) {
       state = await snapshotOf(seat)
       return
     }
@@ -36,14 +38,12 @@ export async function follow(seat: Seat): Promise<Follower> {
   return { state: () => state, numbers, catchUp }
 }
 
-type Told = { events: Event[]; head: number } | { reset: true }
-
 export async function snapshotOf(seat: Seat): Promise<State> {
-  const state = stateOf(await mustRead<unknown>(seat.call, 'snapshot', whose(seat)))
+  const state = stateOf(await mustRead(seat.call, 'snapshot', whose(seat)))
   if (!state) throw new Error('The snapshot is not of the shape that this version knows.')
   return state
 }
 
 function whose({ orchardId, personId }: Seat) {
-  return { orchard: orchardId, person: personId }
+  return { p_orchard: orchardId, p_person: personId }
 }

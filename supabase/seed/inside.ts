@@ -1,5 +1,7 @@
 /** The referee from inside the host: the public functions behind the same wall, without a port. */
 
+import { faultOf } from '@/lib/data/errors'
+
 import type { Engine } from '../local/engine/engine'
 import { rpcOf } from '../local/http/rpc'
 import type { SignIn } from './referee'
@@ -16,9 +18,11 @@ export function signInInside(engine: Engine): SignIn {
       role: 'authenticated',
       is_anonymous: true,
     }
-    return async (name, values) => {
+    return async ({ name, values }) => {
       const { status, body } = await rpc({ role: 'authenticated', claims }, name, values)
-      return { status, body: typeof body === 'string' ? JSON.parse(body) : body }
+      const told: unknown = typeof body === 'string' ? JSON.parse(body) : body
+      if (status < 300) return { ok: true, value: told }
+      return { ok: false, ...faultOf({ status, ...(told as { details?: string }) }) }
     }
   }
 }

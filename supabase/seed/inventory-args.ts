@@ -1,20 +1,20 @@
 /** An inventory as the command that brings it in takes it: blocks by their code, SI integers. */
 
-import type { Inventory } from '../../lib/domain/orchard/inventory-contents'
-import type { Position, Tree } from '../../lib/domain/orchard/types'
+import type { Inventory } from '@/lib/domain/orchard/inventory-contents'
+import type { Position, Tree } from '@/lib/domain/orchard/types'
 
-export type InventoryArgs = { blocks: object[]; cultivars: object[]; trees: object[] }
+export type InventoryArgs = { p_blocks: object[]; p_cultivars: object[]; p_trees: object[] }
 
 /** What is not known is left out, which keeps ten thousand trees within one request. */
 export function inventoryArgs({ blocks, cultivars, trees }: Inventory): InventoryArgs {
   const codes = new Map(blocks.map(({ no, code }) => [no, code]))
   const cultivarNames = new Map(cultivars.map(({ no, name }) => [no, name]))
   return {
-    blocks: blocks.map(({ no: _, firstTree, ...block }) =>
+    p_blocks: blocks.map(({ no: _, firstTree, ...block }) =>
       known({ ...block, ...at(firstTree, 'firstLatE7', 'firstLonE7') })
     ),
-    cultivars: cultivars.map(({ species, name, habit }) => ({ species, name, habit })),
-    trees: trees.map((tree) =>
+    p_cultivars: cultivars.map(({ species, name, habit }) => ({ species, name, habit })),
+    p_trees: trees.map((tree) =>
       known({
         block: codes.get(tree.block),
         row: tree.row,

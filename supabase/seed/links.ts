@@ -2,7 +2,7 @@
 
 import { randomUUID } from 'node:crypto'
 
-import { routes } from '../../lib/routes'
+import { routes } from '@/lib/routes'
 import type { Engine } from '../local/engine/engine'
 import { hashOfCode, newCode } from './codes'
 import { demoOrchard, demoSeats } from './people'

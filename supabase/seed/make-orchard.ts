@@ -6,10 +6,10 @@
 import { writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 
-import { csvField } from '../../lib/domain/orchard/csv'
-import { step } from '../../lib/domain/orchard/distance'
-import { columns } from '../../lib/domain/orchard/inventory-row'
-import type { Life, Position, Species } from '../../lib/domain/orchard/types'
+import { csvField } from '@/lib/domain/orchard/csv'
+import { step } from '@/lib/domain/orchard/distance'
+import { columns } from '@/lib/domain/orchard/inventory-row'
+import type { Life, Position, Species } from '@/lib/domain/orchard/types'
 import {
   type DemoBlock,
   type DemoRow,

@@ -1,54 +1,45 @@
-/** A script as one more phone: the same client library, the same public functions and channels. */
+/** A script as one more phone: the app's own door (lib/data), with sockets that Node does not have. */
 
-import { createClient } from '@supabase/supabase-js'
 import WebSocket from 'ws'
+
+import { type BackendAddress, connect } from '@/lib/data/client'
+import { type Ear, listener } from '@/lib/data/listen'
 
 import type { Call } from './referee'
 
-export type Backend = { url: string; anonKey: string }
-
 export type PublicClient = {
   call: Call
-  /** Says `ring` when something is broadcast or the channel was lost. What it returns stops it. */
-  listen: (topic: string, ring: (what: 'event' | 'joined' | 'lost') => void) => () => void
+  /** Opens a live channel. What it returns closes it. */
+  listen: (topic: string, ear: Ear) => () => void
+  /** Drops the socket, as a phone that is put away. */
   close: () => Promise<void>
 }
 
-/** Every page of Rowcall says where its backend is, as a browser finds it. */
-export async function backendOf(address: string): Promise<Backend> {
+/** Every page of Rowcall says where its backend is; this finds it there as a browser does. */
+export async function backendAt(address: string): Promise<BackendAddress> {
   const { origin } = new URL(address)
-  const page = await (await fetch(`${origin}/join`)).text()
-  const [, found] = /id="rowcall-backend">([^<]*)</.exec(page) ?? []
-  const { url, anonKey } = JSON.parse(found ?? '{}') as Partial<Backend>
-  if (!anonKey) throw new Error(`${origin} is not Rowcall, or does not say where its backend is.`)
+  const page = await fetch(`${origin}/join`).then((answer) => answer.text())
+  const [, found] = /id="rowcall-backend"[^>]*>([^<]*)</.exec(page) ?? []
+  if (found === undefined) throw new Error(`There is no Rowcall at ${origin}.`)
+  const { url, anonKey } = JSON.parse(found) as BackendAddress
   return { url: url ?? origin, anonKey }
 }
 
-export async function signIn({ url, anonKey }: Backend): Promise<PublicClient> {
-  const client = createClient(url, anonKey, {
-    auth: { persistSession: false, autoRefreshToken: false, detectSessionInUrl: false },
-    // Node 20 has no sockets of its own, and the two descriptions of one differ in small things.
+export async function signIn(backend: BackendAddress): Promise<PublicClient> {
+  const connection = connect(backend, {
+    auth: { persistSession: false, autoRefreshToken: false },
+    // The library's idea of a socket has a member that ws leaves out.
     realtime: { transport: WebSocket as never },
   })
+  const client = await connection.client()
   const { error } = await client.auth.signInAnonymously()
-  if (error) throw new Error(`Signing in at ${url} failed: ${error.message}`)
-  await client.realtime.setAuth()
-
+  if (error) throw new Error(`Signing in at ${backend.url} failed: ${error.message}`)
   return {
-    call: async (name, values) => {
-      const { data, error, status } = await client.rpc(name, values)
-      return { status, body: error ?? data }
-    },
-    listen: (topic, ring) => {
-      const channel = client.channel(topic, { config: { private: true } })
-      channel
-        .on('broadcast', { event: 'event' }, () => ring('event'))
-        .subscribe((status) => ring(status === 'SUBSCRIBED' ? 'joined' : 'lost'))
-      return () => void client.removeChannel(channel)
-    },
+    call: connection.call,
+    listen: listener(connection),
     close: async () => {
       await client.removeAllChannels()
-      client.realtime.disconnect()
+      await client.realtime.disconnect()
     },
   }
 }

@@ -2,26 +2,22 @@
 
 import { randomUUID } from 'node:crypto'
 
-import {
-  type Accepted,
-  type Answer,
-  type FaultCode,
-  isRefused,
-  type Outcome,
-} from '../../lib/events/answer'
-import { type ArgsOf, type CommandName, commandOf, isFromOutside } from '../../lib/events/commands'
+import { answer } from '@/lib/data/answers'
+import type { Connection } from '@/lib/data/client'
+import { wireOf } from '@/lib/data/wire'
+import { type Accepted, type Answer, isRefused, type Outcome } from '@/lib/events/answer'
+import { type ArgsOf, type CommandName, commandOf } from '@/lib/events/commands'
 
-/** One login's calls, whatever carries them. Status 0: no answer came. */
-export type Call = (
-  name: string,
-  values: Record<string, unknown>
-) => Promise<{ status: number; body: unknown }>
+/** One login's calls, whatever carries them. */
+export type Call = Connection['call']
 
 /** A new anonymous login each time. */
 export type SignIn = () => Promise<Call>
 
 /** Somebody in an orchard. A lead's call with another person's id acts for that person. */
 export type Seat = { call: Call; orchardId: string; personId: string }
+
+const limitMs = 20_000
 
 /** The same id again is the same command again. */
 export async function send<Name extends CommandName>(
@@ -30,20 +26,21 @@ export async function send<Name extends CommandName>(
   args: ArgsOf<Name>,
   id: string = randomUUID()
 ): Promise<Outcome<Answer>> {
-  const command = commandOf(name, args, { ...seat, id })
-  if (!isFromOutside(name)) return sendPlain(seat, name, command.args, id)
-  return outcomeOf<Answer>(await seat.call(name, namedAsInSql({ command: id, ...command.args })))
+  const { call, orchardId, personId } = seat
+  // A command of one name is a command.
+  const command = commandOf(name, args, { id, orchardId, personId }) as Parameters<typeof wireOf>[0]
+  return answered(await call({ ...wireOf(command), limitMs }))
 }
 
 /** For a command that no phone sends, so that it is not in the catalogue of lib/events. */
 export async function sendPlain(
   { call, orchardId, personId }: Seat,
   name: string,
-  args: Record<string, unknown>,
+  values: Record<string, unknown>,
   id: string
 ): Promise<Outcome<Answer>> {
-  const values = { orchard: orchardId, person: personId, command: id, ...args }
-  return outcomeOf<Answer>(await call(name, namedAsInSql(values)))
+  const whose = { p_orchard: orchardId, p_command: id, p_person: personId }
+  return answered(await call({ name, values: { ...whose, ...values }, limitMs }))
 }
 
 /** For what nothing should stand in the way of. */
@@ -66,55 +63,19 @@ export function atTheGate(call: Call): Seat {
   return { call, orchardId: '', personId: '' }
 }
 
-/** `Value` is what this function of the referee answers with. */
-export async function read<Value>(
+export async function mustRead(
   call: Call,
   name: string,
   values: Record<string, unknown>
-): Promise<Outcome<Value>> {
-  return outcomeOf<Value>(await call(name, namedAsInSql(values)))
-}
-
-export async function mustRead<Value>(
-  call: Call,
-  name: string,
-  values: Record<string, unknown>
-): Promise<Value> {
-  const outcome = await read<Value>(call, name, values)
+): Promise<unknown> {
+  const outcome = await call({ name, values, limitMs })
   if (outcome.ok) return outcome.value
   throw new Error(`${name} could not be read: ${JSON.stringify(outcome)}`)
 }
 
-/** `elapsedS` is `p_elapsed_s` there. */
-function namedAsInSql(values: Record<string, unknown>): Record<string, unknown> {
-  return Object.fromEntries(
-    Object.entries(values).map(([name, value]) => [
-      `p_${name.replaceAll(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)}`,
-      value,
-    ])
-  )
-}
-
-function outcomeOf<Value>({ status, body }: Awaited<ReturnType<Call>>): Outcome<Value> {
-  if (status >= 200 && status < 300) return { ok: true, value: body as Value }
-  const { details } = (body ?? {}) as { details?: unknown }
-  return {
-    ok: false,
-    fault: faultOf(status),
-    ...(typeof details === 'string' && { code: details }),
-  }
-}
-
-const faults: Record<number, FaultCode> = {
-  0: 'offline',
-  400: 'malformed',
-  401: 'signed_out',
-  403: 'not_allowed',
-  413: 'too_large',
-  429: 'busy',
-  503: 'busy',
-}
-
-function faultOf(status: number): FaultCode {
-  return faults[status] ?? 'unknown'
+function answered(outcome: Outcome<unknown>): Outcome<Answer> {
+  if (!outcome.ok) return outcome
+  const parsed = answer.safeParse(outcome.value)
+  if (parsed.success) return { ok: true, value: parsed.data }
+  return { ok: false, fault: 'unknown', code: 'not_understood' }
 }

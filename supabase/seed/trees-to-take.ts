@@ -1,12 +1,12 @@
 /** Which tree a simulated person goes to next: found with the same rules as the app's. */
 
-import type { Block, Tree } from '../../lib/domain/orchard/types'
-import { groundOf, type Ground as WalkingGround } from '../../lib/domain/planning/ground'
-import { nextTree } from '../../lib/domain/planning/next-tree'
-import { walksFrom } from '../../lib/domain/planning/walk'
-import type { Ground } from '../../lib/events/ground'
-import { treeRules, type Wish } from '../../lib/events/missing'
-import type { State } from '../../lib/events/state'
+import type { Block, Tree } from '@/lib/domain/orchard/types'
+import { groundOf, type Ground as WalkingGround } from '@/lib/domain/planning/ground'
+import { nextTree } from '@/lib/domain/planning/next-tree'
+import { walksFrom } from '@/lib/domain/planning/walk'
+import type { Ground } from '@/lib/events/ground'
+import { treeRules, type Wish } from '@/lib/events/missing'
+import type { State } from '@/lib/events/state'
 
 export type Land = { trees: readonly Tree[]; rules: Ground; walking: WalkingGround }
 
