@@ -1,7 +1,6 @@
 /** A refusal of the referee in a sentence: ids become names, numbers become tags. */
 
 import type { Refusal } from '@/lib/events/answer'
-import { formatList } from '@/lib/text/list'
 import type { Messages } from '@/lib/text/messages'
 import { type RefusalDetail, refusalSentence } from '@/lib/text/refusal'
 import { speciesWords } from '@/lib/text/species'
@@ -39,14 +38,21 @@ export function refusalWords(
 function readable(words: Messages, detail: Record<string, unknown>, naming: Naming): RefusalDetail {
   const { skill, offReason } = words.things
   return {
-    trees: formatList(words, numbersIn(detail.trees).map(naming.tree)),
-    person: formatList(words, textsIn(detail.people ?? detail.person).map(naming.person)),
-    tool: formatList(words, numbersIn(detail.tools ?? detail.tool).map(naming.tool)),
+    trees: listed(numbersIn(detail.trees).map(naming.tree)),
+    person: listed(textsIn(detail.people ?? detail.person).map(naming.person)),
+    tool: listed(numbersIn(detail.tools ?? detail.tool).map(naming.tool)),
     skill: wordFor(skill, detail.skill),
     reason: wordFor(offReason, detail.reason),
     species: textsIn(detail.species).map((kind) => speciesWords(words, kind).many)[0],
     whose: naming.whose,
   }
+}
+
+const mostShown = 4
+
+function listed(things: readonly string[]): string | undefined {
+  if (things.length === 0) return undefined
+  return things.slice(0, mostShown).join(', ') + (things.length > mostShown ? ' …' : '')
 }
 
 function wordFor(dictionary: Record<string, string>, code: unknown): string | undefined {
