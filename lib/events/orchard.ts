@@ -9,6 +9,7 @@ const changed = z.partial(orchard)
 
 export const orchardFolds: Folds = {
   orchard_created: onlyChanges,
+  trees_brought_in: onlyChanges,
   orchard_changed: when(changed, (state, { houseRules, emergency, ...facts }): Folded => {
     const rules = houseRules ?? state.orchard.houseRules
     // Consents count for the text in force only, and the referee has the list.

@@ -3,7 +3,7 @@
 import * as z from 'zod/mini'
 
 import { type Folded, type Folds, onlyChanges, type Predictions, refuse, when } from './family'
-import { knowsAbout } from './look-ups'
+import { isLead, knowsAbout } from './look-ups'
 import { withChanged, withEntry, withoutKeys } from './record'
 import { dateOnly, id, number, orNull, role, skill } from './shapes'
 import type { State } from './state'
@@ -59,8 +59,9 @@ export const peopleFolds: Folds = {
       minors: withoutKeys(state.minors, [person]),
     }
   }),
-  login_ended: onlyChanges,
-  login_linked: onlyChanges,
+  // Whom a phone serves decides what it is told; leads are told everything anyway.
+  login_ended: (state, _, { personId }) => (isServed(state, personId) ? 'fetch again' : state),
+  login_linked: (state) => (isLead(state) ? state : 'fetch again'),
   invite_made: onlyChanges,
   invite_ended: onlyChanges,
   handed_in: onlyChanges,
@@ -82,6 +83,13 @@ export const peopleFolds: Folds = {
     const keepsSome = Object.keys(others).length > 0
     return { ...state, skills: keepsSome ? withEntry(skills, person, others) : skills }
   }),
+}
+
+/** Somebody else of whom this volunteer's phone knows more than others do. */
+function isServed(state: State, personId: string): boolean {
+  if (isLead(state) || personId === state.me.personId) return false
+  const { skills, consents, minors, failedEquipment } = state
+  return [skills, consents, minors, failedEquipment].some((known) => Object.hasOwn(known, personId))
 }
 
 function add(state: State, body: z.infer<typeof added>): State {
