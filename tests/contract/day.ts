@@ -4,18 +4,15 @@ import { randomUUID } from 'node:crypto'
 import { expect } from 'vitest'
 
 import { type Command, type CommandName, commandOf } from '@/lib/events/commands'
-import type { Event } from '@/lib/events/event'
 import { missingForClaim } from '@/lib/events/missing'
 import { foldPredicted, predict } from '@/lib/events/predict'
-import { reduce } from '@/lib/events/reduce'
-import { stateOf } from '@/lib/events/snapshot'
 import type { State } from '@/lib/events/state'
 import type { TestDatabase } from '../support/engines'
-import { newCode, type Person, type Reply, readyCrew, sendAs, sha256 } from '../support/orchard'
+import { newCode, type Reply, readyCrew, sendAs, sha256 } from '../support/orchard'
+import { Draw } from './draw'
 import { allSorts, ground } from './ground'
-import { Draw, drawMove } from './moves'
-
-type Phone = { name: string; person: Person; serves: string[]; state: State; epoch: string }
+import { drawMove } from './moves'
+import { catchUp, type Phone, snapshotOf } from './phone'
 
 export class Day {
   readonly accepted: CommandName[] = []
@@ -27,7 +24,6 @@ export class Day {
   /** Ann's phone also serves Kit, a child; Dee has no phone. */
   static async begin(database: TestDatabase): Promise<Day> {
     const { orchard, lead, ann, bo } = await readyCrew(database)
-    await orchard.manager.must('bring_in_trees', allSorts)
     const kit = await lead.must('add_person', { name: 'Kit', ageBand: 'minor', guardian: ann.id })
     const code = newCode()
     const subject = String(kit.body.person)
@@ -45,7 +41,10 @@ export class Day {
         return { name, person, serves: name === 'ann' ? [subject] : [], state, epoch: state.epoch }
       })
     )
-    return new Day(phones)
+    const day = new Day(phones)
+    await orchard.manager.must('bring_in_trees', allSorts)
+    await day.everybodyCatchesUp()
+    return day
   }
 
   /** Somebody sends something, for themselves or for another, and every phone hears of it. */
@@ -54,6 +53,7 @@ export class Day {
     const phone = draw.of(this.phones)
     const whole = this.phones[0]?.state
     if (!phone || !whole) return
+    if (draw.chance(25)) return this.lend(phone, draw)
     const isLead = ['lead', 'manager'].includes(phone.state.me.role)
     const acted = isLead ? Object.keys(whole.people) : phone.serves
     const personId = (draw.chance(isLead ? 2 : 4) && draw.of(acted)) || phone.person.id
@@ -70,14 +70,45 @@ export class Day {
       .send(command.name, command.args as Record<string, unknown>, command.id)
     this.tell(`${phone.name}${personId === me ? '' : ' for another'}`, command, reply)
 
-    try {
+    await this.inTheStory(async () => {
       expectKnownAnswer(reply)
       await this.everybodyCatchesUp()
       if (reply.status === 200) this.compare(before, phone.state, command, reply)
+    })
+    if (reply.body.n !== undefined) this.accepted.push(command.name)
+  }
+
+  /** Whom a phone serves changes: by a link to somebody, old or new, or by the end of a login. */
+  private async lend(phone: Phone, draw: Draw): Promise<void> {
+    const [manager] = this.phones
+    const served = draw.of(phone.serves)
+    if (!manager) return
+    if (served && draw.chance(3)) {
+      const reply = await phone.person.for({ id: served }).send('end_login', { login: null })
+      phone.serves = phone.serves.filter((id) => id !== served)
+      this.story.push(`${phone.name} ends a login → ${JSON.stringify(reply.body)}`)
+    } else {
+      const code = newCode()
+      await manager.person.send('make_invite', {
+        kind: draw.of(['join', 'device']),
+        role: 'volunteer',
+        subject: draw.of(Object.keys(manager.state.people)),
+        codeHash: sha256(code),
+      })
+      const who = { code, name: 'Nia', ageBand: draw.of(['adult', 'minor']) }
+      const { body } = await sendAs(manager.person.database, phone.person.userId, 'redeem', who)
+      if (typeof body.person === 'string') phone.serves.push(body.person)
+      this.story.push(`${phone.name} redeems → ${JSON.stringify(body)}`)
+    }
+    await this.inTheStory(() => this.everybodyCatchesUp())
+  }
+
+  private async inTheStory(check: () => Promise<void>): Promise<void> {
+    try {
+      await check()
     } catch (error) {
       throw new Error(`${this.story.join('\n')}\n${String(error)}`, { cause: error })
     }
-    if (reply.body.n !== undefined) this.accepted.push(command.name)
   }
 
   private async everybodyCatchesUp(): Promise<void> {
@@ -117,39 +148,6 @@ export class Day {
     const heard = status === 200 ? JSON.stringify(body) : `${status} ${body.details}`
     this.story.push(`${who}: ${name} ${said.slice(0, 200)} → ${heard.slice(0, 200)}`)
   }
-}
-
-type Heard = 'nothing' | 'folded' | 'fetched again' | 'put out'
-
-/** (a), for one phone: what it heard, folded, is what it would be told anew. */
-async function catchUp(phone: Phone): Promise<Heard> {
-  const told = (await phone.person.read('events_after', {
-    person: phone.person.id,
-    epoch: phone.epoch,
-    n: phone.state.head,
-  })) as { events: Event[] } | { details: string }
-  if ('details' in told) {
-    expect(told.details).toBe('not_allowed')
-    return 'put out'
-  }
-
-  let state: State | 'fetch again' = phone.state
-  for (const event of told.events) {
-    state = reduce(state, event)
-    if (state === 'fetch again') break
-  }
-  const anew = await snapshotOf(phone.person)
-  phone.state = anew
-  if (state === 'fetch again') return 'fetched again'
-  expect(state, `folded by ${phone.name}`).toEqual(anew)
-  return told.events.length > 0 ? 'folded' : 'nothing'
-}
-
-async function snapshotOf(person: Person): Promise<State> {
-  const told = await person.read('snapshot', { person: person.id })
-  const state = stateOf(told)
-  if (!state) throw new Error(`Not a snapshot: ${JSON.stringify(told)}`)
-  return state
 }
 
 /** No fault of the database, and no argument that it does not know. */

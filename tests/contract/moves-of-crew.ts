@@ -1,0 +1,95 @@
+/** What anybody on the shift does, for themselves or for whom they act. */
+
+import type { Claim, State } from '@/lib/events/state'
+import { plainJpeg } from '../supabase/scene'
+import {
+  anybody,
+  aTool,
+  aTree,
+  type Draw,
+  type Drawn,
+  type Moves,
+  type Situation,
+  some,
+} from './draw'
+
+export const movesOfCrew: Moves = {
+  give_consent: ({ state, personId }) => ({
+    textVersion: 1,
+    by: state.minors[personId]?.guardianId ?? null,
+  }),
+  sign_briefing: ({ state, draw }) => ({
+    version: draw.chance(6) ? 1 : (openShiftOf(state)?.briefingVersion ?? 1),
+    language: draw.of(['en', 'es']),
+    how: 'heard',
+  }),
+  arrive: () => ({}),
+  start_break: ({ draw }) => ({ at: draw.of([null, '2026-11-24T09:00:00.000Z']) }),
+  end_break: () => ({ at: null }),
+  leave: () => ({ at: null }),
+  check_equipment: ({ draw }) => ({ failedItems: draw.chance(5) ? ['gloves'] : [] }),
+  take_tool: ({ state, draw }) => ({
+    tool: aTool(state, draw),
+    failedItems: draw.chance(8) ? ['blade'] : [],
+  }),
+  return_tool: ({ state, draw }) => ({ tool: aTool(state, draw) }),
+  fail_tool: ({ state, draw }) => ({ tool: aTool(state, draw), failedItems: ['blade'] }),
+  clean_tool: ({ state, draw }) => ({ tools: [aTool(state, draw)] }),
+  mark_big_cuts: ({ draw }) => ({ tree: aTree(draw) }),
+  claim_tree: ({ state, personId, draw }) => ({
+    tree: aTree(draw),
+    kind: draw.of(['prune', 'prune', 'prune', 'brush', 'other']),
+    ladder: draw.chance(6),
+    helpers: draw.chance(4) ? others(state, personId, draw) : [],
+    learners: [],
+    buddy: draw.chance(6) ? anybody(state, draw) : null,
+  }),
+  join_tree: ({ state, draw }) =>
+    some('claim', draw.of(Object.keys(state.claims)), { part: draw.of(['helper', 'learner']) }),
+  leave_tree: ({ state, draw }) => some('claim', draw.of(Object.keys(state.claims))),
+  hand_over: ({ state, personId, draw }) => {
+    const to = anybody(state, draw)
+    const claim = draw.of(Object.keys(state.claims))
+    return claim === undefined || to === personId ? null : { claim, to }
+  },
+  release_tree: (situation) => {
+    const work = workOf(situation)
+    return work && { ...work, share: situation.draw.of([null, 30, 70]), note: null }
+  },
+  finish_tree: (situation) => workOf(situation),
+  undo_tree: ({ state, draw }) => ({
+    tree: Number(draw.of(Object.keys(state.work)) ?? aTree(draw)),
+  }),
+  flag_tree: ({ draw }) => ({
+    tree: aTree(draw),
+    kind: draw.of(['disease', 'disease', 'arborist']),
+    sign: 'canker',
+    severity: draw.of(['low', 'high', 'danger_now']),
+    keepOutM: draw.of([null, 0, 6]),
+    share: draw.of([null, 40]),
+  }),
+  withdraw_flag: ({ state, draw }) => some('flag', draw.of(Object.keys(state.flags))),
+  add_photo: ({ draw }) => ({ tree: aTree(draw), purpose: 'before', jpeg: plainJpeg }),
+  stop_work: ({ draw }) => ({ block: draw.of([null, 1]) }),
+  answer_stop: ({ state, draw }) => some('stop', draw.of(Object.keys(state.stops))),
+}
+
+function others(state: State, personId: string, draw: Draw): string[] {
+  const other = anybody(state, draw)
+  return other === personId ? [] : [other]
+}
+
+function openShiftOf(state: State) {
+  return Object.values(state.shifts).find((shift) => shift.state === 'open')
+}
+
+/** One's own tree mostly; sometimes another's, or one begun without a claim. */
+function workOf({ state, personId, draw }: Situation): Drawn {
+  const claims = Object.entries(state.claims)
+  const own = claims.find(([, claim]) => Object.hasOwn(claim.people, personId))
+  const [id, claim]: [string | null, Claim | null] = (draw.chance(5) ? draw.of(claims) : own) ?? [
+    null,
+    null,
+  ]
+  return { claim: id, tree: claim?.tree ?? aTree(draw), begunAt: null, at: null, elapsedS: 60 }
+}

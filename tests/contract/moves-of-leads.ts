@@ -1,0 +1,110 @@
+/** What only leads and managers do. */
+
+import type { State } from '@/lib/events/state'
+import { anybody, aTool, aTree, type Draw, type Moves, some } from './draw'
+
+export const movesOfLeads: Moves = {
+  change_orchard: ({ draw }) => ({
+    units: draw.of(['metric', 'us']),
+    houseRules: draw.chance(2) ? { ladder_from_cm: 200 + draw.number(100) } : null,
+  }),
+  add_person: ({ state, draw }) => ({
+    name: 'Kim',
+    role: draw.of(['volunteer', 'visitor', 'lead']),
+    ...(draw.chance(3) && { ageBand: 'minor', guardian: anybody(state, draw), role: 'volunteer' }),
+  }),
+  change_person: ({ state, draw }) => ({
+    subject: anybody(state, draw),
+    phone: '555 0100',
+    ...(draw.chance(3) && { ageBand: draw.of(['adult', 'minor']) }),
+    ...(draw.chance(5) && { role: draw.of(['volunteer', 'lead', 'visitor']) }),
+  }),
+  admit_person: ({ state, draw }) => ({ subject: anybody(state, draw) }),
+  remove_person: ({ state, draw }) => ({ subject: anybody(state, draw) }),
+  make_invite: ({ draw }) => ({
+    kind: 'join',
+    role: 'volunteer',
+    codeHash: `${'0'.repeat(58)}${100000 + draw.number(900000)}`,
+  }),
+  grant_skill: ({ state, draw }) => ({
+    subject: anybody(state, draw),
+    skill: aSkill(draw),
+    until: draw.of([null, '2026-11-01', '2027-11-01']),
+  }),
+  end_skill: ({ state, draw }) => ({ subject: anybody(state, draw), skill: aSkill(draw) }),
+  open_round: ({ draw }) => ({
+    kind: 'winter',
+    season: draw.of([2026, 2027]),
+    species: draw.of([['apple'], ['cherry', 'apple'], ['cherry']]),
+    from: '2026-11-01',
+    to: '2027-03-31',
+  }),
+  close_round: ({ state, draw }) => some('round', draw.of(Object.keys(state.rounds))),
+  schedule_shift: ({ state, draw }) => {
+    const round = draw.of(Object.keys(state.rounds))
+    return round === undefined
+      ? null
+      : {
+          round,
+          date: '2026-11-24',
+          startsAt: '2026-11-24T08:00:00.000Z',
+          endsAt: '2026-11-24T15:00:00.000Z',
+          signal: draw.of(['horn', 'whistle']),
+        }
+  },
+  open_shift: ({ state, draw }) => {
+    const shift = draw.of(Object.keys(state.shifts))
+    return shift === undefined ? null : { shift, off: draw.of([{}, { cherry: 'rain' }]) }
+  },
+  close_shift: ({ state, draw }) => ({
+    why: draw.chance(3)
+      ? {
+          people: whyFor(Object.keys(state.attendance)),
+          claims: whyFor(Object.keys(state.claims)),
+          tools: whyFor(heldTools(state)),
+        }
+      : { people: {}, claims: {}, tools: {} },
+  }),
+  set_off_today: ({ draw }) => ({
+    what: draw.of(['ladder', 'apple', 'cherry']),
+    reason: draw.of(['wind', null, null]),
+  }),
+  write_briefing: ({ state, draw }) => {
+    const shift = draw.of(Object.keys(state.shifts))
+    const change = draw.of(['before_next_tree', 'come_down'])
+    return shift === undefined ? null : { shift, change, topics: [{ code: 'ladders' }] }
+  },
+  give_briefing: ({ state, draw }) => {
+    const here = Object.keys(state.attendance)
+    return { people: here.length > 0 && !draw.chance(4) ? here : [anybody(state, draw)] }
+  },
+  add_tool: ({ state, draw }) => ({
+    label: 'T',
+    kind: draw.of(['pruner', 'saw', 'ladder']),
+    ownedBy: draw.chance(3) ? anybody(state, draw) : null,
+  }),
+  mend_tool: ({ state, draw }) => ({ tool: aTool(state, draw) }),
+  deal_trees: ({ state, draw }) => ({
+    trees: [...new Set([aTree(draw), aTree(draw), aTree(draw)])],
+    to: [...new Set([anybody(state, draw), anybody(state, draw)])],
+  }),
+  take_back: ({ draw }) => ({ trees: [aTree(draw), aTree(draw)] }),
+  end_claim: ({ state, draw }) =>
+    some('claim', draw.of(Object.keys(state.claims)), {
+      howReached: 'Called out to',
+      share: draw.of([null, 50]),
+    }),
+  resume_work: ({ state, draw }) => some('stop', draw.of(Object.keys(state.stops))),
+}
+
+function aSkill(draw: Draw) {
+  return draw.of(['hand_saw', 'ladder', 'prunes_alone'])
+}
+
+function heldTools(state: State): string[] {
+  return Object.keys(state.tools).filter((no) => state.tools[no]?.heldBy !== null)
+}
+
+function whyFor(ids: string[]): Record<string, string> {
+  return Object.fromEntries(ids.map((id) => [id, 'went home']))
+}
