@@ -55,12 +55,12 @@ export const flagPredictions: Predictions = {
     const flag = state.flags[args.flag]
     if (!flag) return 'asking'
     const minutes = (Date.parse(now) - Date.parse(flag.raisedAt)) / 60_000
+    const limit = state.orchard.houseRules.withdraw_minutes ?? Number.POSITIVE_INFINITY
     return (
-      refuse(
-        flag.raisedBy !== personId && 'not_yours',
-        minutes > (state.orchard.houseRules.withdraw_minutes ?? Number.POSITIVE_INFINITY) &&
-          'too_late_to_withdraw'
-      ) ?? [{ kind: 'flag_withdrawn', body: { flag: args.flag } }]
+      refuse(flag.raisedBy !== personId && 'not_yours') ??
+      refuse(minutes > limit && 'too_late_to_withdraw') ?? [
+        { kind: 'flag_withdrawn', body: { flag: args.flag } },
+      ]
     )
   },
   add_photo: () => [],
