@@ -74,6 +74,7 @@ create table public.tree_work (
   constraint tree_work_tree foreign key (orchard_id, tree_no) references public.trees (orchard_id, no) on delete no action,
   constraint tree_work_share_when_begun check (share is null or state = 'begun')
 );
+create index tree_work_not_done on public.tree_work (round_id) where state <> 'done';
 comment on table public.tree_work is 'No row: unpruned in that round. left_out: not this round, the note says why.';
 
 create table public.visits (

@@ -1,0 +1,4917 @@
+-- Generated from migrations/ by `npm run schema`. Do not edit.
+
+create type private.coming_in as (
+  how text,
+  claim_id uuid,
+  shift_id uuid,
+  round_id uuid,
+  begun_at timestamp with time zone,
+  people uuid[]
+);
+
+create type private.command as (
+  name text,
+  orchard_id uuid,
+  command_id uuid,
+  person_id uuid,
+  by_person_id uuid,
+  by_lead boolean,
+  args jsonb,
+  at timestamp with time zone,
+  answer jsonb
+);
+
+create type private.reader as (
+  orchard_id uuid,
+  person_id uuid,
+  role text,
+  is_lead boolean,
+  own uuid[]
+);
+
+create type private.wish as (
+  person_id uuid,
+  tree_no integer,
+  purpose text,
+  kind text,
+  ladder boolean,
+  helpers uuid[],
+  learners uuid[],
+  buddy_id uuid
+);
+
+create table attendances (
+  id uuid not null,
+  orchard_id uuid not null,
+  shift_id uuid not null,
+  person_id uuid not null,
+  arrived_at timestamp with time zone not null,
+  arrived_by uuid not null,
+  left_at timestamp with time zone,
+  left_by uuid,
+  left_why text,
+  constraint attendances_left_why_length CHECK ((char_length(left_why) <= 300)),
+  constraint attendances_pkey PRIMARY KEY (id)
+);
+alter table attendances enable row level security;
+comment on column attendances.left_why is 'What a lead wrote when closing the shift without this person signing out.';
+
+create table big_cut_marks (
+  id uuid not null,
+  orchard_id uuid not null,
+  round_id uuid not null,
+  tree_no integer not null,
+  marked_by uuid not null,
+  note text,
+  photo_id uuid,
+  marked_at timestamp with time zone not null,
+  ended_at timestamp with time zone,
+  constraint big_cut_marks_note_length CHECK ((char_length(note) <= 300)),
+  constraint big_cut_marks_pkey PRIMARY KEY (id)
+);
+alter table big_cut_marks enable row level security;
+
+create table blocks (
+  orchard_id uuid not null,
+  no integer not null,
+  code text not null,
+  name text not null,
+  row_spacing_m numeric(5,2) not null,
+  tree_spacing_m numeric(5,2) not null,
+  bearing_deg numeric(5,2),
+  first_lat_e7 integer,
+  first_lon_e7 integer,
+  tagged_end text not null default 'low'::text,
+  constraint blocks_bearing_range CHECK (((bearing_deg >= (0)::numeric) AND (bearing_deg < (360)::numeric))),
+  constraint blocks_code_length CHECK (((char_length(code) >= 1) AND (char_length(code) <= 4))),
+  constraint blocks_name_length CHECK (((char_length(name) >= 1) AND (char_length(name) <= 60))),
+  constraint blocks_row_spacing_range CHECK (((row_spacing_m >= 0.5) AND (row_spacing_m <= (30)::numeric))),
+  constraint blocks_tagged_end_known CHECK ((tagged_end = ANY (ARRAY['low'::text, 'high'::text]))),
+  constraint blocks_tree_spacing_range CHECK (((tree_spacing_m >= 0.5) AND (tree_spacing_m <= (30)::numeric))),
+  constraint blocks_key PRIMARY KEY (orchard_id, no),
+  constraint blocks_code UNIQUE (orchard_id, code)
+);
+alter table blocks enable row level security;
+comment on column blocks.tagged_end is 'The end of each row where its tag hangs: at its lowest or highest place.';
+
+create table breaks (
+  id uuid not null,
+  attendance_id uuid not null,
+  from_at timestamp with time zone not null,
+  to_at timestamp with time zone,
+  constraint breaks_pkey PRIMARY KEY (id)
+);
+alter table breaks enable row level security;
+
+create table briefing_signatures (
+  orchard_id uuid not null,
+  shift_id uuid not null,
+  version integer not null,
+  person_id uuid not null,
+  language text not null,
+  how text not null,
+  signed_by uuid not null,
+  signed_at timestamp with time zone not null,
+  constraint briefing_signatures_how_known CHECK ((how = ANY (ARRAY['heard'::text, 'read_to_me'::text, 'read'::text]))),
+  constraint briefing_signatures_language_known CHECK ((language = ANY (ARRAY['en'::text, 'es'::text]))),
+  constraint briefing_signatures_key PRIMARY KEY (shift_id, version, person_id)
+);
+alter table briefing_signatures enable row level security;
+
+create table briefings (
+  orchard_id uuid not null,
+  shift_id uuid not null,
+  version integer not null,
+  topics jsonb not null,
+  change text not null,
+  written_by uuid not null,
+  written_at timestamp with time zone not null,
+  constraint briefings_change_known CHECK ((change = ANY (ARRAY['first'::text, 'before_next_tree'::text, 'come_down'::text]))),
+  constraint briefings_topics_list CHECK ((jsonb_typeof(topics) = 'array'::text)),
+  constraint briefings_key PRIMARY KEY (shift_id, version)
+);
+alter table briefings enable row level security;
+comment on column briefings.topics is '[{"code": "ladders", "en": "…", "es": "…"}]; en and es only where the lead wrote other words.';
+
+create table briefings_given (
+  orchard_id uuid not null,
+  shift_id uuid not null,
+  version integer not null,
+  person_id uuid not null,
+  given_by uuid not null,
+  given_at timestamp with time zone not null,
+  constraint briefings_given_key PRIMARY KEY (shift_id, version, person_id)
+);
+alter table briefings_given enable row level security;
+comment on table briefings_given is 'The lead''s "I briefed these people": a person gives the briefing, the phone records it.';
+
+create table calls (
+  id uuid not null,
+  orchard_id uuid not null,
+  shift_id uuid not null,
+  person_id uuid not null,
+  tree_no integer,
+  kind text not null,
+  note text,
+  called_at timestamp with time zone not null,
+  answered_by uuid,
+  answered_at timestamp with time zone,
+  ended_at timestamp with time zone,
+  constraint calls_kind_known CHECK ((kind = ANY (ARRAY['question'::text, 'tool'::text, 'injury'::text, 'lost_person'::text]))),
+  constraint calls_note_length CHECK ((char_length(note) <= 300)),
+  constraint calls_pkey PRIMARY KEY (id)
+);
+alter table calls enable row level security;
+
+create table claim_people (
+  id uuid not null default gen_random_uuid(),
+  orchard_id uuid not null,
+  claim_id uuid not null,
+  person_id uuid not null,
+  part text not null,
+  from_at timestamp with time zone not null,
+  to_at timestamp with time zone,
+  constraint claim_people_part_known CHECK ((part = ANY (ARRAY['holder'::text, 'helper'::text, 'learner'::text]))),
+  constraint claim_people_pkey PRIMARY KEY (id)
+);
+alter table claim_people enable row level security;
+
+create table claims (
+  id uuid not null,
+  orchard_id uuid not null,
+  round_id uuid not null,
+  shift_id uuid not null,
+  tree_no integer,
+  block_no integer,
+  row_no integer,
+  purpose text not null,
+  kind text not null,
+  ladder boolean not null default false,
+  buddy_id uuid,
+  opened_at timestamp with time zone not null,
+  ended_at timestamp with time zone,
+  ended_how text,
+  ended_note text,
+  constraint claims_end_whole CHECK (((ended_at IS NULL) = (ended_how IS NULL))),
+  constraint claims_ended_how_known CHECK ((ended_how = ANY (ARRAY['finished'::text, 'released'::text, 'flagged'::text, 'ended_by_lead'::text, 'left'::text, 'removed'::text, 'shift_closed'::text]))),
+  constraint claims_ended_note_length CHECK ((char_length(ended_note) <= 300)),
+  constraint claims_kind_known CHECK ((kind = ANY (ARRAY['prune'::text, 'brush'::text, 'other'::text]))),
+  constraint claims_only_brush_takes_rows CHECK (((tree_no IS NOT NULL) OR (kind = 'brush'::text))),
+  constraint claims_purpose_known CHECK ((purpose = ANY (ARRAY['work'::text, 'teaching'::text]))),
+  constraint claims_tree_or_row CHECK (((tree_no IS NOT NULL) <> ((block_no IS NOT NULL) AND (row_no IS NOT NULL)))),
+  constraint claims_pkey PRIMARY KEY (id),
+  constraint claims_in_orchard UNIQUE (orchard_id, id)
+);
+alter table claims enable row level security;
+comment on column claims.ended_note is 'When a lead ends somebody''s claim: how the person was reached.';
+
+create table command_answers (
+  orchard_id uuid not null,
+  command_id uuid not null,
+  name text not null,
+  person_id uuid not null,
+  by_person_id uuid not null,
+  args jsonb not null,
+  answer jsonb not null,
+  at timestamp with time zone not null,
+  constraint command_answers_key PRIMARY KEY (orchard_id, command_id)
+);
+alter table command_answers enable row level security;
+comment on table command_answers is 'Kept 90 days, longer than any phone keeps unsent work (14): the same command again gets the same answer.';
+
+create table consents (
+  id uuid not null,
+  orchard_id uuid not null,
+  person_id uuid not null,
+  by_person_id uuid not null,
+  season integer not null,
+  text_version integer not null,
+  given_at timestamp with time zone not null,
+  constraint consents_pkey PRIMARY KEY (id)
+);
+alter table consents enable row level security;
+
+create table cultivars (
+  orchard_id uuid not null,
+  no integer not null,
+  species text not null,
+  name text not null,
+  habit text not null default 'unknown'::text,
+  constraint cultivars_habit_known CHECK ((habit = ANY (ARRAY['spur'::text, 'shoot'::text, 'both'::text, 'unknown'::text]))),
+  constraint cultivars_name_length CHECK (((char_length(name) >= 1) AND (char_length(name) <= 60))),
+  constraint cultivars_key PRIMARY KEY (orchard_id, no),
+  constraint cultivars_name UNIQUE (orchard_id, species, name)
+);
+alter table cultivars enable row level security;
+comment on column cultivars.habit is 'Which wood carries the fruit buds. Unknown stays unknown.';
+
+create table deals (
+  id uuid not null default gen_random_uuid(),
+  orchard_id uuid not null,
+  round_id uuid not null,
+  tree_no integer not null,
+  people uuid[] not null,
+  dealt_by uuid not null,
+  dealt_at timestamp with time zone not null,
+  ended_at timestamp with time zone,
+  constraint deals_people_one_or_two CHECK (((cardinality(people) >= 1) AND (cardinality(people) <= 2))),
+  constraint deals_pkey PRIMARY KEY (id)
+);
+alter table deals enable row level security;
+
+create table equipment_checks (
+  id uuid not null,
+  orchard_id uuid not null,
+  shift_id uuid not null,
+  person_id uuid not null,
+  failed_items text[] not null default '{}'::text[],
+  checked_by uuid not null,
+  checked_at timestamp with time zone not null,
+  constraint equipment_checks_pkey PRIMARY KEY (id)
+);
+alter table equipment_checks enable row level security;
+
+create table events (
+  orchard_id uuid not null,
+  n bigint not null,
+  at timestamp with time zone not null,
+  command_id uuid not null,
+  person_id uuid not null,
+  by_person_id uuid not null,
+  kind text not null,
+  body jsonb,
+  lead_body jsonb,
+  own boolean not null default false,
+  constraint events_key PRIMARY KEY (orchard_id, n),
+  constraint events_one_a_command UNIQUE (orchard_id, command_id)
+);
+alter table events enable row level security;
+comment on column events.body is 'Ids and public facts, never typed text about people. Null: members hear the number and nothing else.';
+comment on column events.lead_body is 'What only leads and managers get, through events_after.';
+comment on column events.own is 'The person concerned gets lead_body too.';
+
+create table flags (
+  id uuid not null,
+  orchard_id uuid not null,
+  tree_no integer not null,
+  kind text not null,
+  state text not null,
+  sign text not null,
+  severity text not null,
+  part text,
+  note text,
+  keep_out_m numeric(5,1),
+  raised_by uuid not null,
+  raised_at timestamp with time zone not null,
+  ended_by uuid,
+  ended_at timestamp with time zone,
+  ended_note text,
+  constraint flags_end_whole CHECK (((ended_at IS NULL) = (state = ANY (ARRAY['suspected'::text, 'confirmed'::text, 'open'::text])))),
+  constraint flags_ended_note_length CHECK ((char_length(ended_note) <= 500)),
+  constraint flags_keep_out_range CHECK (((keep_out_m >= (0)::numeric) AND (keep_out_m <= (200)::numeric))),
+  constraint flags_kind_known CHECK ((kind = ANY (ARRAY['disease'::text, 'arborist'::text]))),
+  constraint flags_note_length CHECK ((char_length(note) <= 500)),
+  constraint flags_severity_known CHECK ((severity = ANY (ARRAY['low'::text, 'high'::text, 'danger_now'::text]))),
+  constraint flags_state_fits_kind CHECK ((((kind = 'disease'::text) AND (state = ANY (ARRAY['suspected'::text, 'confirmed'::text, 'withdrawn'::text]))) OR ((kind = 'arborist'::text) AND (state = ANY (ARRAY['open'::text, 'withdrawn'::text, 'cleared'::text]))))),
+  constraint flags_state_known CHECK ((state = ANY (ARRAY['suspected'::text, 'confirmed'::text, 'open'::text, 'withdrawn'::text, 'cleared'::text]))),
+  constraint flags_pkey PRIMARY KEY (id),
+  constraint flags_in_orchard UNIQUE (orchard_id, id)
+);
+alter table flags enable row level security;
+
+create table hand_ins (
+  id uuid not null,
+  orchard_id uuid not null,
+  person_id uuid not null,
+  work jsonb not null,
+  handed_in_at timestamp with time zone not null,
+  accepted_by uuid,
+  accepted_at timestamp with time zone,
+  constraint hand_ins_pkey PRIMARY KEY (id),
+  constraint hand_ins_once UNIQUE (person_id)
+);
+alter table hand_ins enable row level security;
+comment on table hand_ins is 'Unsent work of a person who was removed: once, within 48 hours, for a lead to accept.';
+
+create table incidents (
+  id uuid not null,
+  orchard_id uuid not null,
+  shift_id uuid,
+  tree_no integer,
+  kind text not null,
+  note text,
+  written_by uuid not null,
+  written_at timestamp with time zone not null,
+  constraint incidents_note_length CHECK ((char_length(note) <= 1000)),
+  constraint incidents_pkey PRIMARY KEY (id)
+);
+alter table incidents enable row level security;
+comment on table incidents is 'For leads and managers. No medical detail.';
+
+create table invites (
+  id uuid not null,
+  orchard_id uuid not null,
+  code_hash text not null,
+  kind text not null,
+  role text not null,
+  person_id uuid,
+  shift_id uuid,
+  uses_left integer,
+  made_by uuid,
+  made_at timestamp with time zone not null,
+  expires_at timestamp with time zone not null,
+  ended_at timestamp with time zone,
+  constraint invites_join_is_volunteer CHECK (((kind <> 'join'::text) OR (role = 'volunteer'::text))),
+  constraint invites_kind_known CHECK ((kind = ANY (ARRAY['join'::text, 'role'::text, 'device'::text, 'recovery'::text]))),
+  constraint invites_role_known CHECK ((role = ANY (ARRAY['manager'::text, 'lead'::text, 'volunteer'::text]))),
+  constraint invites_uses_left_positive CHECK ((uses_left >= 0)),
+  constraint invites_pkey PRIMARY KEY (id),
+  constraint invites_code UNIQUE (code_hash)
+);
+alter table invites enable row level security;
+comment on table invites is 'join: volunteers, many uses, ends with the shift. role: one lead or manager. device: a second phone for person_id. recovery: the last way back for a manager.';
+
+create table logins (
+  id uuid not null default gen_random_uuid(),
+  orchard_id uuid not null,
+  person_id uuid not null,
+  user_id uuid not null,
+  linked_at timestamp with time zone not null,
+  ended_at timestamp with time zone,
+  heard_at timestamp with time zone,
+  heard_head bigint,
+  constraint logins_pkey PRIMARY KEY (id)
+);
+alter table logins enable row level security;
+comment on table logins is 'A signed-in user acts for a person. Many to many; ended, never deleted.';
+
+create table looked_over (
+  id uuid not null,
+  orchard_id uuid not null,
+  round_id uuid not null,
+  tree_no integer not null,
+  by_person_id uuid not null,
+  result text not null,
+  reason text,
+  at timestamp with time zone not null,
+  constraint looked_over_reason_when_reopened CHECK (((result = 'reopened'::text) = (reason IS NOT NULL))),
+  constraint looked_over_result_known CHECK ((result = ANY (ARRAY['passed'::text, 'reopened'::text]))),
+  constraint looked_over_pkey PRIMARY KEY (id)
+);
+alter table looked_over enable row level security;
+
+create table orchard_heads (
+  orchard_id uuid not null,
+  head bigint not null default 0,
+  epoch uuid not null default gen_random_uuid(),
+  channel_epoch integer not null default 1,
+  sheet_version integer not null default 0,
+  last_tree_no integer not null default 0,
+  constraint orchard_heads_pkey PRIMARY KEY (orchard_id)
+);
+alter table orchard_heads enable row level security;
+comment on table orchard_heads is 'Locked for no key update by every command: numbers have no holes and commit in order.';
+comment on column orchard_heads.epoch is 'Changes at a restore; phones then send again what they sent lately.';
+comment on column orchard_heads.channel_epoch is 'Part of the topic. Raised when somebody is put out, since a joined channel keeps its right until its token ends.';
+comment on column orchard_heads.last_tree_no is 'Tree numbers are never used twice.';
+
+create table orchards (
+  id uuid not null,
+  name text not null,
+  time_zone text not null,
+  language text not null default 'en'::text,
+  units text not null default 'metric'::text,
+  house_rules jsonb not null default '{}'::jsonb,
+  emergency jsonb not null default '{}'::jsonb,
+  min_client integer not null default 0,
+  created_at timestamp with time zone not null,
+  constraint orchards_language_known CHECK ((language = ANY (ARRAY['en'::text, 'es'::text]))),
+  constraint orchards_name_length CHECK (((char_length(name) >= 1) AND (char_length(name) <= 80))),
+  constraint orchards_units_known CHECK ((units = ANY (ARRAY['metric'::text, 'us'::text]))),
+  constraint orchards_pkey PRIMARY KEY (id)
+);
+alter table orchards enable row level security;
+comment on column orchards.house_rules is 'Only what differs from private.house_rule defaults: {"ladder_from_cm": 250}.';
+comment on column orchards.emergency is 'The emergency card: where, access, call, first_aid, meeting_point; texts by key. About the place, never about people.';
+
+create table people (
+  id uuid not null,
+  orchard_id uuid not null,
+  name text,
+  role text not null,
+  age_band text not null default 'adult'::text,
+  guardian_id uuid,
+  phone text,
+  added_at timestamp with time zone not null,
+  admitted_at timestamp with time zone,
+  removed_at timestamp with time zone,
+  forgotten_at timestamp with time zone,
+  constraint people_age_band_known CHECK ((age_band = ANY (ARRAY['adult'::text, 'minor'::text]))),
+  constraint people_name_length CHECK (((char_length(name) >= 1) AND (char_length(name) <= 60))),
+  constraint people_named_until_forgotten CHECK (((name IS NULL) = (forgotten_at IS NOT NULL))),
+  constraint people_phone_length CHECK ((char_length(phone) <= 40)),
+  constraint people_role_known CHECK ((role = ANY (ARRAY['manager'::text, 'lead'::text, 'volunteer'::text, 'visitor'::text]))),
+  constraint people_pkey PRIMARY KEY (id),
+  constraint people_in_orchard UNIQUE (orchard_id, id)
+);
+alter table people enable row level security;
+comment on column people.phone is 'Shown to leads and managers only.';
+comment on column people.admitted_at is 'Null while somebody who joined outside an open shift waits for a lead.';
+
+create table photos (
+  id uuid not null,
+  orchard_id uuid not null,
+  tree_no integer,
+  flag_id uuid,
+  claim_id uuid,
+  purpose text not null,
+  jpeg bytea not null,
+  taken_by uuid not null,
+  added_at timestamp with time zone not null,
+  constraint photos_are_jpeg CHECK ((SUBSTRING(jpeg FROM 1 FOR 3) = '\xffd8ff'::bytea)),
+  constraint photos_purpose_known CHECK ((purpose = ANY (ARRAY['flag'::text, 'before'::text, 'after'::text, 'mark'::text]))),
+  constraint photos_small CHECK ((octet_length(jpeg) <= 200000)),
+  constraint photos_tell_nothing_else CHECK (((POSITION(('\x457869660000'::bytea) IN (jpeg)) = 0) AND (POSITION(('\x687474703a2f2f6e732e61646f62652e636f6d2f786170'::bytea) IN (jpeg)) = 0) AND (POSITION(('\x50686f746f73686f7020332e30'::bytea) IN (jpeg)) = 0))),
+  constraint photos_pkey PRIMARY KEY (id)
+);
+alter table photos enable row level security;
+
+create table rounds (
+  id uuid not null,
+  orchard_id uuid not null,
+  kind text not null,
+  season integer not null,
+  species text[] not null,
+  from_on date not null,
+  to_on date not null,
+  opened_at timestamp with time zone not null,
+  closed_at timestamp with time zone,
+  constraint rounds_days_in_order CHECK ((from_on <= to_on)),
+  constraint rounds_kind_known CHECK ((kind = ANY (ARRAY['winter'::text, 'summer'::text, 'after_harvest'::text, 'training'::text]))),
+  constraint rounds_season_range CHECK (((season >= 2000) AND (season <= 2200))),
+  constraint rounds_species_some CHECK ((cardinality(species) > 0)),
+  constraint rounds_pkey PRIMARY KEY (id),
+  constraint rounds_in_orchard UNIQUE (orchard_id, id)
+);
+alter table rounds enable row level security;
+
+create table setup_codes (
+  code_hash text not null,
+  made_at timestamp with time zone not null,
+  expires_at timestamp with time zone not null,
+  used_at timestamp with time zone,
+  constraint setup_codes_pkey PRIMARY KEY (code_hash)
+);
+alter table setup_codes enable row level security;
+comment on table setup_codes is 'Each lets one first manager create an orchard. Made outside the API only (private.make_setup_code).';
+
+create table shift_offs (
+  orchard_id uuid not null,
+  shift_id uuid not null,
+  what text not null,
+  reason text not null,
+  set_by uuid not null,
+  set_at timestamp with time zone not null,
+  constraint shift_offs_reason_known CHECK ((reason = ANY (ARRAY['season'::text, 'rain'::text, 'wet_wood'::text, 'wind'::text, 'thunder'::text, 'heat'::text, 'lead'::text]))),
+  constraint shift_offs_key PRIMARY KEY (shift_id, what)
+);
+alter table shift_offs enable row level security;
+comment on column shift_offs.what is 'A species, or ''ladder'' for all ladder work.';
+
+create table shifts (
+  id uuid not null,
+  orchard_id uuid not null,
+  round_id uuid not null,
+  on_date date not null,
+  starts_at timestamp with time zone not null,
+  ends_at timestamp with time zone not null,
+  state text not null default 'scheduled'::text,
+  signal text not null default 'horn'::text,
+  opened_at timestamp with time zone,
+  closed_at timestamp with time zone,
+  constraint shifts_signal_known CHECK ((signal = ANY (ARRAY['horn'::text, 'whistle'::text, 'voice'::text]))),
+  constraint shifts_state_known CHECK ((state = ANY (ARRAY['scheduled'::text, 'open'::text, 'closed'::text]))),
+  constraint shifts_times_in_order CHECK ((starts_at < ends_at)),
+  constraint shifts_pkey PRIMARY KEY (id),
+  constraint shifts_in_orchard UNIQUE (orchard_id, id)
+);
+alter table shifts enable row level security;
+comment on column shifts.signal is 'How this site calls a stop. The phone is never the alarm.';
+
+create table skills (
+  id uuid not null,
+  orchard_id uuid not null,
+  person_id uuid not null,
+  skill text not null,
+  granted_by uuid not null,
+  granted_at timestamp with time zone not null,
+  until date,
+  ended_at timestamp with time zone,
+  constraint skills_not_to_oneself CHECK ((granted_by <> person_id)),
+  constraint skills_skill_known CHECK ((skill = ANY (ARRAY['hand_saw'::text, 'ladder'::text, 'prunes_alone'::text]))),
+  constraint skills_pkey PRIMARY KEY (id)
+);
+alter table skills enable row level security;
+
+create table stop_answers (
+  orchard_id uuid not null,
+  stop_id uuid not null,
+  person_id uuid not null,
+  phase text not null,
+  how text not null,
+  by_person_id uuid not null,
+  at timestamp with time zone not null,
+  constraint stop_answers_how_known CHECK ((how = ANY (ARRAY['self'::text, 'seen_by_lead'::text]))),
+  constraint stop_answers_phase_known CHECK ((phase = ANY (ARRAY['stopped'::text, 'resumed'::text]))),
+  constraint stop_answers_key PRIMARY KEY (stop_id, person_id, phase)
+);
+alter table stop_answers enable row level security;
+comment on column stop_answers.phase is 'stopped: came down and was counted. resumed: knows that work goes on; asked for before the next claim.';
+
+create table stops (
+  id uuid not null,
+  orchard_id uuid not null,
+  shift_id uuid not null,
+  block_no integer,
+  called_by uuid not null,
+  reason text,
+  called_at timestamp with time zone not null,
+  resumed_at timestamp with time zone,
+  resumed_by uuid,
+  constraint stops_pkey PRIMARY KEY (id),
+  constraint stops_in_orchard UNIQUE (orchard_id, id)
+);
+alter table stops enable row level security;
+comment on column stops.block_no is 'Null: the whole orchard.';
+
+create table tool_checks (
+  id uuid not null default gen_random_uuid(),
+  orchard_id uuid not null,
+  tool_no integer not null,
+  failed_items text[] not null default '{}'::text[],
+  note text,
+  checked_by uuid not null,
+  checked_at timestamp with time zone not null,
+  constraint tool_checks_note_length CHECK ((char_length(note) <= 300)),
+  constraint tool_checks_pkey PRIMARY KEY (id)
+);
+alter table tool_checks enable row level security;
+
+create table tool_holdings (
+  id uuid not null default gen_random_uuid(),
+  orchard_id uuid not null,
+  tool_no integer not null,
+  person_id uuid not null,
+  shift_id uuid,
+  taken_at timestamp with time zone not null,
+  returned_at timestamp with time zone,
+  returned_by uuid,
+  returned_why text,
+  constraint tool_holdings_returned_why_length CHECK ((char_length(returned_why) <= 300)),
+  constraint tool_holdings_pkey PRIMARY KEY (id)
+);
+alter table tool_holdings enable row level security;
+comment on column tool_holdings.returned_why is 'What a lead wrote when closing the shift with this tool not returned.';
+
+create table tools (
+  orchard_id uuid not null,
+  no integer not null,
+  label text not null,
+  kind text not null,
+  owned_by uuid,
+  state text not null default 'fit'::text,
+  clean boolean not null default true,
+  constraint tools_kind_known CHECK ((kind = ANY (ARRAY['pruner'::text, 'lopper'::text, 'saw'::text, 'pole_pruner'::text, 'ladder'::text, 'other'::text]))),
+  constraint tools_label_length CHECK (((char_length(label) >= 1) AND (char_length(label) <= 30))),
+  constraint tools_state_known CHECK ((state = ANY (ARRAY['fit'::text, 'failed'::text]))),
+  constraint tools_key PRIMARY KEY (orchard_id, no)
+);
+alter table tools enable row level security;
+comment on column tools.owned_by is 'Null: the orchard''s own.';
+
+create table tree_sheets (
+  orchard_id uuid not null,
+  version integer not null,
+  body text not null,
+  constraint tree_sheets_key PRIMARY KEY (orchard_id, version)
+);
+alter table tree_sheets enable row level security;
+comment on table tree_sheets is 'What rarely changes about trees, one text a version, as columns of integers: it costs a millisecond to serve, where ten thousand objects cost a hundred.';
+
+create table tree_work (
+  orchard_id uuid not null,
+  round_id uuid not null,
+  tree_no integer not null,
+  state text not null,
+  share integer,
+  note text,
+  changed_at timestamp with time zone not null,
+  constraint tree_work_note_length CHECK ((char_length(note) <= 300)),
+  constraint tree_work_share_range CHECK (((share >= 1) AND (share <= 99))),
+  constraint tree_work_share_when_begun CHECK (((share IS NULL) OR (state = 'begun'::text))),
+  constraint tree_work_state_known CHECK ((state = ANY (ARRAY['begun'::text, 'done'::text, 'left_out'::text]))),
+  constraint tree_work_key PRIMARY KEY (round_id, tree_no)
+);
+alter table tree_work enable row level security;
+comment on table tree_work is 'No row: unpruned in that round. left_out: not this round, the note says why.';
+
+create table trees (
+  orchard_id uuid not null,
+  no integer not null,
+  block_no integer not null,
+  row_no integer not null,
+  place integer not null,
+  species text not null,
+  cultivar_no integer,
+  size_class text,
+  planted_year integer,
+  height_cm integer,
+  trunk_cm numeric(5,1),
+  asks_saw boolean not null default false,
+  life text not null default 'standing'::text,
+  lat_e7 integer,
+  lon_e7 integer,
+  constraint trees_height_range CHECK (((height_cm >= 10) AND (height_cm <= 5000))),
+  constraint trees_lat_range CHECK (((lat_e7 >= '-900000000'::integer) AND (lat_e7 <= 900000000))),
+  constraint trees_life_known CHECK ((life = ANY (ARRAY['standing'::text, 'dead'::text, 'removed'::text, 'gap'::text]))),
+  constraint trees_lon_range CHECK (((lon_e7 >= '-1800000000'::integer) AND (lon_e7 <= 1800000000))),
+  constraint trees_no_positive CHECK ((no > 0)),
+  constraint trees_place_positive CHECK ((place > 0)),
+  constraint trees_planted_year_range CHECK (((planted_year >= 1700) AND (planted_year <= 2200))),
+  constraint trees_position_whole CHECK (((lat_e7 IS NULL) = (lon_e7 IS NULL))),
+  constraint trees_row_positive CHECK ((row_no > 0)),
+  constraint trees_size_class_known CHECK ((size_class = ANY (ARRAY['young'::text, 'small'::text, 'medium'::text, 'large'::text]))),
+  constraint trees_trunk_range CHECK (((trunk_cm > (0)::numeric) AND (trunk_cm < (1000)::numeric))),
+  constraint trees_key PRIMARY KEY (orchard_id, no)
+);
+alter table trees enable row level security;
+comment on column trees.no is 'Unique in the orchard for ever; never used again.';
+
+create table visits (
+  id uuid not null,
+  orchard_id uuid not null,
+  round_id uuid not null,
+  shift_id uuid not null,
+  tree_no integer not null,
+  claim_id uuid,
+  person_id uuid not null,
+  result text not null,
+  share integer,
+  note text,
+  at timestamp with time zone not null,
+  seconds integer,
+  before_state text,
+  before_share integer,
+  came_in_late boolean not null default false,
+  undone_at timestamp with time zone,
+  constraint visits_note_length CHECK ((char_length(note) <= 300)),
+  constraint visits_result_known CHECK ((result = ANY (ARRAY['done'::text, 'begun'::text, 'also_worked'::text]))),
+  constraint visits_pkey PRIMARY KEY (id)
+);
+alter table visits enable row level security;
+comment on table visits is 'Every time somebody worked on a tree: the record, and what undo goes back to. seconds are for display only.';
+
+create table wrong_codes (
+  user_id uuid not null,
+  count integer not null,
+  since timestamp with time zone not null,
+  constraint wrong_codes_pkey PRIMARY KEY (user_id)
+);
+alter table wrong_codes enable row level security;
+comment on table wrong_codes is 'By login and not by address: a whole crew shares one address. A row of a past hour counts for nothing.';
+
+alter table attendances add constraint attendances_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table attendances add constraint attendances_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table big_cut_marks add constraint big_cut_marks_round FOREIGN KEY (orchard_id, round_id) REFERENCES rounds(orchard_id, id) ON DELETE CASCADE;
+alter table big_cut_marks add constraint big_cut_marks_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
+alter table blocks add constraint blocks_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
+alter table breaks add constraint breaks_attendance FOREIGN KEY (attendance_id) REFERENCES attendances(id) ON DELETE CASCADE;
+alter table briefing_signatures add constraint briefing_signatures_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table briefing_signatures add constraint briefing_signatures_version FOREIGN KEY (shift_id, version) REFERENCES briefings(shift_id, version) ON DELETE CASCADE;
+alter table briefings add constraint briefings_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table briefings_given add constraint briefings_given_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table briefings_given add constraint briefings_given_version FOREIGN KEY (shift_id, version) REFERENCES briefings(shift_id, version) ON DELETE CASCADE;
+alter table calls add constraint calls_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table calls add constraint calls_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table claim_people add constraint claim_people_claim FOREIGN KEY (orchard_id, claim_id) REFERENCES claims(orchard_id, id) ON DELETE CASCADE;
+alter table claim_people add constraint claim_people_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table claims add constraint claims_buddy FOREIGN KEY (orchard_id, buddy_id) REFERENCES people(orchard_id, id);
+alter table claims add constraint claims_round FOREIGN KEY (orchard_id, round_id) REFERENCES rounds(orchard_id, id);
+alter table claims add constraint claims_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id);
+alter table claims add constraint claims_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
+alter table command_answers add constraint command_answers_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
+alter table consents add constraint consents_by FOREIGN KEY (orchard_id, by_person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table consents add constraint consents_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table cultivars add constraint cultivars_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
+alter table deals add constraint deals_round FOREIGN KEY (orchard_id, round_id) REFERENCES rounds(orchard_id, id) ON DELETE CASCADE;
+alter table deals add constraint deals_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
+alter table equipment_checks add constraint equipment_checks_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table equipment_checks add constraint equipment_checks_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table events add constraint events_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
+alter table flags add constraint flags_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
+alter table hand_ins add constraint hand_ins_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table incidents add constraint incidents_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table invites add constraint invites_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
+alter table invites add constraint invites_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table invites add constraint invites_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table logins add constraint logins_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table looked_over add constraint looked_over_round FOREIGN KEY (orchard_id, round_id) REFERENCES rounds(orchard_id, id) ON DELETE CASCADE;
+alter table looked_over add constraint looked_over_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
+alter table orchard_heads add constraint orchard_heads_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
+alter table people add constraint people_guardian FOREIGN KEY (orchard_id, guardian_id) REFERENCES people(orchard_id, id);
+alter table people add constraint people_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
+alter table photos add constraint photos_claim FOREIGN KEY (orchard_id, claim_id) REFERENCES claims(orchard_id, id) ON DELETE CASCADE;
+alter table photos add constraint photos_flag FOREIGN KEY (orchard_id, flag_id) REFERENCES flags(orchard_id, id) ON DELETE CASCADE;
+alter table photos add constraint photos_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
+alter table rounds add constraint rounds_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
+alter table shift_offs add constraint shift_offs_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table shifts add constraint shifts_round FOREIGN KEY (orchard_id, round_id) REFERENCES rounds(orchard_id, id);
+alter table skills add constraint skills_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table stop_answers add constraint stop_answers_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table stop_answers add constraint stop_answers_stop FOREIGN KEY (orchard_id, stop_id) REFERENCES stops(orchard_id, id) ON DELETE CASCADE;
+alter table stops add constraint stops_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table tool_checks add constraint tool_checks_tool FOREIGN KEY (orchard_id, tool_no) REFERENCES tools(orchard_id, no) ON DELETE CASCADE;
+alter table tool_holdings add constraint tool_holdings_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table tool_holdings add constraint tool_holdings_tool FOREIGN KEY (orchard_id, tool_no) REFERENCES tools(orchard_id, no) ON DELETE CASCADE;
+alter table tools add constraint tools_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
+alter table tools add constraint tools_owner FOREIGN KEY (orchard_id, owned_by) REFERENCES people(orchard_id, id);
+alter table tree_sheets add constraint tree_sheets_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
+alter table tree_work add constraint tree_work_round FOREIGN KEY (orchard_id, round_id) REFERENCES rounds(orchard_id, id) ON DELETE CASCADE;
+alter table tree_work add constraint tree_work_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
+alter table trees add constraint trees_block FOREIGN KEY (orchard_id, block_no) REFERENCES blocks(orchard_id, no);
+alter table trees add constraint trees_cultivar FOREIGN KEY (orchard_id, cultivar_no) REFERENCES cultivars(orchard_id, no);
+alter table visits add constraint visits_claim FOREIGN KEY (orchard_id, claim_id) REFERENCES claims(orchard_id, id) ON DELETE CASCADE;
+alter table visits add constraint visits_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table visits add constraint visits_round FOREIGN KEY (orchard_id, round_id) REFERENCES rounds(orchard_id, id) ON DELETE CASCADE;
+alter table visits add constraint visits_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table visits add constraint visits_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
+
+CREATE UNIQUE INDEX attendances_one_open ON public.attendances USING btree (shift_id, person_id) WHERE (left_at IS NULL);
+CREATE UNIQUE INDEX big_cut_marks_one_open ON public.big_cut_marks USING btree (round_id, tree_no) WHERE (ended_at IS NULL);
+CREATE INDEX breaks_by_attendance ON public.breaks USING btree (attendance_id, from_at DESC);
+CREATE UNIQUE INDEX breaks_one_open ON public.breaks USING btree (attendance_id) WHERE (to_at IS NULL);
+CREATE INDEX claim_people_by_claim ON public.claim_people USING btree (claim_id);
+CREATE UNIQUE INDEX claim_people_one_holder ON public.claim_people USING btree (claim_id) WHERE ((to_at IS NULL) AND (part = 'holder'::text));
+CREATE UNIQUE INDEX claim_people_one_tree_a_person ON public.claim_people USING btree (person_id) WHERE (to_at IS NULL);
+CREATE UNIQUE INDEX claims_one_open_a_row ON public.claims USING btree (orchard_id, block_no, row_no) WHERE ((ended_at IS NULL) AND (tree_no IS NULL));
+CREATE UNIQUE INDEX claims_one_open_a_tree ON public.claims USING btree (orchard_id, tree_no) WHERE (ended_at IS NULL);
+CREATE INDEX command_answers_old ON public.command_answers USING btree (at);
+CREATE INDEX consents_by_person ON public.consents USING btree (person_id, season);
+CREATE UNIQUE INDEX deals_one_open ON public.deals USING btree (orchard_id, tree_no) WHERE (ended_at IS NULL);
+CREATE INDEX equipment_checks_latest ON public.equipment_checks USING btree (shift_id, person_id, checked_at DESC);
+CREATE INDEX flags_open ON public.flags USING btree (orchard_id, tree_no) WHERE (ended_at IS NULL);
+CREATE INDEX logins_by_person ON public.logins USING btree (orchard_id, person_id) WHERE (ended_at IS NULL);
+CREATE UNIQUE INDEX logins_one_open ON public.logins USING btree (user_id, person_id) WHERE (ended_at IS NULL);
+CREATE UNIQUE INDEX shifts_one_open ON public.shifts USING btree (orchard_id) WHERE (state = 'open'::text);
+CREATE UNIQUE INDEX skills_one_open ON public.skills USING btree (person_id, skill) WHERE (ended_at IS NULL);
+CREATE UNIQUE INDEX tool_holdings_one_open ON public.tool_holdings USING btree (orchard_id, tool_no) WHERE (returned_at IS NULL);
+CREATE INDEX tree_work_not_done ON public.tree_work USING btree (round_id) WHERE (state <> 'done'::text);
+CREATE UNIQUE INDEX trees_one_a_place ON public.trees USING btree (orchard_id, block_no, row_no, place) WHERE (life <> 'removed'::text);
+CREATE INDEX visits_by_tree ON public.visits USING btree (orchard_id, tree_no, at DESC);
+
+create policy "members hear the current channel of their orchard" on realtime.messages for select to authenticated
+  using (( SELECT private.may_listen(( SELECT realtime.topic() AS topic)) AS may_listen));
+
+CREATE OR REPLACE FUNCTION public.add_person(p_orchard uuid, p_command uuid, p_person uuid, p_name text, p_role text DEFAULT 'volunteer'::text, p_age_band text DEFAULT 'adult'::text, p_guardian uuid DEFAULT NULL::uuid, p_phone text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('add_person', p_orchard, p_command, p_person, 'lead', jsonb_build_object(
+    'name', p_name, 'role', p_role, 'age_band', p_age_band, 'guardian', p_guardian, 'phone', p_phone));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need_person(p_orchard, p_name, p_role, p_age_band, p_guardian, p_phone);
+  if not private.may_give(v_c.by_person_id, p_role) then return private.refuse(v_c, private.code('not_yours_to_give')); end if;
+
+  insert into public.people (id, orchard_id, name, role, age_band, guardian_id, phone, added_at, admitted_at)
+  values (p_command, p_orchard, btrim(p_name), p_role, p_age_band, p_guardian, nullif(p_phone, ''), v_c.at, v_c.at);
+  return private.accept(v_c, 'person_added', jsonb_build_object('person', p_command, 'role', p_role),
+    case when p_age_band = 'minor' then jsonb_build_object('minor', true, 'guardianId', p_guardian) end,
+    false, jsonb_build_object('person', p_command));
+end $function$;
+grant execute on function add_person(uuid,uuid,uuid,text,text,text,uuid,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.add_photo(p_orchard uuid, p_command uuid, p_person uuid, p_jpeg text, p_purpose text, p_tree integer DEFAULT NULL::integer, p_flag uuid DEFAULT NULL::uuid, p_claim uuid DEFAULT NULL::uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_jpeg bytea;
+begin
+  -- The picture itself is not kept with the answer, only what it hashes to.
+  v_c := private.begin_command('add_photo', p_orchard, p_command, p_person, 'self', jsonb_build_object(
+    'jpeg_sha256', encode(sha256(convert_to(coalesce(p_jpeg, ''), 'UTF8')), 'hex'), 'purpose', p_purpose,
+    'tree', p_tree, 'flag', p_flag, 'claim', p_claim));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if p_jpeg is null or coalesce(p_purpose, '') not in ('flag', 'before', 'after', 'mark') then
+    perform private.fail(400, 'malformed', 'A photo and its purpose are needed.');
+  end if;
+  if p_tree is not null then perform private.tree_or_fail(p_orchard, p_tree); end if;
+  if p_claim is not null then perform private.claim_or_fail(p_orchard, p_claim); end if;
+  if p_flag is not null and not exists (select 1 from public.flags where orchard_id = p_orchard and id = p_flag) then
+    perform private.fail(404, 'no_such_flag', 'There is no such flag.');
+  end if;
+  -- 200,000 bytes are 266,668 characters of base64; line ends may come in between.
+  if length(p_jpeg) > 280000 then return private.refuse(v_c, private.code('photo_too_large')); end if;
+  v_jpeg := private.jpeg_or_fail(p_jpeg);
+  if octet_length(v_jpeg) > 200000 then return private.refuse(v_c, private.code('photo_too_large')); end if;
+  if not private.is_plain_jpeg(v_jpeg) then return private.refuse(v_c, private.code('photo_not_plain')); end if;
+
+  insert into public.photos (id, orchard_id, tree_no, flag_id, claim_id, purpose, jpeg, taken_by, added_at)
+  values (p_command, p_orchard, p_tree, p_flag, p_claim, p_purpose, v_jpeg, p_person, v_c.at);
+  return private.accept(v_c, 'photo_added', null,
+    jsonb_build_object('photo', p_command, 'tree', p_tree, 'flag', p_flag, 'purpose', p_purpose), true);
+end $function$;
+grant execute on function add_photo(uuid,uuid,uuid,text,text,integer,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.add_tool(p_orchard uuid, p_command uuid, p_person uuid, p_label text, p_kind text, p_owned_by uuid DEFAULT NULL::uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_no integer;
+begin
+  v_c := private.begin_command('add_tool', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('label', p_label, 'kind', p_kind, 'owned_by', p_owned_by));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.is_line(p_label, 30), 'p_label: up to 30 characters.');
+  perform private.need(p_kind in ('pruner', 'lopper', 'saw', 'pole_pruner', 'ladder', 'other'), 'p_kind: a known kind of tool.');
+  if p_owned_by is not null then perform private.person_or_fail(p_orchard, p_owned_by); end if;
+
+  select coalesce(max(no), 0) + 1 into v_no from public.tools where orchard_id = p_orchard;
+  insert into public.tools (orchard_id, no, label, kind, owned_by) values (p_orchard, v_no, btrim(p_label), p_kind, p_owned_by);
+  return private.accept(v_c, 'tool_added', jsonb_build_object('tool', v_no, 'label', btrim(p_label), 'kind', p_kind, 'ownedBy', p_owned_by),
+    null, false, jsonb_build_object('tool', v_no));
+end $function$;
+grant execute on function add_tool(uuid,uuid,uuid,text,text,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.admit_person(p_orchard uuid, p_command uuid, p_person uuid, p_subject uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('admit_person', p_orchard, p_command, p_person, 'lead', jsonb_build_object('subject', p_subject));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.person_or_fail(p_orchard, p_subject);
+
+  update public.people set admitted_at = coalesce(admitted_at, v_c.at) where id = p_subject;
+  return private.accept(v_c, 'person_admitted', jsonb_build_object('person', p_subject));
+end $function$;
+grant execute on function admit_person(uuid,uuid,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.answer_stop(p_orchard uuid, p_command uuid, p_person uuid, p_stop uuid, p_answer text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_stop public.stops;
+  v_phase text;
+begin
+  v_c := private.begin_command('answer_stop', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('stop', p_stop, 'answer', p_answer));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_answer is null or p_answer in ('stopped', 'resumed'), 'p_answer: stopped, resumed or null.');
+  v_stop := private.stop_or_fail(p_orchard, p_stop);
+
+  -- "I came down", sent late, does not say that this person knows that work goes on.
+  v_phase := case when v_stop.resumed_at is null or p_answer = 'stopped' then 'stopped' else 'resumed' end;
+  insert into public.stop_answers (orchard_id, stop_id, person_id, phase, how, by_person_id, at)
+  values (p_orchard, p_stop, p_person, v_phase, case when v_c.by_person_id = p_person then 'self' else 'seen_by_lead' end, v_c.by_person_id, v_c.at)
+  on conflict do nothing;
+  select min(phase) into v_phase from public.stop_answers where stop_id = p_stop and person_id = p_person;
+  return private.accept(v_c, 'stop_answered', jsonb_build_object('stop', p_stop, 'answer', v_phase, 'person', p_person));
+end $function$;
+comment on function answer_stop(uuid,uuid,uuid,uuid,text) is 'Null: to whatever the stop asks now. resumed outweighs stopped.';
+grant execute on function answer_stop(uuid,uuid,uuid,uuid,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.arrive(p_orchard uuid, p_command uuid, p_person uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+  v_refused jsonb := '[]';
+begin
+  v_c := private.begin_command('arrive', p_orchard, p_command, p_person, 'self', '{}');
+  if v_c.answer is not null then return v_c.answer; end if;
+  v_shift := private.open_shift(p_orchard);
+  if v_shift.id is null then v_refused := v_refused || private.code('shift_not_open'); end if;
+  if (private.person_or_fail(p_orchard, p_person)).admitted_at is null then v_refused := v_refused || private.code('not_admitted'); end if;
+  if private.is_here(v_shift.id, p_person) then v_refused := v_refused || private.code('already_here'); end if;
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  insert into public.attendances (id, orchard_id, shift_id, person_id, arrived_at, arrived_by)
+  values (p_command, p_orchard, v_shift.id, p_person, v_c.at, v_c.by_person_id);
+  return private.accept(v_c, 'person_arrived', '{}');
+end $function$;
+grant execute on function arrive(uuid,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.bring_in_trees(p_orchard uuid, p_command uuid, p_person uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_wrong jsonb;
+  v_count integer;
+  v_sheet integer;
+begin
+  v_c := private.begin_command('bring_in_trees', p_orchard, p_command, p_person, 'manager', jsonb_build_object(
+    'sha256', private.sha256_of(concat_ws(' ', p_blocks, p_cultivars, p_trees))));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(jsonb_typeof(p_blocks) = 'array' and jsonb_typeof(p_cultivars) = 'array' and jsonb_typeof(p_trees) = 'array',
+    'p_blocks, p_cultivars and p_trees: lists.');
+  if jsonb_array_length(p_blocks) > 500 or jsonb_array_length(p_cultivars) > 2000 or jsonb_array_length(p_trees) > 20000 then
+    perform private.fail(413, 'too_large', 'At most 500 blocks, 2,000 cultivars and 20,000 trees at once.');
+  end if;
+  v_wrong := private.wrong_rows(p_orchard, p_blocks, p_cultivars, p_trees);
+  if v_wrong is not null then return private.refuse(v_c, private.code('rows_wrong', jsonb_build_object('rows', v_wrong))); end if;
+
+  v_count := private.insert_inventory(p_orchard, p_blocks, p_cultivars, p_trees);
+  v_sheet := private.write_tree_sheet(p_orchard);
+  return private.accept(v_c, 'trees_brought_in', jsonb_build_object('sheet', v_sheet, 'count', v_count));
+end $function$;
+grant execute on function bring_in_trees(uuid,uuid,uuid,jsonb,jsonb,jsonb) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.change_orchard(p_orchard uuid, p_command uuid, p_person uuid, p_name text DEFAULT NULL::text, p_language text DEFAULT NULL::text, p_units text DEFAULT NULL::text, p_house_rules jsonb DEFAULT NULL::jsonb, p_emergency jsonb DEFAULT NULL::jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_orchard public.orchards;
+begin
+  v_c := private.begin_command('change_orchard', p_orchard, p_command, p_person, 'manager', jsonb_build_object(
+    'name', p_name, 'language', p_language, 'units', p_units, 'house_rules', p_house_rules, 'emergency', p_emergency));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_name is null or private.is_line(p_name, 80), 'p_name: up to 80 characters.');
+  perform private.need(p_language is null or p_language in ('en', 'es'), 'p_language: en or es.');
+  perform private.need(p_units is null or p_units in ('metric', 'us'), 'p_units: metric or us.');
+  perform private.need(p_house_rules is null or private.are_house_rules(p_house_rules), 'p_house_rules: known rules, 0 to 10000.');
+  perform private.need(p_emergency is null or private.is_emergency_card(p_emergency), 'p_emergency: known keys, up to 500 characters.');
+
+  update public.orchards set
+    name = coalesce(btrim(p_name), name), language = coalesce(p_language, language), units = coalesce(p_units, units),
+    house_rules = house_rules || coalesce(p_house_rules, '{}'), emergency = emergency || coalesce(p_emergency, '{}')
+  where id = p_orchard returning * into v_orchard;
+  return private.accept(v_c, 'orchard_changed', jsonb_build_object(
+    'name', btrim(p_name), 'language', p_language, 'units', p_units,
+    'houseRules', case when p_house_rules is not null then private.default_house_rules() || v_orchard.house_rules end,
+    'emergency', case when p_emergency is not null then v_orchard.emergency end));
+end $function$;
+comment on function change_orchard(uuid,uuid,uuid,text,text,text,jsonb,jsonb) is 'Null: unchanged. House rules and emergency card are changed key by key.';
+grant execute on function change_orchard(uuid,uuid,uuid,text,text,text,jsonb,jsonb) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.change_person(p_orchard uuid, p_command uuid, p_person uuid, p_subject uuid, p_name text DEFAULT NULL::text, p_role text DEFAULT NULL::text, p_age_band text DEFAULT NULL::text, p_guardian uuid DEFAULT NULL::uuid, p_phone text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_old public.people;
+  v_new public.people;
+begin
+  -- Of the person who is changed, so that their own phone hears what only leads hear of others.
+  v_c := private.begin_command('change_person', p_orchard, p_command, p_subject, 'lead', jsonb_build_object('by', p_person,
+    'name', p_name, 'role', p_role, 'age_band', p_age_band, 'guardian', p_guardian, 'phone', p_phone));
+  if v_c.answer is not null then return v_c.answer; end if;
+  v_old := private.person_or_fail(p_orchard, p_subject);
+  v_new := v_old;
+  v_new.name := coalesce(btrim(p_name), v_old.name);
+  v_new.role := coalesce(p_role, v_old.role);
+  v_new.age_band := coalesce(p_age_band, v_old.age_band);
+  v_new.guardian_id := case when v_new.age_band = 'minor' then coalesce(p_guardian, v_old.guardian_id) else p_guardian end;
+  v_new.phone := nullif(coalesce(p_phone, v_old.phone), '');
+  perform private.need_person(p_orchard, v_new.name, v_new.role, v_new.age_band, p_guardian, v_new.phone);
+  perform private.need(p_guardian is distinct from p_subject, 'Nobody is their own guardian.');
+
+  -- A lead may set right what is written about the lead, but not give or take a role.
+  if not (private.may_give(v_c.by_person_id, v_old.role) and private.may_give(v_c.by_person_id, v_new.role))
+    and not (p_subject = v_c.by_person_id and v_new.role = v_old.role)
+  then return private.refuse(v_c, private.code('not_yours_to_give')); end if;
+  if v_new.role <> 'manager' and private.is_last_manager(v_old) then return private.refuse(v_c, private.code('last_manager')); end if;
+
+  update public.people set name = v_new.name, role = v_new.role, age_band = v_new.age_band, guardian_id = v_new.guardian_id,
+    phone = v_new.phone where id = p_subject;
+  return private.accept(v_c, 'person_changed', jsonb_build_object('person', p_subject, 'role', v_new.role),
+    jsonb_build_object('person', p_subject, 'minor', v_new.age_band = 'minor', 'guardianId', v_new.guardian_id), true);
+end $function$;
+comment on function change_person(uuid,uuid,uuid,uuid,text,text,text,uuid,text) is 'Null: unchanged. An empty p_phone takes the phone away.';
+grant execute on function change_person(uuid,uuid,uuid,uuid,text,text,text,uuid,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.check_equipment(p_orchard uuid, p_command uuid, p_person uuid, p_failed_items text[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+begin
+  v_c := private.begin_command('check_equipment', p_orchard, p_command, p_person, 'self', jsonb_build_object('failed_items', p_failed_items));
+  if v_c.answer is not null then return v_c.answer; end if;
+  -- Nothing said is not "nothing failed".
+  perform private.need(private.are_codes(p_failed_items, 20), 'p_failed_items: a list of codes, [] when all is well.');
+  v_shift := private.open_shift(p_orchard);
+  if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
+  if not private.is_here(v_shift.id, p_person) then return private.refuse(v_c, private.code('not_arrived')); end if;
+
+  insert into public.equipment_checks (id, orchard_id, shift_id, person_id, failed_items, checked_by, checked_at)
+  values (p_command, p_orchard, v_shift.id, p_person, p_failed_items, v_c.by_person_id, v_c.at);
+  if p_failed_items = '{}' then
+    return private.accept(v_c, 'equipment_checked', jsonb_build_object('passed', true));
+  end if;
+  return private.accept(v_c, 'equipment_checked', null, jsonb_build_object('person', p_person, 'failed', p_failed_items), true);
+end $function$;
+grant execute on function check_equipment(uuid,uuid,uuid,text[]) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.claim_tree(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_purpose text DEFAULT 'work'::text, p_kind text DEFAULT 'prune'::text, p_ladder boolean DEFAULT false, p_helpers uuid[] DEFAULT '{}'::uuid[], p_learners uuid[] DEFAULT '{}'::uuid[], p_buddy uuid DEFAULT NULL::uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_wish private.wish := (p_person, p_tree, p_purpose, p_kind, coalesce(p_ladder, false),
+    coalesce(p_helpers, '{}'), coalesce(p_learners, '{}'), p_buddy);
+  v_others uuid[] := coalesce(p_helpers, '{}') || coalesce(p_learners, '{}');
+  v_missing jsonb;
+begin
+  v_c := private.begin_command('claim_tree', p_orchard, p_command, p_person, 'self', to_jsonb(v_wish) - 'person_id');
+  if v_c.answer is not null then return v_c.answer; end if;
+  if p_tree is null or (p_purpose in ('work', 'teaching')) is not true or (p_kind in ('prune', 'brush', 'other')) is not true
+    or cardinality(v_others) > 8 or p_person = any (v_others)
+    or cardinality(v_others) <> (select count(distinct x) from unnest(v_others) x)
+  then perform private.fail(400, 'malformed', 'Name a tree, a purpose, a kind and up to eight different others.'); end if;
+
+  v_missing := private.missing_for_claim(p_orchard, v_wish);
+  if v_missing <> '[]' then
+    return private.refuse(v_c, v_missing, jsonb_build_object('next', private.next_tree(p_orchard, p_person, p_tree)));
+  end if;
+
+  perform private.open_claim(v_c, private.open_shift(p_orchard), v_wish, v_c.at);
+  return private.accept(v_c, 'tree_claimed', private.claim_facts(p_command)
+    || jsonb_build_object('dealsEnded', private.end_deals(p_orchard, array[p_tree], v_c.at)));
+end $function$;
+grant execute on function claim_tree(uuid,uuid,uuid,integer,text,text,boolean,uuid[],uuid[],uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.clean_tool(p_orchard uuid, p_command uuid, p_person uuid, p_tools integer[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_unknown integer[];
+begin
+  v_c := private.begin_command('clean_tool', p_orchard, p_command, p_person, 'self', jsonb_build_object('tools', p_tools));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(cardinality(p_tools) between 1 and 100 and array_position(p_tools, null) is null, 'p_tools: 1 to 100 tools.');
+  select array_agg(x) into v_unknown from unnest(p_tools) x where (private.tool_in(p_orchard, x)).no is null;
+  if v_unknown is not null then return private.refuse(v_c, private.no_such_tool(v_unknown)); end if;
+
+  update public.tools set clean = true where orchard_id = p_orchard and no = any (p_tools);
+  return private.accept(v_c, 'tools_cleaned', jsonb_build_object('tools', p_tools));
+end $function$;
+grant execute on function clean_tool(uuid,uuid,uuid,integer[]) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.close_round(p_orchard uuid, p_command uuid, p_person uuid, p_round uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_deals integer[];
+begin
+  v_c := private.begin_command('close_round', p_orchard, p_command, p_person, 'manager', jsonb_build_object('round', p_round));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.round_or_fail(p_orchard, p_round);
+  if (private.open_shift(p_orchard)).round_id = p_round then return private.refuse(v_c, private.code('shift_open')); end if;
+
+  update public.rounds set closed_at = coalesce(closed_at, v_c.at) where id = p_round;
+  select array_agg(tree_no) into v_deals from public.deals where round_id = p_round and ended_at is null;
+  return private.accept(v_c, 'round_closed', jsonb_build_object(
+    'round', p_round, 'dealsEnded', private.end_deals(p_orchard, v_deals, v_c.at)));
+end $function$;
+grant execute on function close_round(uuid,uuid,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.close_shift(p_orchard uuid, p_command uuid, p_person uuid, p_why jsonb DEFAULT '{}'::jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+  v_why jsonb := coalesce(p_why, '{}');
+  v_left jsonb;
+  v_refused jsonb;
+  v_body jsonb;
+begin
+  v_c := private.begin_command('close_shift', p_orchard, p_command, p_person, 'lead', jsonb_build_object('why', v_why));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.are_whys(v_why), 'p_why: {people, claims, tools}, each {id: up to 300 characters}.');
+  v_shift := private.open_shift(p_orchard);
+  if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
+  v_left := private.left_open(v_shift);
+  v_refused := private.left_without_why(v_left, v_why);
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  v_body := jsonb_build_object('shift', v_shift.id, 'left', v_left -> 'people')
+    || private.put_down_all(v_c, (select array_agg(x::uuid) from jsonb_array_elements_text(v_left -> 'claims') x), 'shift_closed', v_why -> 'claims')
+    || jsonb_build_object(
+      'returned', private.return_tools(v_c, (select array_agg(x::integer) from jsonb_array_elements_text(v_left -> 'tools') x), v_why -> 'tools'),
+      'dealsEnded', private.end_deals(p_orchard, (
+        select array_agg(tree_no) from public.deals where orchard_id = p_orchard and ended_at is null), v_c.at));
+  perform private.sign_out(v_c, id, v_c.at, v_why -> 'people' ->> person_id::text)
+  from public.attendances where shift_id = v_shift.id and left_at is null;
+  update public.invites set ended_at = v_c.at where shift_id = v_shift.id and ended_at is null;
+  update public.shifts set state = 'closed', closed_at = v_c.at where id = v_shift.id;
+  return private.accept(v_c, 'shift_closed', private.filled(v_body));
+end $function$;
+grant execute on function close_shift(uuid,uuid,uuid,jsonb) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.create_orchard(p_code text, p_command uuid, p_name text, p_person_name text, p_time_zone text, p_language text, p_units text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_hash text := private.begin_code(p_code, p_command);
+  v_code public.setup_codes;
+begin
+  select * into v_code from public.setup_codes where code_hash = v_hash for update;
+  if not found then return private.wrong_code(); end if;
+  v_c := ('create_orchard', p_command, p_command, p_command, p_command, true,
+    jsonb_build_object('user', auth.uid(), 'code', v_hash), clock_timestamp(), null);
+  v_c.answer := private.seen_before(v_c);
+  if v_c.answer is not null then return v_c.answer; end if;
+
+  -- Not stored either: what is used or over stays so.
+  if v_code.used_at is not null then return jsonb_build_object('refused', private.code('code_used')); end if;
+  if v_code.expires_at < v_c.at then return jsonb_build_object('refused', private.code('code_expired')); end if;
+  perform private.need(private.is_line(p_name, 80), 'p_name: up to 80 characters.');
+  perform private.need(private.is_line(p_person_name, 60), 'p_person_name: up to 60 characters.');
+  perform private.need(private.is_time_zone(p_time_zone), 'p_time_zone: an IANA name such as Europe/Madrid.');
+  perform private.need(p_language in ('en', 'es'), 'p_language: en or es.');
+  perform private.need(p_units in ('metric', 'us'), 'p_units: metric or us.');
+
+  insert into public.orchards (id, name, time_zone, language, units, created_at)
+  values (p_command, btrim(p_name), p_time_zone, p_language, p_units, v_c.at);
+  insert into public.orchard_heads (orchard_id) values (p_command);
+  insert into public.people (id, orchard_id, name, role, added_at, admitted_at)
+  values (p_command, p_command, btrim(p_person_name), 'manager', v_c.at, v_c.at);
+  perform private.link_login(v_c);
+  update public.setup_codes set used_at = v_c.at where code_hash = v_hash;
+  return private.accept(v_c, 'orchard_created', '{}', null, false,
+    jsonb_build_object('orchard', p_command, 'person', p_command));
+end $function$;
+comment on function create_orchard(text,uuid,text,text,text,text,text) is 'The command''s id becomes the id of the orchard and of its first manager.';
+grant execute on function create_orchard(text,uuid,text,text,text,text,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.deal_trees(p_orchard uuid, p_command uuid, p_person uuid, p_trees integer[], p_to uuid[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_round public.rounds;
+  v_refused jsonb;
+begin
+  v_c := private.begin_command('deal_trees', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('trees', p_trees, 'to', p_to));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if coalesce(cardinality(p_trees), 0) not between 1 and 2000 or coalesce(cardinality(p_to), 0) not between 1 and 2
+    or cardinality(p_trees) <> (select count(distinct x) from unnest(p_trees) x)
+    or cardinality(p_to) <> (select count(distinct x) from unnest(p_to) x)
+  then perform private.fail(400, 'malformed', 'Deal 1 to 2000 different trees to one or two different people.'); end if;
+  if (select count(*) from public.people where orchard_id = p_orchard and id = any (p_to) and removed_at is null
+      and role <> 'visitor') <> cardinality(p_to)
+  then perform private.fail(404, 'no_such_person', 'One of these people is not in the orchard.'); end if;
+
+  v_round := private.work_round(p_orchard);
+  if v_round.id is null then return private.refuse(v_c, private.code('no_round')); end if;
+  v_refused := private.cannot_be_dealt(p_orchard, v_round, p_trees);
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  perform private.end_deals(p_orchard, p_trees, v_c.at);
+  insert into public.deals (orchard_id, round_id, tree_no, people, dealt_by, dealt_at)
+  select p_orchard, v_round.id, t, p_to, v_c.by_person_id, v_c.at from unnest(p_trees) t;
+  return private.accept(v_c, 'trees_dealt', jsonb_build_object('trees', p_trees, 'to', p_to));
+end $function$;
+grant execute on function deal_trees(uuid,uuid,uuid,integer[],uuid[]) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.end_break(p_orchard uuid, p_command uuid, p_person uuid, p_at timestamp with time zone DEFAULT NULL::timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_here public.attendances;
+  v_break public.breaks;
+begin
+  v_c := private.begin_command('end_break', p_orchard, p_command, p_person, 'self', jsonb_build_object('at', p_at));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if (private.open_shift(p_orchard)).id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
+  v_here := private.attendance((private.open_shift(p_orchard)).id, p_person);
+  if v_here.id is null then return private.refuse(v_c, private.code('not_arrived')); end if;
+  select * into v_break from public.breaks where attendance_id = v_here.id and to_at is null;
+  if not found then return private.refuse(v_c, private.code('not_on_break')); end if;
+
+  update public.breaks set to_at = private.when_said(p_at, from_at, v_c.at) where id = v_break.id returning * into v_break;
+  return private.accept(v_c, 'break_ended', jsonb_build_object('at', private.instant(v_break.to_at)));
+end $function$;
+grant execute on function end_break(uuid,uuid,uuid,timestamp with time zone) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.end_claim(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_how_reached text, p_share integer DEFAULT NULL::integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_claim public.claims;
+  v_people uuid[];
+  v_work jsonb;
+begin
+  v_c := private.begin_command('end_claim', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('claim', p_claim, 'how_reached', p_how_reached, 'share', p_share));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if coalesce(char_length(p_how_reached), 0) not between 1 and 300 or p_share not between 1 and 99 then
+    perform private.fail(400, 'malformed', 'Say how the person was reached, and how far the tree is.');
+  end if;
+  v_claim := private.claim_or_fail(p_orchard, p_claim);
+  if v_claim.ended_at is not null then return private.refuse(v_c, private.code('claim_over')); end if;
+
+  select array_agg(person_id) into v_people from public.claim_people where claim_id = p_claim and to_at is null;
+  perform private.end_claim(p_claim, v_c.at, 'ended_by_lead', p_how_reached);
+  if p_share is not null and v_claim.tree_no is not null and v_claim.kind = 'prune' then
+    v_work := private.set_work(p_orchard, v_claim.round_id, v_claim.tree_no, 'begun', p_share, null, v_c.at);
+  end if;
+  return private.accept(v_c, 'claim_ended', jsonb_build_object(
+    'tree', v_claim.tree_no, 'claimsEnded', jsonb_build_array(p_claim), 'work', v_work,
+    'dirty', private.soil_tools(p_orchard, v_claim.tree_no, v_people)));
+end $function$;
+grant execute on function end_claim(uuid,uuid,uuid,uuid,text,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.end_invite(p_orchard uuid, p_command uuid, p_person uuid, p_invite uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('end_invite', p_orchard, p_command, p_person, 'lead', jsonb_build_object('invite', p_invite));
+  if v_c.answer is not null then return v_c.answer; end if;
+  update public.invites set ended_at = coalesce(ended_at, v_c.at) where orchard_id = p_orchard and id = p_invite;
+  if not found then perform private.fail(404, 'no_such_invite', 'There is no such link.'); end if;
+  return private.accept(v_c, 'invite_ended', null, jsonb_build_object('invite', p_invite));
+end $function$;
+grant execute on function end_invite(uuid,uuid,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.end_login(p_orchard uuid, p_command uuid, p_person uuid, p_login uuid DEFAULT NULL::uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_subject public.people;
+  v_login uuid;
+  v_own boolean;
+  v_answer jsonb;
+begin
+  v_c := private.begin_command('end_login', p_orchard, p_command, p_person, 'self', jsonb_build_object('login', p_login));
+  if v_c.answer is not null then return v_c.answer; end if;
+  v_subject := private.person_or_fail(p_orchard, p_person);
+  select id into v_login from public.logins
+  where person_id = p_person and ended_at is null and case when p_login is null then user_id = auth.uid() else id = p_login end;
+  if not found then perform private.fail(404, 'no_such_login', 'There is no such login.'); end if;
+  v_own := exists (select 1 from public.logins where person_id = p_person and user_id = auth.uid() and ended_at is null);
+  if not v_own and not private.may_give(v_c.by_person_id, v_subject.role) then
+    return private.refuse(v_c, private.code('not_yours_to_give'));
+  end if;
+  if private.is_last_manager(v_subject, v_login) then return private.refuse(v_c, private.code('last_manager')); end if;
+
+  update public.logins set ended_at = v_c.at where id = v_login;
+  v_answer := private.accept(v_c, 'login_ended', jsonb_build_object('channel', private.next_channel(p_orchard)));
+  perform private.move_channel(p_orchard);
+  return v_answer;
+end $function$;
+comment on function end_login(uuid,uuid,uuid,uuid) is 'p_login null: this phone''s own.';
+grant execute on function end_login(uuid,uuid,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.end_skill(p_orchard uuid, p_command uuid, p_person uuid, p_subject uuid, p_skill text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('end_skill', p_orchard, p_command, p_subject, 'lead',
+    jsonb_build_object('by', p_person, 'skill', p_skill));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_skill in ('hand_saw', 'ladder', 'prunes_alone'), 'p_skill: hand_saw, ladder or prunes_alone.');
+
+  update public.skills set ended_at = v_c.at where person_id = p_subject and skill = p_skill and ended_at is null;
+  return private.accept(v_c, 'skill_ended', null, jsonb_build_object('person', p_subject, 'skill', p_skill), true);
+end $function$;
+comment on function end_skill(uuid,uuid,uuid,uuid,text) is 'Also of one''s own: giving up a skill harms nobody.';
+grant execute on function end_skill(uuid,uuid,uuid,uuid,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.events_after(p_orchard uuid, p_person uuid, p_epoch uuid, p_n bigint)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_reader private.reader := private.begin_read(p_orchard, p_person);
+  v_head public.orchard_heads;
+begin
+  select * into v_head from public.orchard_heads where orchard_id = p_orchard;
+  -- Another epoch, a number of the future, or so far behind that the snapshot is shorter.
+  if (p_epoch = v_head.epoch and p_n between v_head.head - 5000 and v_head.head) is not true then
+    return jsonb_build_object('reset', true);
+  end if;
+  if p_n = v_head.head then
+    return jsonb_build_object('events', '[]'::jsonb, 'head', v_head.head);
+  end if;
+
+  return jsonb_build_object('head', v_head.head, 'events', (
+    select jsonb_agg(private.event_told(e, v_reader) order by e.n)
+    from (
+      select * from public.events
+      where orchard_id = p_orchard and n > p_n
+      order by n limit 1000) e
+  ));
+end $function$;
+comment on function events_after(uuid,uuid,uuid,bigint) is 'At most 1,000 at once; ask again while the last number is below head.';
+grant execute on function events_after(uuid,uuid,uuid,bigint) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.fail_tool(p_orchard uuid, p_command uuid, p_person uuid, p_tool integer, p_failed_items text[], p_note text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('fail_tool', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('tool', p_tool, 'failed_items', p_failed_items, 'note', p_note));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.are_codes(coalesce(p_failed_items, '{}'), 20), 'p_failed_items: a list of codes.');
+  perform private.need(p_note is null or char_length(p_note) <= 300, 'p_note: up to 300 characters.');
+  if (private.tool_in(p_orchard, p_tool)).no is null then return private.refuse(v_c, private.no_such_tool(array[p_tool])); end if;
+
+  perform private.check_tool(v_c, p_tool, coalesce(p_failed_items, '{}'), false, p_note);
+  return private.accept(v_c, 'tool_failed', jsonb_build_object('tool', p_tool));
+end $function$;
+grant execute on function fail_tool(uuid,uuid,uuid,integer,text[],text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.finish_tree(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_claim uuid DEFAULT NULL::uuid, p_begun_at timestamp with time zone DEFAULT NULL::timestamp with time zone, p_at timestamp with time zone DEFAULT NULL::timestamp with time zone, p_elapsed_s integer DEFAULT NULL::integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('finish_tree', p_orchard, p_command, p_person, 'self', jsonb_build_object(
+    'tree', p_tree, 'claim', p_claim, 'begun_at', p_begun_at, 'at', p_at, 'elapsed_s', p_elapsed_s));
+  if v_c.answer is not null then return v_c.answer; end if;
+  return private.bring_in_work(v_c, p_claim, p_tree, p_begun_at, 'done', null, null, p_at, p_elapsed_s);
+end $function$;
+grant execute on function finish_tree(uuid,uuid,uuid,integer,uuid,timestamp with time zone,timestamp with time zone,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.flag_tree(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_kind text, p_sign text, p_severity text, p_part text DEFAULT NULL::text, p_note text DEFAULT NULL::text, p_keep_out_m numeric DEFAULT NULL::numeric, p_share integer DEFAULT NULL::integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_claim public.claims;
+  v_keep_out_m numeric;
+  v_state text := case p_kind when 'disease' then 'suspected' else 'open' end;
+  v_body jsonb;
+begin
+  v_c := private.begin_command('flag_tree', p_orchard, p_command, p_person, 'self', jsonb_build_object(
+    'tree', p_tree, 'kind', p_kind, 'sign', p_sign, 'severity', p_severity, 'part', p_part, 'note', p_note,
+    'keep_out_m', p_keep_out_m, 'share', p_share));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if coalesce(p_kind, '') not in ('disease', 'arborist') or coalesce(p_severity, '') not in ('low', 'high', 'danger_now')
+    or coalesce(p_sign, '') !~ '^[a-z_]{1,40}$' or char_length(p_part) > 40 or char_length(p_note) > 500
+    or p_keep_out_m not between 0 and 200 or p_share not between 1 and 99
+  then perform private.fail(400, 'malformed', 'Name kind, sign and severity; a note has up to 500 characters.'); end if;
+  perform private.tree_or_fail(p_orchard, p_tree);
+
+  if p_kind = 'arborist' then v_keep_out_m := coalesce(p_keep_out_m, private.house_rule(p_orchard, 'keep_out_m')); end if;
+  insert into public.flags (id, orchard_id, tree_no, kind, state, sign, severity, part, note, keep_out_m, raised_by, raised_at)
+  values (p_command, p_orchard, p_tree, p_kind, v_state, p_sign, p_severity, p_part, p_note, v_keep_out_m, p_person, v_c.at);
+  v_body := jsonb_build_object('flag', p_command, 'tree', p_tree, 'kind', p_kind, 'state', v_state, 'sign', p_sign,
+    'severity', p_severity, 'keepOutM', v_keep_out_m, 'raisedBy', p_person, 'raisedAt', private.instant(v_c.at));
+
+  -- A hazard ends the claim, whoever holds the tree: come down, leave it, tell your lead.
+  if p_kind = 'arborist' then
+    select * into v_claim from public.claims where orchard_id = p_orchard and tree_no = p_tree and ended_at is null;
+    if found then
+      perform private.end_claim(v_claim.id, v_c.at, 'flagged');
+      v_body := v_body || jsonb_build_object('claimsEnded', jsonb_build_array(v_claim.id));
+      if p_share is not null and v_claim.kind = 'prune' then
+        v_body := v_body || jsonb_build_object('work', private.set_work(
+          p_orchard, v_claim.round_id, p_tree, 'begun', p_share, null, v_c.at));
+      end if;
+    end if;
+    v_body := v_body || jsonb_build_object('dealsEnded', private.end_deals(p_orchard, array[p_tree], v_c.at));
+  end if;
+  return private.accept(v_c, 'flag_raised', v_body);
+end $function$;
+grant execute on function flag_tree(uuid,uuid,uuid,integer,text,text,text,text,text,numeric,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.give_briefing(p_orchard uuid, p_command uuid, p_person uuid, p_people uuid[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+  v_version integer;
+  v_refused jsonb := '[]';
+  v_away uuid[];
+begin
+  v_c := private.begin_command('give_briefing', p_orchard, p_command, p_person, 'lead', jsonb_build_object('people', p_people));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(cardinality(p_people) between 1 and 500 and array_position(p_people, null) is null, 'p_people: 1 to 500 people.');
+  perform private.person_or_fail(p_orchard, x) from unnest(p_people) x;
+  v_shift := private.open_shift(p_orchard);
+  if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
+  v_version := private.latest_briefing(v_shift.id);
+  if v_version is null then v_refused := v_refused || private.code('briefing_missing'); end if;
+  select array_agg(x) into v_away from unnest(p_people) x where not private.is_here(v_shift.id, x);
+  if v_away is not null then v_refused := v_refused || private.code('not_arrived', jsonb_build_object('people', v_away)); end if;
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  insert into public.briefings_given (orchard_id, shift_id, version, person_id, given_by, given_at)
+  select p_orchard, v_shift.id, v_version, x, v_c.by_person_id, v_c.at from unnest(p_people) x
+  on conflict do nothing;
+  return private.accept(v_c, 'briefing_given', jsonb_build_object('version', v_version, 'people', p_people));
+end $function$;
+grant execute on function give_briefing(uuid,uuid,uuid,uuid[]) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.give_consent(p_orchard uuid, p_command uuid, p_person uuid, p_text_version integer, p_by uuid DEFAULT NULL::uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_person public.people;
+  v_round public.rounds;
+begin
+  v_c := private.begin_command('give_consent', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('by', p_by, 'text_version', p_text_version));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_text_version between 1 and 10000, 'p_text_version: the version that was read.');
+  v_person := private.person_or_fail(p_orchard, p_person);
+  perform private.need(v_person.age_band = 'minor' or p_by is null or p_by = p_person, 'An adult consents for nobody but themselves.');
+
+  -- The guardian's own phone or a lead who sees the guardian agree; a child's phone alone proves nothing.
+  if v_person.age_band = 'minor' and (p_by is null or p_by is distinct from v_person.guardian_id
+    or not private.has_role(p_by, array['manager', 'lead', 'volunteer', 'visitor'])
+    or not (v_c.by_lead or exists (
+      select 1 from public.logins where person_id = p_by and user_id = auth.uid() and ended_at is null)))
+  then return private.refuse(v_c, private.code('guardian_must_consent')); end if;
+  if p_text_version <> private.house_rule(p_orchard, 'consent_version') then
+    return private.refuse(v_c, private.code('consent_changed', jsonb_build_object('version', private.house_rule(p_orchard, 'consent_version'))));
+  end if;
+  v_round := private.work_round(p_orchard);
+  if v_round.id is null then return private.refuse(v_c, private.code('no_round')); end if;
+
+  insert into public.consents (id, orchard_id, person_id, by_person_id, season, text_version, given_at)
+  values (p_command, p_orchard, p_person, coalesce(p_by, p_person), v_round.season, p_text_version, v_c.at);
+  return private.accept(v_c, 'consent_given', null, jsonb_build_object('person', p_person, 'season', v_round.season), true);
+end $function$;
+grant execute on function give_consent(uuid,uuid,uuid,integer,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.grant_skill(p_orchard uuid, p_command uuid, p_person uuid, p_subject uuid, p_skill text, p_until date DEFAULT NULL::date)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  -- Of the subject, so that their own phone hears it.
+  v_c := private.begin_command('grant_skill', p_orchard, p_command, p_subject, 'lead',
+    jsonb_build_object('by', p_person, 'skill', p_skill, 'until', p_until));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_skill in ('hand_saw', 'ladder', 'prunes_alone'), 'p_skill: hand_saw, ladder or prunes_alone.');
+  perform private.need(p_until is null or private.is_day(p_until), 'p_until: a day, or null.');
+  if v_c.by_person_id = p_subject or p_person = p_subject then return private.refuse(v_c, private.code('not_to_oneself')); end if;
+
+  update public.skills set ended_at = v_c.at where person_id = p_subject and skill = p_skill and ended_at is null;
+  insert into public.skills (id, orchard_id, person_id, skill, granted_by, granted_at, until)
+  values (p_command, p_orchard, p_subject, p_skill, v_c.by_person_id, v_c.at, p_until);
+  return private.accept(v_c, 'skill_granted', null,
+    jsonb_build_object('person', p_subject, 'skill', p_skill, 'until', p_until), true);
+end $function$;
+grant execute on function grant_skill(uuid,uuid,uuid,uuid,text,date) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.hand_in(p_orchard uuid, p_command uuid, p_person uuid, p_work jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  if auth.uid() is null then perform private.fail(401, 'signed_out', 'Sign in first.'); end if;
+  -- The login that was put out with the person, not one that was ended before.
+  if p_command is null or not exists (
+    select 1 from public.logins l join public.people p on p.id = l.person_id
+    where l.user_id = auth.uid() and l.orchard_id = p_orchard and p.id = p_person
+      and l.ended_at = p.removed_at and p.removed_at > now() - interval '48 hours'
+  ) then perform private.fail(403, 'not_allowed', 'You cannot do this here.'); end if;
+  if octet_length(p_work::text) > 200000 then perform private.fail(413, 'too_large', 'At most 200,000 bytes.'); end if;
+  perform private.need(jsonb_typeof(p_work) = 'array', 'p_work: a list.');
+
+  perform 1 from public.orchard_heads where orchard_id = p_orchard for no key update;
+  v_c := ('hand_in', p_orchard, p_command, p_person, p_person, false,
+    jsonb_build_object('person', p_person, 'work', private.sha256_of(p_work::text)), clock_timestamp(), null);
+  v_c.answer := private.seen_before(v_c);
+  if v_c.answer is not null then return v_c.answer; end if;
+  if exists (select 1 from public.hand_ins where person_id = p_person) then
+    return private.refuse(v_c, private.code('handed_in_before'));
+  end if;
+
+  insert into public.hand_ins (id, orchard_id, person_id, work, handed_in_at) values (p_command, p_orchard, p_person, p_work, v_c.at);
+  return private.accept(v_c, 'handed_in', null, jsonb_build_object('person', p_person));
+end $function$;
+grant execute on function hand_in(uuid,uuid,uuid,jsonb) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.hand_over(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_to uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_claim public.claims;
+  v_missing jsonb;
+begin
+  v_c := private.begin_command('hand_over', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('claim', p_claim, 'to', p_to));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if p_to is null or p_to = p_person then perform private.fail(400, 'malformed', 'Hand over to somebody else.'); end if;
+  v_claim := private.claim_or_fail(p_orchard, p_claim);
+  if v_claim.ended_at is not null then return private.refuse(v_c, private.code('claim_over')); end if;
+  if private.part_in(p_claim, p_person) is distinct from 'holder' then return private.refuse(v_c, private.code('not_holder')); end if;
+
+  v_missing := private.missing_to_take_over(p_orchard, v_claim, p_to);
+  if v_missing <> '[]' then return private.refuse(v_c, v_missing); end if;
+
+  update public.claim_people set to_at = v_c.at where claim_id = p_claim and to_at is null and person_id in (p_person, p_to);
+  insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at) values (p_orchard, p_claim, p_to, 'holder', v_c.at);
+  return private.accept(v_c, 'tree_handed_over', jsonb_build_object('claim', p_claim, 'to', p_to, 'from', p_person));
+end $function$;
+grant execute on function hand_over(uuid,uuid,uuid,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.heartbeat(p_orchard uuid, p_person uuid, p_head bigint)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_reader private.reader := private.begin_read(p_orchard, p_person);
+begin
+  update public.logins set heard_at = clock_timestamp(), heard_head = p_head
+  where user_id = auth.uid() and person_id = v_reader.person_id and ended_at is null;
+
+  return (
+    select jsonb_build_object(
+      'head', h.head, 'epoch', h.epoch, 'channelEpoch', h.channel_epoch,
+      'minClient', o.min_client, 'now', private.instant(clock_timestamp()))
+    from public.orchard_heads h join public.orchards o on o.id = h.orchard_id
+    where h.orchard_id = p_orchard
+  );
+end $function$;
+comment on function heartbeat(uuid,uuid,bigint) is 'No event and no broadcast: two hundred phones say it every minute.';
+grant execute on function heartbeat(uuid,uuid,bigint) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.join_tree(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_part text DEFAULT 'helper'::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_claim public.claims;
+  v_tree public.trees;
+  v_missing jsonb;
+begin
+  v_c := private.begin_command('join_tree', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('claim', p_claim, 'part', p_part));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if p_part is null or p_part not in ('helper', 'learner') then
+    perform private.fail(400, 'malformed', 'One joins as helper or learner.');
+  end if;
+  v_claim := private.claim_or_fail(p_orchard, p_claim);
+  if v_claim.ended_at is not null then return private.refuse(v_c, private.code('claim_over')); end if;
+
+  v_missing := private.missing_of_person(p_orchard, p_person, 'other', p_part);
+  select * into v_tree from public.trees where orchard_id = p_orchard and no = v_claim.tree_no;
+  if private.is_minor(p_person) and (v_claim.ladder or v_tree.asks_saw or private.asks_ladder(v_tree)) then
+    v_missing := v_missing || private.code('minor_ladder_saw');
+  end if;
+  if v_missing <> '[]' then return private.refuse(v_c, v_missing); end if;
+
+  insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at)
+  values (p_orchard, p_claim, p_person, p_part, v_c.at);
+  return private.accept(v_c, 'tree_joined', jsonb_build_object('claim', p_claim, 'person', p_person, 'part', p_part));
+end $function$;
+grant execute on function join_tree(uuid,uuid,uuid,uuid,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.leave(p_orchard uuid, p_command uuid, p_person uuid, p_at timestamp with time zone DEFAULT NULL::timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_here public.attendances;
+  v_tools jsonb;
+  v_refused jsonb;
+begin
+  v_c := private.begin_command('leave', p_orchard, p_command, p_person, 'self', jsonb_build_object('at', p_at));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if (private.open_shift(p_orchard)).id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
+  v_here := private.attendance((private.open_shift(p_orchard)).id, p_person);
+  if v_here.id is null then return private.refuse(v_c, private.code('not_arrived')); end if;
+  v_refused := private.holds_another(p_person);
+  select jsonb_agg(tool_no order by tool_no) into v_tools
+  from public.tool_holdings where orchard_id = p_orchard and person_id = p_person and returned_at is null;
+  if v_tools is not null then v_refused := v_refused || private.code('tools_out', jsonb_build_object('tools', v_tools)); end if;
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  perform private.sign_out(v_c, v_here.id, private.when_said(p_at, v_here.arrived_at, v_c.at));
+  return private.accept(v_c, 'person_left', jsonb_build_object(
+    'left', array[p_person],
+    'dealsEnded', private.end_deals(p_orchard, private.deals_left_by(p_person, (
+      select array_agg(person_id) from public.attendances where shift_id = v_here.shift_id and left_at is null)), v_c.at)));
+end $function$;
+grant execute on function leave(uuid,uuid,uuid,timestamp with time zone) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.leave_tree(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_part text;
+begin
+  v_c := private.begin_command('leave_tree', p_orchard, p_command, p_person, 'self', jsonb_build_object('claim', p_claim));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.claim_or_fail(p_orchard, p_claim);
+  v_part := private.part_in(p_claim, p_person);
+  if v_part is null then return private.refuse(v_c, private.code('not_in_claim')); end if;
+  -- A tree is never left without a holder by accident: it is finished, left half done or handed over.
+  if v_part = 'holder' then return private.refuse(v_c, private.code('holder_hands_over')); end if;
+
+  update public.claim_people set to_at = v_c.at where claim_id = p_claim and person_id = p_person and to_at is null;
+  return private.accept(v_c, 'tree_left', jsonb_build_object(
+    'claimsLeft', jsonb_build_array(jsonb_build_array(p_claim, p_person))));
+end $function$;
+grant execute on function leave_tree(uuid,uuid,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.look_at_invite(p_code text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_invite public.invites;
+begin
+  if auth.uid() is null then perform private.fail(401, 'signed_out', 'Sign in first.'); end if;
+  perform private.need(char_length(p_code) between 1 and 200, 'p_code is needed.');
+  select * into v_invite from public.invites where code_hash = private.sha256_of(p_code);
+  if not found or private.invite_lacks(v_invite) is not null then return null; end if;
+  return (
+    select jsonb_build_object('orchardName', o.name, 'language', o.language, 'kind', v_invite.kind, 'role', v_invite.role,
+      'shiftDate', (select on_date from public.shifts where id = v_invite.shift_id))
+    from public.orchards o where o.id = v_invite.orchard_id
+  );
+end $function$;
+grant execute on function look_at_invite(text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.make_invite(p_orchard uuid, p_command uuid, p_person uuid, p_kind text, p_code_hash text, p_role text DEFAULT NULL::text, p_shift uuid DEFAULT NULL::uuid, p_subject uuid DEFAULT NULL::uuid, p_hours integer DEFAULT NULL::integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_is_for_person boolean := p_kind in ('device', 'recovery');
+  v_subject public.people;
+  v_shift public.shifts;
+  v_role text;
+begin
+  v_c := private.begin_command('make_invite', p_orchard, p_command,
+    case when v_is_for_person then coalesce(p_subject, p_person) else p_person end,
+    case p_kind when 'join' then 'lead' when 'role' then 'manager' when 'recovery' then 'manager' else 'self' end,
+    jsonb_build_object('kind', p_kind, 'code', p_code_hash, 'role', p_role, 'shift', p_shift, 'hours', p_hours));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_kind in ('join', 'role', 'device', 'recovery'), 'p_kind: join, role, device or recovery.');
+  perform private.need(p_code_hash ~ '^[0-9a-f]{64}$', 'p_code_hash: sha256 of the code, in hex.');
+  perform private.need(not exists (select 1 from public.invites where code_hash = p_code_hash), 'p_code_hash: make a new code.');
+  perform private.need(p_hours is null or p_hours between 1 and private.longest_hours(p_kind), 'p_hours: too few or too many.');
+  perform private.need(p_kind <> 'role' or p_role in ('lead', 'manager'), 'p_role: lead or manager.');
+
+  if v_is_for_person then
+    v_subject := private.person_or_fail(p_orchard, v_c.person_id);
+    v_role := case when private.is_lead_role(v_subject.role) then v_subject.role else 'volunteer' end;
+    -- Else a lead could make a phone that is the manager's.
+    if v_c.by_person_id <> v_subject.id and not private.may_give(v_c.by_person_id, v_subject.role) then
+      return private.refuse(v_c, private.code('not_yours_to_give'));
+    end if;
+    perform private.need(p_kind = 'device' or v_subject.role = 'manager', 'Recovery codes are for managers.');
+    -- One at a time: the new one takes the place of the one that was lost or seen.
+    update public.invites set ended_at = v_c.at where person_id = v_subject.id and kind = p_kind and ended_at is null;
+  else
+    v_role := case p_kind when 'join' then 'volunteer' else p_role end;
+    v_shift := private.open_shift(p_orchard);
+    if p_shift is not null then v_shift := private.shift_or_fail(p_orchard, p_shift); end if;
+    if v_shift.state = 'closed' then return private.refuse(v_c, private.code('shift_closed')); end if;
+  end if;
+
+  perform private.make_invite(p_command, p_orchard, p_kind, v_role, p_code_hash,
+    v_c.at + coalesce(p_hours, private.longest_hours(p_kind)) * interval '1 hour',
+    case when p_kind = 'join' then v_shift.id end, v_subject.id, v_c.by_person_id);
+  return private.accept(v_c, 'invite_made', null, jsonb_build_object('invite', p_command, 'kind', p_kind, 'role', v_role),
+    false, jsonb_build_object('invite', p_command));
+end $function$;
+comment on function make_invite(uuid,uuid,uuid,text,text,text,uuid,uuid,integer) is 'A join link is for p_shift, else the open one, and ends with it. device and recovery are for p_subject, else p_person.';
+grant execute on function make_invite(uuid,uuid,uuid,text,text,text,uuid,uuid,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.mark_big_cuts(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_note text DEFAULT NULL::text, p_photo uuid DEFAULT NULL::uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_round public.rounds;
+begin
+  v_c := private.begin_command('mark_big_cuts', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('tree', p_tree, 'note', p_note, 'photo', p_photo));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if char_length(p_note) > 300 then perform private.fail(400, 'malformed', 'A note has up to 300 characters.'); end if;
+  if not exists (select 1 from public.trees where orchard_id = p_orchard and no = p_tree) then
+    perform private.fail(404, 'no_such_tree', 'There is no tree with this number.');
+  end if;
+
+  v_round := private.work_round(p_orchard);
+  if v_round.id is null then return private.refuse(v_c, private.code('no_round')); end if;
+  if not v_c.by_lead and not private.has_skill(p_person, 'prunes_alone', private.today(p_orchard)) then
+    return private.refuse(v_c, private.code('skill_missing', jsonb_build_object('skill', 'prunes_alone')));
+  end if;
+
+  update public.big_cut_marks set ended_at = v_c.at where round_id = v_round.id and tree_no = p_tree and ended_at is null;
+  insert into public.big_cut_marks (id, orchard_id, round_id, tree_no, marked_by, note, photo_id, marked_at)
+  values (p_command, p_orchard, v_round.id, p_tree, p_person, p_note, p_photo, v_c.at);
+  return private.accept(v_c, 'big_cuts_marked', jsonb_build_object('tree', p_tree));
+end $function$;
+grant execute on function mark_big_cuts(uuid,uuid,uuid,integer,text,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.mend_tool(p_orchard uuid, p_command uuid, p_person uuid, p_tool integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('mend_tool', p_orchard, p_command, p_person, 'lead', jsonb_build_object('tool', p_tool));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if (private.tool_in(p_orchard, p_tool)).no is null then return private.refuse(v_c, private.no_such_tool(array[p_tool])); end if;
+
+  perform private.check_tool(v_c, p_tool, '{}', true);
+  return private.accept(v_c, 'tool_mended', jsonb_build_object('tool', p_tool));
+end $function$;
+grant execute on function mend_tool(uuid,uuid,uuid,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.my_orchards()
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  if auth.uid() is null then perform private.fail(401, 'signed_out', 'Sign in first.'); end if;
+  return (
+    select coalesce(jsonb_agg(jsonb_build_object(
+      'orchard', o.id, 'name', o.name, 'language', o.language,
+      'person', p.id, 'personName', p.name, 'role', p.role, 'admitted', p.admitted_at is not null)
+      order by l.linked_at, p.id), '[]')
+    from public.logins l
+    join public.people p on p.id = l.person_id
+    join public.orchards o on o.id = l.orchard_id
+    where l.user_id = auth.uid() and l.ended_at is null and p.removed_at is null
+  );
+end $function$;
+grant execute on function my_orchards() to authenticated;
+
+CREATE OR REPLACE FUNCTION public.names(p_orchard uuid, p_people uuid[] DEFAULT NULL::uuid[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard);
+  return (
+    select coalesce(jsonb_object_agg(id, name), '{}')
+    from public.people
+    where orchard_id = p_orchard and name is not null
+      and case when p_people is null then removed_at is null else id = any (p_people) end
+  );
+end $function$;
+comment on function names(uuid,uuid[]) is 'Asked for by id, people who left have names too; forgotten people have none.';
+grant execute on function names(uuid,uuid[]) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.open_round(p_orchard uuid, p_command uuid, p_person uuid, p_kind text, p_season integer, p_species text[], p_from date, p_to date)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('open_round', p_orchard, p_command, p_person, 'manager', jsonb_build_object(
+    'kind', p_kind, 'season', p_season, 'species', p_species, 'from', p_from, 'to', p_to));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_kind in ('winter', 'summer', 'after_harvest', 'training'),
+    'p_kind: winter, summer, after_harvest or training.');
+  perform private.need(p_season between 2000 and 2200, 'p_season: a year.');
+  perform private.need(cardinality(p_species) between 1 and 30
+    and (select bool_and(private.is_species(x) is true) from unnest(p_species) x), 'p_species: 1 to 30 known species.');
+  perform private.need(private.is_day(p_from) and private.is_day(p_to) and p_from <= p_to, 'p_from and p_to: days in order.');
+
+  insert into public.rounds (id, orchard_id, kind, season, species, from_on, to_on, opened_at)
+  values (p_command, p_orchard, p_kind, p_season, p_species, p_from, p_to, v_c.at);
+  return private.accept(v_c, 'round_opened', jsonb_build_object('round', p_command, 'kind', p_kind, 'season', p_season,
+    'species', p_species, 'from', p_from, 'to', p_to), null, false, jsonb_build_object('round', p_command));
+end $function$;
+grant execute on function open_round(uuid,uuid,uuid,text,integer,text[],date,date) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.open_shift(p_orchard uuid, p_command uuid, p_person uuid, p_shift uuid, p_off jsonb DEFAULT '{}'::jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+  v_off jsonb := coalesce(p_off, '{}');
+  v_refused jsonb := '[]';
+begin
+  v_c := private.begin_command('open_shift', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('shift', p_shift, 'off', v_off));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.are_offs(v_off), 'p_off: {species or "ladder": reason}.');
+  v_shift := private.shift_or_fail(p_orchard, p_shift);
+  if v_shift.state = 'closed' then return private.refuse(v_c, private.code('shift_closed')); end if;
+
+  if (private.open_shift(p_orchard)).id is not null then v_refused := v_refused || private.code('shift_open'); end if;
+  if (private.round_or_fail(p_orchard, v_shift.round_id)).closed_at is not null then
+    v_refused := v_refused || private.code('round_closed');
+  end if;
+  if private.latest_briefing(p_shift) is null then v_refused := v_refused || private.code('briefing_missing'); end if;
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  update public.shifts set state = 'open', opened_at = v_c.at where id = p_shift;
+  insert into public.shift_offs (orchard_id, shift_id, what, reason, set_by, set_at)
+  select p_orchard, p_shift, key, value, v_c.by_person_id, v_c.at from jsonb_each_text(v_off);
+  return private.accept(v_c, 'shift_opened', jsonb_build_object('shift', p_shift, 'off', v_off));
+end $function$;
+grant execute on function open_shift(uuid,uuid,uuid,uuid,jsonb) to authenticated;
+
+CREATE OR REPLACE FUNCTION private.accept(p_c private.command, p_kind text, p_body jsonb, p_lead_body jsonb DEFAULT NULL::jsonb, p_own boolean DEFAULT false, p_result jsonb DEFAULT '{}'::jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_head public.orchard_heads;
+  v_body jsonb := jsonb_strip_nulls(p_body);
+begin
+  update public.orchard_heads set head = head + 1 where orchard_id = p_c.orchard_id returning * into v_head;
+  insert into public.events (orchard_id, n, at, command_id, person_id, by_person_id, kind, body, lead_body, own)
+  values (p_c.orchard_id, v_head.head, p_c.at, p_c.command_id, p_c.person_id, p_c.by_person_id, p_kind,
+          v_body, jsonb_strip_nulls(p_lead_body), p_own);
+  perform realtime.send(
+    private.event_heard(v_head.head, p_c, p_kind, v_body, p_lead_body is not null),
+    'event', private.topic(p_c.orchard_id, v_head.channel_epoch), true);
+  return private.store_answer(p_c, jsonb_build_object('n', v_head.head) || jsonb_strip_nulls(p_result));
+end $function$;
+comment on function private.accept(private.command,text,jsonb,jsonb,boolean,jsonb) is 'Steps 6 and 7. The answer is {"n": number of the event, …result}.';
+
+CREATE OR REPLACE FUNCTION private.acting_person(p_orchard uuid, p_person uuid, p_right text)
+ RETURNS people
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_acting public.people;
+begin
+  select p.* into v_acting
+  from public.logins l
+  join public.people p on p.id = l.person_id
+  where l.user_id = auth.uid() and l.orchard_id = p_orchard
+    and l.ended_at is null and p.removed_at is null
+    and case p_right
+      when 'self' then p.id = p_person or private.is_lead_role(p.role)
+      when 'lead' then private.is_lead_role(p.role)
+      when 'manager' then p.role = 'manager'
+    end
+  -- The person named, if this login is theirs; else the one with the most rights.
+  order by (p.id = p_person) desc, (p.role = 'manager') desc, l.linked_at
+  limit 1;
+  return v_acting;
+end $function$;
+comment on function private.acting_person(uuid,uuid,text) is 'Who taps: the person of this login that has the right (self, lead or manager), or a null row.';
+
+CREATE OR REPLACE FUNCTION private.after_restore()
+ RETURNS void
+ LANGUAGE sql
+ SET search_path TO ''
+AS $function$
+  update public.orchard_heads set epoch = gen_random_uuid(), channel_epoch = channel_epoch + 1
+$function$;
+comment on function private.after_restore() is 'For the owner: numbers after this one may have been heard before with other contents, so phones start again and send again what they sent lately.';
+
+CREATE OR REPLACE FUNCTION private.are_codes(p_codes text[], p_most integer)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select cardinality(p_codes) <= p_most
+    and not exists (select 1 from unnest(p_codes) x where x is null or x !~ '^[a-z][a-z0-9_]{0,39}$')
+$function$;
+comment on function private.are_codes(text[],integer) is 'A list of words of a program (species, items of a check), not of people. Null for null.';
+
+CREATE OR REPLACE FUNCTION private.are_house_rules(p_rules jsonb)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select jsonb_typeof(p_rules) = 'object' and not exists (
+    select 1 from jsonb_each(case when jsonb_typeof(p_rules) = 'object' then p_rules else '{}' end)
+    where not private.default_house_rules() ? key
+      -- A case, since "and" promises no order and a word is no number.
+      or case when jsonb_typeof(value) = 'number' then value::numeric not between 0 and 10000 else true end)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.are_neighbours(p_a trees, p_b trees)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select p_a.no <> p_b.no and (
+    (p_a.block_no = p_b.block_no and abs(p_a.row_no - p_b.row_no) <= 1 and abs(p_a.place - p_b.place) <= 1)
+    or coalesce(private.metres_apart(p_a, p_b) <= private.house_rule(p_a.orchard_id, 'overhead_apart_m'), false))
+$function$;
+comment on function private.are_neighbours(trees,trees) is 'A cut limb of one can reach a person at the other.';
+
+CREATE OR REPLACE FUNCTION private.are_offs(p_off jsonb)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select jsonb_typeof(p_off) = 'object' and (
+    select count(*) <= 40 and bool_and(coalesce(private.are_codes(array[key], 1)
+      and (value #>> '{}') in ('season', 'rain', 'wet_wood', 'wind', 'thunder', 'heat', 'lead'), false)) is not false
+    from jsonb_each(case when jsonb_typeof(p_off) = 'object' then p_off else '{}' end))
+$function$;
+comment on function private.are_offs(jsonb) is '{"cherry": "season", "ladder": "wind"}';
+
+CREATE OR REPLACE FUNCTION private.are_topics(p_topics jsonb)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select jsonb_typeof(p_topics) = 'array' and (
+    select count(*) between 1 and 40 and bool_and(coalesce(
+      jsonb_typeof(topic) = 'object' and private.are_codes(array[topic ->> 'code'], 1)
+      and coalesce(jsonb_typeof(topic -> 'en') in ('string', 'null') and char_length(topic ->> 'en') <= 1000, true)
+      and coalesce(jsonb_typeof(topic -> 'es') in ('string', 'null') and char_length(topic ->> 'es') <= 1000, true)
+      and topic - array['code', 'en', 'es'] = '{}', false))
+    from jsonb_array_elements(case when jsonb_typeof(p_topics) = 'array' then p_topics else '[]' end) topic)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.are_whys(p_why jsonb)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select jsonb_typeof(p_why) = 'object' and not exists (
+    select 1 from jsonb_each(case when jsonb_typeof(p_why) = 'object' then p_why else '{}' end) list
+    where list.key not in ('people', 'claims', 'tools') or jsonb_typeof(list.value) <> 'object'
+      or exists (
+        select 1 from jsonb_each(case when jsonb_typeof(list.value) = 'object' then list.value else '{}' end) why
+        where jsonb_typeof(why.value) <> 'string' or private.is_line(why.value #>> '{}', 300) is not true))
+$function$;
+comment on function private.are_whys(jsonb) is '{"people": {id: why}, "claims": {id: why}, "tools": {no: why}}';
+
+CREATE OR REPLACE FUNCTION private.asks_ladder(p_tree trees)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select coalesce(p_tree.height_cm > private.house_rule(p_tree.orchard_id, 'ladder_from_cm'), false)
+$function$;
+comment on function private.asks_ladder(trees) is 'Height unknown: feet on the ground, so it does not ask.';
+
+CREATE OR REPLACE FUNCTION private.attendance(p_shift uuid, p_person uuid)
+ RETURNS attendances
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select a from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null
+$function$;
+
+CREATE OR REPLACE FUNCTION private.begin_code(p_code text, p_command uuid)
+ RETURNS text
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_wrong public.wrong_codes;
+begin
+  if auth.uid() is null then perform private.fail(401, 'signed_out', 'Sign in first.'); end if;
+  perform private.need(p_command is not null and char_length(p_code) between 1 and 200, 'p_code and p_command are needed.');
+  -- Locked, so that guesses sent at once are counted one after the other.
+  select * into v_wrong from public.wrong_codes where user_id = auth.uid() for update;
+  if v_wrong.count >= 10 and v_wrong.since > now() - interval '1 hour' then
+    perform private.fail(429, 'too_many', 'Too many wrong codes. Try again in an hour.');
+  end if;
+  return private.sha256_of(p_code);
+end $function$;
+comment on function private.begin_code(text,uuid) is 'First step of a command of somebody who is nobody here yet. Gives the hash of the code.';
+
+CREATE OR REPLACE FUNCTION private.begin_command(p_name text, p_orchard uuid, p_command uuid, p_person uuid, p_right text, p_args jsonb)
+ RETURNS private.command
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_acting public.people;
+  v_seen public.command_answers;
+begin
+  if auth.uid() is null then perform private.fail(401, 'signed_out', 'Sign in first.'); end if;
+  if p_orchard is null or p_command is null or p_person is null then
+    perform private.fail(400, 'malformed', 'p_orchard, p_command and p_person are needed.');
+  end if;
+
+  -- Before the lock, so that a stranger cannot hold it; and after, since rights may have gone while waiting.
+  v_acting := private.acting_person(p_orchard, p_person, p_right);
+  if v_acting.id is null then perform private.fail(403, 'not_allowed', 'You cannot do this here.'); end if;
+  perform 1 from public.orchard_heads where orchard_id = p_orchard for no key update;
+  v_acting := private.acting_person(p_orchard, p_person, p_right);
+  if v_acting.id is null then perform private.fail(403, 'not_allowed', 'You cannot do this here.'); end if;
+
+  v_c := (p_name, p_orchard, p_command, p_person, v_acting.id, private.is_lead_role(v_acting.role),
+          jsonb_strip_nulls(p_args), clock_timestamp(), null);
+
+  select * into v_seen from public.command_answers where orchard_id = p_orchard and command_id = p_command;
+  if found then
+    if v_seen.name <> p_name or v_seen.person_id <> p_person or v_seen.args <> v_c.args then
+      perform private.fail(409, 'command_id_used', 'This command id was used for something else.');
+    end if;
+    v_c.answer := v_seen.answer;
+    return v_c;
+  end if;
+
+  if not exists (select 1 from public.people where orchard_id = p_orchard and id = p_person and removed_at is null) then
+    perform private.fail(404, 'no_such_person', 'This person is not in the orchard.');
+  end if;
+  return v_c;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.begin_read(p_orchard uuid, p_person uuid DEFAULT NULL::uuid, p_right text DEFAULT 'member'::text)
+ RETURNS private.reader
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_user uuid := auth.uid();
+  v_reader private.reader;
+  v_admitted boolean;
+begin
+  if v_user is null then perform private.fail(401, 'signed_out', 'Sign in first.'); end if;
+
+  select p.orchard_id, p.id, p.role, private.is_lead_role(p.role), array_agg(p.id) over (), p.admitted_at is not null
+  into v_reader.orchard_id, v_reader.person_id, v_reader.role, v_reader.is_lead, v_reader.own, v_admitted
+  from public.logins l
+  join public.people p on p.id = l.person_id
+  where l.user_id = v_user and l.orchard_id = p_orchard and l.ended_at is null and p.removed_at is null
+  -- The person named; without one, whoever of this login may read most.
+  order by (p.id = p_person) desc nulls last, (p.admitted_at is not null) desc, private.is_lead_role(p.role) desc, l.linked_at
+  limit 1;
+
+  if v_reader.person_id is null
+    or (p_person is not null and v_reader.person_id <> p_person)
+    or (p_right = 'lead' and not v_reader.is_lead)
+  then perform private.fail(403, 'not_allowed', 'You cannot read this.'); end if;
+  -- Told apart from not_allowed, so that a phone waits instead of putting itself out.
+  if not v_admitted then perform private.fail(403, 'not_admitted', 'A lead has not let you in yet.'); end if;
+  return v_reader;
+end $function$;
+comment on function private.begin_read(uuid,uuid,text) is 'The reader, or 401 or 403. p_person: that person''s own login; null: any member. p_right: member or lead.';
+
+CREATE OR REPLACE FUNCTION private.block_rows(p_blocks jsonb)
+ RETURNS TABLE(index integer, said jsonb, code text, name text, row_spacing_m numeric, tree_spacing_m numeric, bearing_deg numeric, first_lat_e7 integer, first_lon_e7 integer, tagged_end text)
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select (n - 1)::integer, r, private.line_in(r -> 'code', 4), private.line_in(r -> 'name', 60),
+    private.number_in(r -> 'rowSpacingM', 0.5, 30), private.number_in(r -> 'treeSpacingM', 0.5, 30),
+    private.number_in(r -> 'bearingDeg', 0, 359.99),
+    private.whole_in(r -> 'firstLatE7', -900000000, 900000000), private.whole_in(r -> 'firstLonE7', -1800000000, 1800000000),
+    coalesce(r ->> 'taggedEnd', 'low')
+  from jsonb_array_elements(p_blocks) with ordinality as x (r, n)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.bring_in_work(p_c private.command, p_claim uuid, p_tree integer, p_begun_at timestamp with time zone, p_result text, p_share integer, p_note text, p_said_at timestamp with time zone, p_elapsed_s integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_tree public.trees := private.tree_or_fail(p_c.orchard_id, p_tree);
+  v_in private.coming_in;
+  v_shift public.shifts;
+  v_body jsonb := jsonb_build_object('tree', p_tree);
+  v_seconds integer;
+begin
+  v_in := case when p_claim is not null then private.comes_in_by_claim(p_c, v_tree, p_claim)
+    else private.comes_in_by_deal(p_c, v_tree, p_begun_at) end;
+  if v_in.how is null then return private.refuse(p_c, private.code('shift_not_open')); end if;
+
+  if v_in.how = 'dealt' then
+    select * into v_shift from public.shifts where id = v_in.shift_id;
+    perform private.open_claim(p_c, v_shift, (p_c.person_id, p_tree, 'work', 'prune', false, '{}', '{}', null), v_in.begun_at);
+    v_in.claim_id := p_c.command_id;
+  end if;
+  if v_in.how in ('dealt', 'late') then
+    v_body := v_body || jsonb_build_object('dealsEnded', private.end_deals(p_c.orchard_id, array[p_tree], p_c.at));
+  end if;
+  v_body := v_body || jsonb_build_object('dirty', private.soil_tools(p_c.orchard_id, p_tree, v_in.people));
+
+  if v_in.how = 'also_worked' then
+    v_seconds := private.keep_visit(p_c, p_tree, v_in, 'also_worked', p_share, p_note, p_said_at, p_elapsed_s);
+    return private.accept(p_c, 'also_worked', v_body, jsonb_build_object('seconds', v_seconds), true,
+      jsonb_build_object('kept', 'also_worked'));
+  end if;
+
+  if p_result is not null then
+    v_seconds := private.keep_visit(p_c, p_tree, v_in, p_result, p_share, p_note, p_said_at, p_elapsed_s);
+    if private.is_pruning(v_in.claim_id) then
+      v_body := v_body || jsonb_build_object('work', private.set_work(
+        p_c.orchard_id, v_in.round_id, p_tree, p_result, p_share, p_note, p_c.at));
+    end if;
+  end if;
+  if v_in.how <> 'late' then
+    perform private.end_claim(v_in.claim_id, p_c.at, case when p_result = 'done' then 'finished' else 'released' end);
+  end if;
+  if v_in.how = 'holder' then
+    v_body := v_body || jsonb_build_object('claimsEnded', jsonb_build_array(v_in.claim_id));
+  end if;
+  if v_in.how = 'late' then v_body := v_body || jsonb_build_object('shift', v_in.shift_id); end if;
+  return private.accept(p_c,
+    case when p_result = 'done' then 'tree_finished' else 'tree_released' end || case when v_in.how = 'late' then '_late' else '' end,
+    v_body, jsonb_build_object('seconds', v_seconds), true,
+    case when v_in.how = 'late' then jsonb_build_object('kept', 'late') else '{}'::jsonb end);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.cannot_be_dealt(p_orchard uuid, p_round rounds, p_trees integer[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_tree public.trees;
+  v_code text;
+  v_refusals jsonb := '[]';
+begin
+  if (select count(*) from public.trees where orchard_id = p_orchard and no = any (p_trees)) <> cardinality(p_trees) then
+    perform private.fail(404, 'no_such_tree', 'There is no tree with one of these numbers.');
+  end if;
+  for v_tree in select * from public.trees where orchard_id = p_orchard and no = any (p_trees) loop
+    for v_code in
+      select x ->> 'code' from jsonb_array_elements(private.closed_for_work(v_tree, p_round)) x
+      union all select 'tree_in_progress' where private.held_by(p_orchard, v_tree.no) is not null
+    loop
+      v_refusals := v_refusals || jsonb_build_object('code', v_code, 'tree', v_tree.no);
+    end loop;
+  end loop;
+  return private.trees_with(v_refusals);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.cannot_undo(p_c private.command, p_visit visits)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_shift public.shifts := private.open_shift(p_c.orchard_id);
+  v_minutes integer := private.house_rule(p_c.orchard_id, 'undo_minutes');
+begin
+  if p_visit.id is null or p_visit.claim_id is null or p_visit.person_id <> p_c.person_id or p_visit.result = 'also_worked'
+    or p_visit.shift_id is distinct from v_shift.id
+  then return private.code('nothing_to_undo'); end if;
+  if private.held_by(p_c.orchard_id, p_visit.tree_no) is not null then
+    return private.code('tree_held', jsonb_build_object('tree', p_visit.tree_no, 'person', private.held_by(p_c.orchard_id, p_visit.tree_no)));
+  end if;
+  if p_visit.at < p_c.at - make_interval(mins => v_minutes)
+    or exists (select 1 from public.flags f where f.orchard_id = p_c.orchard_id and f.tree_no = p_visit.tree_no
+      and f.kind = 'arborist' and f.ended_at is null)
+    or exists (select 1 from public.looked_over l where l.round_id = p_visit.round_id and l.tree_no = p_visit.tree_no and l.at > p_visit.at)
+  then return private.code('too_late_to_undo'); end if;
+  -- Under a stop nobody takes a tree back in hand, and nobody has two.
+  return private.missing_after_stop(p_c.orchard_id, v_shift, p_c.person_id)
+    || case when (private.open_claim_of(p_c.person_id)).id is null then '[]'::jsonb
+       else private.code('holds_another', jsonb_build_object('tree', (private.open_claim_of(p_c.person_id)).tree_no)) end
+    || case when private.is_here(v_shift.id, p_c.person_id) then '[]'::jsonb else private.code('not_arrived') end;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.check_tool(p_c private.command, p_tool integer, p_failed_items text[], p_fit boolean, p_note text DEFAULT NULL::text)
+ RETURNS void
+ LANGUAGE sql
+ SET search_path TO ''
+AS $function$
+  insert into public.tool_checks (orchard_id, tool_no, failed_items, note, checked_by, checked_at)
+  values (p_c.orchard_id, p_tool, p_failed_items, p_note, p_c.by_person_id, p_c.at);
+  update public.tools set state = case when p_fit then 'fit' else 'failed' end where orchard_id = p_c.orchard_id and no = p_tool
+$function$;
+
+CREATE OR REPLACE FUNCTION private.claim_facts(p_claim uuid)
+ RETURNS jsonb
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select jsonb_build_object(
+    'claim', c.id, 'tree', c.tree_no,
+    'row', case when c.tree_no is null then jsonb_build_object('block', c.block_no, 'row', c.row_no) end,
+    'purpose', c.purpose, 'kind', c.kind, 'ladder', c.ladder, 'buddyId', c.buddy_id,
+    'openedAt', private.instant(c.opened_at),
+    'people', (select jsonb_object_agg(cp.person_id, cp.part) from public.claim_people cp
+               where cp.claim_id = c.id and cp.to_at is null))
+  from public.claims c where c.id = p_claim
+$function$;
+comment on function private.claim_facts(uuid) is 'The claim as events and snapshots spell it, with its id.';
+
+CREATE OR REPLACE FUNCTION private.claim_or_fail(p_orchard uuid, p_claim uuid)
+ RETURNS claims
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_claim public.claims;
+begin
+  select * into v_claim from public.claims where orchard_id = p_orchard and id = p_claim;
+  if not found then perform private.fail(404, 'no_such_claim', 'There is no such claim.'); end if;
+  return v_claim;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.closed_for_work(p_tree trees, p_round rounds)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_state text;
+  v_keep_out public.flags := private.keep_out_over(p_tree);
+  v_missing jsonb := '[]';
+begin
+  if p_tree.life <> 'standing' then v_missing := v_missing || private.code('tree_not_standing'); end if;
+  if not p_tree.species = any (p_round.species) then v_missing := v_missing || private.code('tree_not_in_round'); end if;
+  select state into v_state from public.tree_work where round_id = p_round.id and tree_no = p_tree.no;
+  if v_state = 'done' then v_missing := v_missing || private.code('tree_done'); end if;
+  if v_state = 'left_out' then v_missing := v_missing || private.code('tree_left_out'); end if;
+  if exists (select 1 from public.flags f where f.orchard_id = p_tree.orchard_id and f.tree_no = p_tree.no
+      and f.kind = 'arborist' and f.ended_at is null)
+  then v_missing := v_missing || private.code('arborist_flag'); end if;
+  if v_keep_out.id is not null then
+    v_missing := v_missing || private.code('inside_keep_out', jsonb_build_object('tree', v_keep_out.tree_no));
+  end if;
+  return v_missing;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.code(p_code text, p_detail jsonb DEFAULT NULL::jsonb)
+ RETURNS jsonb
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select jsonb_build_array(jsonb_strip_nulls(jsonb_build_object('code', p_code, 'detail', p_detail)))
+$function$;
+comment on function private.code(text,jsonb) is 'One refusal as a list of one, so that lists are joined with ||.';
+
+CREATE OR REPLACE FUNCTION private.comes_in_at_once(p_invite invites)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select p_invite.kind = 'role' or (
+    exists (
+      select 1 from public.shifts s
+      where s.orchard_id = p_invite.orchard_id and s.state = 'open' and s.id = coalesce(p_invite.shift_id, s.id))
+    -- Who was put out waits for a lead, whatever link they kept.
+    and not exists (
+      select 1 from public.logins l join public.people p on p.id = l.person_id
+      where l.user_id = auth.uid() and l.orchard_id = p_invite.orchard_id and p.removed_at is not null))
+$function$;
+
+CREATE OR REPLACE FUNCTION private.comes_in_by_claim(p_c private.command, p_tree trees, p_claim uuid)
+ RETURNS private.coming_in
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_claim public.claims := private.claim_or_fail(p_c.orchard_id, p_claim);
+  v_in public.claim_people;
+  v_how text := 'also_worked';
+begin
+  if v_claim.tree_no is distinct from p_tree.no then
+    perform private.fail(400, 'malformed', 'This claim is of another tree.');
+  end if;
+  select * into v_in from public.claim_people
+  where claim_id = p_claim and person_id = p_c.person_id and part <> 'learner'
+  order by to_at desc nulls first limit 1;
+
+  if v_in.id is not null and v_claim.ended_at is null and v_in.to_at is null then
+    v_how := 'holder';
+  elsif v_in.id is not null and v_claim.ended_how = 'shift_closed' and private.is_free_in(p_tree, v_claim.round_id) then
+    v_how := 'late';
+  end if;
+  return (v_how, p_claim, v_claim.shift_id, v_claim.round_id, v_claim.opened_at,
+    case when v_in.id is null then array[p_c.person_id] else (
+      select array_agg(person_id) from public.claim_people
+      where claim_id = p_claim and to_at is not distinct from v_in.to_at) end);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.comes_in_by_deal(p_c private.command, p_tree trees, p_begun_at timestamp with time zone)
+ RETURNS private.coming_in
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_begun timestamptz := private.when_said(p_begun_at, p_c.at - interval '14 days', p_c.at);
+  v_shift public.shifts;
+  v_how text := 'also_worked';
+begin
+  select s.* into v_shift from public.shifts s
+  left join public.attendances a on a.shift_id = s.id and a.person_id = p_c.person_id
+  where s.orchard_id = p_c.orchard_id and s.state <> 'scheduled'
+  order by (a.arrived_at <= v_begun and coalesce(a.left_at, v_begun) >= v_begun) desc nulls last,
+    (a.id is not null) desc, s.opened_at desc
+  limit 1;
+  if v_shift.id is null then return null; end if;
+
+  if private.is_free_in(p_tree, v_shift.round_id)
+    and exists (select 1 from public.attendances a where a.shift_id = v_shift.id and a.person_id = p_c.person_id)
+    and exists (select 1 from public.deals d
+      where d.orchard_id = p_c.orchard_id and d.tree_no = p_tree.no and p_c.person_id = any (d.people)
+        and d.dealt_at <= p_c.at and coalesce(d.ended_at, p_c.at) >= v_begun)
+  then v_how := case when v_shift.state = 'open' then 'dealt' else 'late' end; end if;
+  return (v_how, null::uuid, v_shift.id, v_shift.round_id, greatest(v_begun, v_shift.opened_at), array[p_c.person_id]);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.crew_state(p_reader private.reader)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_shift uuid := (private.open_shift(p_reader.orchard_id)).id;
+begin
+  return jsonb_build_object(
+    'attendance', (
+      select coalesce(jsonb_object_agg(a.person_id, jsonb_build_object(
+        'state', case when b.id is not null and b.to_at is null then 'break' else 'here' end,
+        'since', private.instant(coalesce(b.to_at, b.from_at, a.arrived_at)))), '{}')
+      from public.attendances a
+      left join lateral (
+        select id, from_at, to_at from public.breaks where attendance_id = a.id order by from_at desc, to_at is null desc limit 1) b on true
+      where a.shift_id = v_shift and a.left_at is null),
+    'briefed', (
+      select coalesce(jsonb_object_agg(person_id, jsonb_build_object('given', given, 'signedVersion', signed_version)), '{}')
+      from (
+        select person_id, bool_or(given) as given, max(signed) as signed_version
+        from (
+          select g.person_id, true as given, 0 as signed from public.briefings_given g where g.shift_id = v_shift
+          union all
+          select s.person_id, false, s.version from public.briefing_signatures s where s.shift_id = v_shift) each_one
+        group by person_id) of_each
+      where exists (select 1 from public.people p where p.id = person_id and p.removed_at is null)),
+    'stops', (
+      select coalesce(jsonb_object_agg(s.id, jsonb_build_object(
+        'block', s.block_no, 'calledBy', s.called_by, 'calledAt', private.instant(s.called_at), 'resumed', s.resumed_at is not null,
+        -- 'resumed' sorts before 'stopped' and overrides it.
+        'answers', (
+          select coalesce(jsonb_object_agg(person_id, phase), '{}')
+          from (select person_id, min(phase) as phase from public.stop_answers where stop_id = s.id group by person_id) last))), '{}')
+      from public.stops s where s.shift_id = v_shift)
+  ) || private.equipment_state(p_reader, v_shift);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.cultivar_rows(p_cultivars jsonb)
+ RETURNS TABLE(index integer, species text, name text, habit text)
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select (n - 1)::integer, r ->> 'species', private.line_in(r -> 'name', 60), coalesce(r ->> 'habit', 'unknown')
+  from jsonb_array_elements(p_cultivars) with ordinality as x (r, n)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.deals_left_by(p_person uuid, p_still_for uuid[])
+ RETURNS integer[]
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select array_agg(tree_no) from public.deals
+  where ended_at is null and p_person = any (people) and not (array_remove(people, p_person) && p_still_for)
+$function$;
+comment on function private.deals_left_by(uuid,uuid[]) is 'Trees dealt to this person, and to nobody who still may come to them.';
+
+CREATE OR REPLACE FUNCTION private.dealt_to(p_orchard uuid, p_tree integer)
+ RETURNS uuid[]
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select d.people from public.deals d where d.orchard_id = p_orchard and d.tree_no = p_tree and d.ended_at is null
+$function$;
+
+CREATE OR REPLACE FUNCTION private.default_house_rules()
+ RETURNS jsonb
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select jsonb_build_object(
+    'ladder_from_cm', 250,      -- higher trees ask for a ladder; common practice, no source
+    'keep_out_m', 10,           -- around a hazard when nobody says otherwise; common practice, no source
+    'consent_version', 1,
+    'overhead_apart_m', 6,      -- between ladder or saw work and the next person; common practice, no source
+    'quiet_minutes', 15,        -- out of touch this long and the lead is told; common practice, no source
+    'withdraw_minutes', 2,
+    'undo_minutes', 10)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.end_claim(p_claim uuid, p_at timestamp with time zone, p_how text, p_note text DEFAULT NULL::text)
+ RETURNS void
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  update public.claims set ended_at = p_at, ended_how = p_how, ended_note = p_note where id = p_claim and ended_at is null;
+  update public.claim_people set to_at = p_at where claim_id = p_claim and to_at is null;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.end_deals(p_orchard uuid, p_trees integer[], p_at timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE sql
+ SET search_path TO ''
+AS $function$
+  with ended as (
+    update public.deals set ended_at = p_at
+    where orchard_id = p_orchard and tree_no = any (p_trees) and ended_at is null
+    returning tree_no
+  )
+  select jsonb_agg(tree_no order by tree_no) from ended
+$function$;
+comment on function private.end_deals(uuid,integer[],timestamp with time zone) is 'The trees whose deal ended, as a list for dealsEnded; null when there was none.';
+
+CREATE OR REPLACE FUNCTION private.equipment_passed(p_shift uuid, p_person uuid)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select coalesce((
+    select cardinality(e.failed_items) = 0 from public.equipment_checks e
+    where e.shift_id = p_shift and e.person_id = p_person
+    order by e.checked_at desc limit 1), false)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.equipment_state(p_reader private.reader, p_shift uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    with latest as (
+      select distinct on (e.person_id) e.person_id, e.failed_items,
+        p_reader.is_lead or e.person_id = any (p_reader.own) as told,
+        bool_or(e.failed_items = '{}') over (partition by e.person_id) as once_passed
+      from public.equipment_checks e
+      join public.people p on p.id = e.person_id and p.removed_at is null
+      where e.shift_id = p_shift
+      order by e.person_id, e.checked_at desc
+    )
+    select jsonb_build_object(
+      -- Other volunteers hear of passed checks only.
+      'equipped', coalesce(jsonb_object_agg(person_id, failed_items = '{}' or not told) filter (where told or once_passed), '{}'),
+      'failedEquipment', coalesce(jsonb_object_agg(person_id, failed_items) filter (where told and failed_items <> '{}'), '{}'))
+    from latest
+  );
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.event_heard(p_n bigint, p_c private.command, p_kind text, p_body jsonb, p_more boolean)
+ RETURNS jsonb
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select case when p_body is null then jsonb_build_object('n', p_n, 'more', p_more)
+  else jsonb_build_object('n', p_n, 'at', private.instant(p_c.at), 'command_id', p_c.command_id,
+    'person_id', p_c.person_id, 'by_person_id', p_c.by_person_id, 'kind', p_kind, 'body', p_body, 'more', p_more) end
+$function$;
+comment on function private.event_heard(bigint,private.command,text,jsonb,boolean) is 'What is broadcast: never lead_body. more: leads and the person concerned should ask events_after.';
+
+CREATE OR REPLACE FUNCTION private.event_told(p_event events, p_reader private.reader)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_told_more boolean := p_event.lead_body is not null
+    and (p_reader.is_lead or (p_event.own and p_event.person_id = any (p_reader.own)));
+begin
+  if p_event.body is null and not v_told_more then
+    return jsonb_build_object('n', p_event.n);
+  end if;
+  return jsonb_build_object(
+    'n', p_event.n, 'at', private.instant(p_event.at), 'commandId', p_event.command_id,
+    'personId', p_event.person_id, 'byPersonId', p_event.by_person_id, 'kind', p_event.kind,
+    'body', p_event.body)
+    || case when v_told_more then jsonb_build_object('leadBody', p_event.lead_body) else '{}' end;
+end $function$;
+comment on function private.event_told(events,private.reader) is 'An event as this reader may know it: every number, not every content.';
+
+CREATE OR REPLACE FUNCTION private.fail(p_status integer, p_code text, p_message text)
+ RETURNS void
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  raise exception using errcode = 'PT' || p_status, message = p_message, detail = p_code;
+end $function$;
+comment on function private.fail(integer,text,text) is 'For malformed input, no permission and faults. What a rule refuses is an answer (private.refuse).';
+
+CREATE OR REPLACE FUNCTION private.filled(p_body jsonb)
+ RETURNS jsonb
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select coalesce(jsonb_object_agg(key, value), '{}') from jsonb_each(p_body) where value not in ('null', '[]')
+$function$;
+comment on function private.filled(jsonb) is 'Without what is null or an empty list.';
+
+CREATE OR REPLACE FUNCTION private.has_disease_flag(p_orchard uuid, p_tree integer)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select exists (select 1 from public.flags f
+    where f.orchard_id = p_orchard and f.tree_no = p_tree and f.kind = 'disease' and f.ended_at is null)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.has_role(p_person uuid, p_roles text[])
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select exists (select 1 from public.people where id = p_person and role = any (p_roles) and removed_at is null)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.has_skill(p_person uuid, p_skill text, p_on date)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select exists (
+    select 1 from public.skills s
+    where s.person_id = p_person and s.skill = p_skill and s.ended_at is null and (s.until is null or s.until >= p_on))
+$function$;
+
+CREATE OR REPLACE FUNCTION private.has_tool(p_people uuid[], p_kind text)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select exists (
+    select 1 from public.tool_holdings h join public.tools t on t.orchard_id = h.orchard_id and t.no = h.tool_no
+    where h.person_id = any (p_people) and h.returned_at is null and t.kind = p_kind and t.state = 'fit')
+$function$;
+
+CREATE OR REPLACE FUNCTION private.held_by(p_orchard uuid, p_tree integer)
+ RETURNS uuid
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select cp.person_id from public.claims c
+  join public.claim_people cp on cp.claim_id = c.id and cp.part = 'holder' and cp.to_at is null
+  where c.orchard_id = p_orchard and c.tree_no = p_tree and c.ended_at is null
+$function$;
+
+CREATE OR REPLACE FUNCTION private.holds_another(p_person uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_claim public.claims := private.open_claim_of(p_person);
+begin
+  if v_claim.id is null then return '[]'; end if;
+  return private.code('holds_another', jsonb_build_object('claim', v_claim.id, 'tree', v_claim.tree_no));
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.house_rule(p_orchard uuid, p_key text)
+ RETURNS numeric
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select coalesce(
+    (select (o.house_rules ->> p_key)::numeric from public.orchards o where o.id = p_orchard),
+    (private.default_house_rules() ->> p_key)::numeric)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.insert_inventory(p_orchard uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb)
+ RETURNS integer
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_last integer;
+  v_count integer;
+begin
+  select coalesce(max(no), 0) into v_last from public.blocks where orchard_id = p_orchard;
+  insert into public.blocks (orchard_id, no, code, name, row_spacing_m, tree_spacing_m, bearing_deg, first_lat_e7, first_lon_e7, tagged_end)
+  select p_orchard, v_last + row_number() over (order by index), code, name, row_spacing_m, tree_spacing_m, bearing_deg, first_lat_e7, first_lon_e7, tagged_end
+  from private.block_rows(p_blocks) r
+  where not exists (select 1 from public.blocks b where b.orchard_id = p_orchard and b.code = r.code);
+
+  select coalesce(max(no), 0) into v_last from public.cultivars where orchard_id = p_orchard;
+  insert into public.cultivars (orchard_id, no, species, name, habit)
+  select p_orchard, v_last + row_number() over (order by index), species, name, habit
+  from private.cultivar_rows(p_cultivars) r
+  where not exists (select 1 from public.cultivars c where c.orchard_id = p_orchard and c.species = r.species and c.name = r.name);
+
+  select last_tree_no into v_last from public.orchard_heads where orchard_id = p_orchard;
+  insert into public.trees (orchard_id, no, block_no, row_no, place, species, cultivar_no, size_class, planted_year, height_cm,
+    trunk_cm, asks_saw, life, lat_e7, lon_e7)
+  select p_orchard, v_last + r.index + 1, b.no, r.row_no, r.place, r.species, c.no, r.size_class, r.planted_year, r.height_cm,
+    r.trunk_mm / 10.0, r.asks_saw, r.life, r.lat_e7, r.lon_e7
+  from private.tree_rows(p_trees) r
+  join public.blocks b on b.orchard_id = p_orchard and b.code = r.block
+  left join public.cultivars c on c.orchard_id = p_orchard and c.species = r.species and c.name = r.cultivar;
+  get diagnostics v_count = row_count;
+  update public.orchard_heads set last_tree_no = v_last + v_count where orchard_id = p_orchard;
+  return v_count;
+end $function$;
+comment on function private.insert_inventory(uuid,jsonb,jsonb,jsonb) is 'Blocks and cultivars that are there already stay as they are.';
+
+CREATE OR REPLACE FUNCTION private.instant(p_at timestamp with time zone)
+ RETURNS text
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select to_char(p_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"')
+$function$;
+comment on function private.instant(timestamp with time zone) is 'One spelling of an instant everywhere: UTC, milliseconds, as JavaScript prints it.';
+
+CREATE OR REPLACE FUNCTION private.invite_lacks(p_invite invites)
+ RETURNS text
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select case
+    when p_invite.ended_at is not null or p_invite.expires_at < clock_timestamp()
+      or exists (select 1 from public.shifts where id = p_invite.shift_id and state = 'closed') then 'code_expired'
+    when p_invite.uses_left = 0 then 'code_used'
+  end
+$function$;
+comment on function private.invite_lacks(invites) is 'Null while it lets people in.';
+
+CREATE OR REPLACE FUNCTION private.is_day(p_day date)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$ select p_day between '2000-01-01' and '2200-12-31' $function$;
+
+CREATE OR REPLACE FUNCTION private.is_emergency_card(p_card jsonb)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select jsonb_typeof(p_card) = 'object' and not exists (
+    select 1 from jsonb_each(case when jsonb_typeof(p_card) = 'object' then p_card else '{}' end)
+    where key not in ('where', 'access', 'call', 'first_aid', 'meeting_point')
+      or jsonb_typeof(value) <> 'string' or char_length(value #>> '{}') > 500)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.is_free_in(p_tree trees, p_round uuid)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select private.held_by(p_tree.orchard_id, p_tree.no) is null
+    and not exists (select 1 from public.tree_work w
+      where w.round_id = p_round and w.tree_no = p_tree.no and w.state in ('done', 'left_out'))
+    and not exists (select 1 from public.flags f where f.orchard_id = p_tree.orchard_id and f.tree_no = p_tree.no
+      and f.kind = 'arborist' and f.ended_at is null)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.is_here(p_shift uuid, p_person uuid)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select exists (select 1 from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.is_last_manager(p_person people, p_without_login uuid DEFAULT NULL::uuid)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select p_person.role = 'manager' and not exists (
+    select 1 from public.people p join public.logins l on l.person_id = p.id and l.ended_at is null
+    where p.orchard_id = p_person.orchard_id and p.role = 'manager' and p.removed_at is null
+      and case when p_without_login is null then p.id <> p_person.id else l.id <> p_without_login end)
+$function$;
+comment on function private.is_last_manager(people,uuid) is 'Nobody else could manage: a manager without a login cannot. p_without_login asks what were if only that login ended.';
+
+CREATE OR REPLACE FUNCTION private.is_lead_role(p_role text)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$ select p_role in ('lead', 'manager') $function$;
+
+CREATE OR REPLACE FUNCTION private.is_line(p_text text, p_longest integer)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select btrim(p_text) <> '' and char_length(p_text) <= p_longest and p_text !~ '[\u0001-\u001f\u007f]'
+$function$;
+comment on function private.is_line(text,integer) is 'Something to read, on one line. Null for null.';
+
+CREATE OR REPLACE FUNCTION private.is_minor(p_person uuid)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select exists (select 1 from public.people where id = p_person and age_band = 'minor')
+$function$;
+
+CREATE OR REPLACE FUNCTION private.is_moment(p_at timestamp with time zone)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select p_at between '2000-01-01 00:00:00+00' and '2200-12-31 00:00:00+00'
+$function$;
+
+CREATE OR REPLACE FUNCTION private.is_plain_jpeg(p_jpeg bytea)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select substring(p_jpeg from 1 for 3) = '\xffd8ff'::bytea
+    and position('\x457869660000'::bytea in p_jpeg) = 0
+    and position('http://ns.adobe.com/xap'::bytea in p_jpeg) = 0
+    and position('Photoshop 3.0'::bytea in p_jpeg) = 0
+$function$;
+
+CREATE OR REPLACE FUNCTION private.is_pruning(p_claim uuid)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select coalesce((select kind = 'prune' from public.claims where id = p_claim), true)
+$function$;
+comment on function private.is_pruning(uuid) is 'Brush and other work leave a tree as pruned as it was. What was begun without a claim is pruning.';
+
+CREATE OR REPLACE FUNCTION private.is_said(p_value jsonb)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$ select coalesce(p_value <> 'null', false) $function$;
+comment on function private.is_said(jsonb) is 'What may be left out is wrong only when something is said that cannot be read.';
+
+CREATE OR REPLACE FUNCTION private.is_species(p_code text)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select p_code in ('apple', 'pear', 'plum', 'apricot', 'peach', 'nectarine', 'cherry', 'quince', 'walnut', 'fig',
+    'persimmon', 'almond', 'other')
+$function$;
+comment on function private.is_species(text) is 'The same list as lib/domain/orchard/types.ts.';
+
+CREATE OR REPLACE FUNCTION private.is_time_zone(p_name text)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  -- Postgres also takes abbreviations and home-made rules, which browsers do not know.
+  if (p_name ~ '^[A-Za-z_]+(/[A-Za-z0-9_+-]+)*$' and char_length(p_name) <= 60) is not true then return false; end if;
+  perform now() at time zone p_name;
+  return true;
+exception when invalid_parameter_value then
+  return false;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.join_again(p_c private.command, p_invite invites, p_known people)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_result jsonb := jsonb_build_object('orchard', p_c.orchard_id, 'person', p_known.id);
+begin
+  if p_known.admitted_at is null and private.comes_in_at_once(p_invite) then
+    update public.people set admitted_at = p_c.at where id = p_known.id;
+    return private.accept(p_c, 'person_admitted', jsonb_build_object('person', p_known.id), null, false, v_result);
+  end if;
+  return private.accept(p_c, 'login_linked', null, jsonb_build_object('person', p_known.id), true, v_result);
+end $function$;
+comment on function private.join_again(private.command,invites,people) is 'The same link again, say on the morning after: nobody new, and nothing is used up.';
+
+CREATE OR REPLACE FUNCTION private.join_anew(p_c private.command, p_invite invites, p_name text, p_age_band text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_at_once boolean := private.comes_in_at_once(p_invite);
+begin
+  if (
+    select count(*) from public.logins l join public.people p on p.id = l.person_id
+    where l.user_id = auth.uid() and l.orchard_id = p_c.orchard_id and l.linked_at > now() - interval '1 day'
+  ) >= 10 then perform private.fail(429, 'too_many', 'Ten people a day on one phone are enough.'); end if;
+
+  insert into public.people (id, orchard_id, name, role, age_band, added_at, admitted_at)
+  values (p_c.person_id, p_c.orchard_id, p_name, p_invite.role, p_age_band, p_c.at, case when v_at_once then p_c.at end);
+  return private.use_invite(p_c, p_invite, 'person_joined',
+    jsonb_build_object('person', p_c.person_id, 'role', p_invite.role, 'admitted', v_at_once),
+    case when p_age_band = 'minor' then jsonb_build_object('person', p_c.person_id, 'minor', true) end);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.jpeg_or_fail(p_base64 text)
+ RETURNS bytea
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return decode(p_base64, 'base64');
+exception when others then
+  perform private.fail(400, 'malformed', 'The photo is not base64.');
+  return null;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.keep_out_over(p_tree trees)
+ RETURNS flags
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select f from public.flags f
+  join public.trees t on t.orchard_id = f.orchard_id and t.no = f.tree_no
+  where f.orchard_id = p_tree.orchard_id and f.kind = 'arborist' and f.ended_at is null
+    and f.tree_no <> p_tree.no and private.metres_apart(p_tree, t) <= f.keep_out_m
+  order by f.raised_at limit 1
+$function$;
+
+CREATE OR REPLACE FUNCTION private.keep_visit(p_c private.command, p_tree integer, p_in private.coming_in, p_result text, p_share integer, p_note text, p_said_at timestamp with time zone, p_elapsed_s integer)
+ RETURNS integer
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_at timestamptz := private.when_said(p_said_at, p_in.begun_at, p_c.at);
+  v_longest_s integer := extract(epoch from p_c.at - p_in.begun_at)::integer;
+  v_seconds integer := least(greatest(coalesce(p_elapsed_s, extract(epoch from v_at - p_in.begun_at)::integer), 0), v_longest_s);
+  v_before public.tree_work;
+begin
+  select * into v_before from public.tree_work where round_id = p_in.round_id and tree_no = p_tree;
+  insert into public.visits (id, orchard_id, round_id, shift_id, tree_no, claim_id, person_id, result, share, note, at, seconds,
+    before_state, before_share, came_in_late)
+  values (p_c.command_id, p_c.orchard_id, p_in.round_id, p_in.shift_id, p_tree, p_in.claim_id, p_c.person_id, p_result,
+    p_share, p_note, v_at, v_seconds, coalesce(v_before.state, 'unpruned'), v_before.share, p_in.how = 'late');
+  return v_seconds;
+end $function$;
+comment on function private.keep_visit(private.command,integer,private.coming_in,text,integer,text,timestamp with time zone,integer) is 'Records the visit and what the tree was before it. Seconds are for display only.';
+
+CREATE OR REPLACE FUNCTION private.latest_briefing(p_shift uuid)
+ RETURNS integer
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select max(version) from public.briefings where shift_id = p_shift
+$function$;
+
+CREATE OR REPLACE FUNCTION private.left_open(p_shift shifts)
+ RETURNS jsonb
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select jsonb_build_object(
+    'people', (select coalesce(jsonb_agg(person_id order by arrived_at), '[]')
+      from public.attendances where shift_id = p_shift.id and left_at is null),
+    'claims', (select coalesce(jsonb_agg(id order by opened_at), '[]')
+      from public.claims where orchard_id = p_shift.orchard_id and ended_at is null),
+    'tools', (select coalesce(jsonb_agg(tool_no order by tool_no), '[]')
+      from public.tool_holdings where orchard_id = p_shift.orchard_id and returned_at is null))
+$function$;
+
+CREATE OR REPLACE FUNCTION private.left_without_why(p_left jsonb, p_why jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_people jsonb := private.without_why(p_left -> 'people', p_why -> 'people');
+  v_claims jsonb := private.without_why(p_left -> 'claims', p_why -> 'claims');
+  v_tools jsonb := private.without_why(p_left -> 'tools', p_why -> 'tools');
+  v_refused jsonb := '[]';
+begin
+  if v_people <> '[]' then
+    v_refused := v_refused || private.code('still_signed_in', jsonb_build_object('people', v_people));
+  end if;
+  if v_claims <> '[]' then
+    v_refused := v_refused || private.code('trees_held', jsonb_build_object('claims', v_claims, 'trees', (
+      select coalesce(jsonb_agg(tree_no order by tree_no), '[]') from public.claims
+      where tree_no is not null and v_claims ? id::text)));
+  end if;
+  if v_tools <> '[]' then v_refused := v_refused || private.code('tools_out', jsonb_build_object('tools', v_tools)); end if;
+  return v_refused;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.line_in(p_value jsonb, p_longest integer)
+ RETURNS text
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select case when jsonb_typeof(p_value) = 'string' and private.is_line(p_value #>> '{}', p_longest) then btrim(p_value #>> '{}') end
+$function$;
+
+CREATE OR REPLACE FUNCTION private.link_login(p_c private.command)
+ RETURNS void
+ LANGUAGE sql
+ SET search_path TO ''
+AS $function$
+  insert into public.logins (orchard_id, person_id, user_id, linked_at)
+  values (p_c.orchard_id, p_c.person_id, auth.uid(), p_c.at)
+  on conflict (user_id, person_id) where ended_at is null do nothing
+$function$;
+
+CREATE OR REPLACE FUNCTION private.longest_hours(p_kind text)
+ RETURNS integer
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select case p_kind when 'join' then 336 when 'role' then 336 when 'device' then 24 when 'recovery' then 50000 end
+$function$;
+comment on function private.longest_hours(text) is 'A recovery code lies in a drawer for five years; a code for a second phone is used at once.';
+
+CREATE OR REPLACE FUNCTION private.make_invite(p_id uuid, p_orchard uuid, p_kind text, p_role text, p_code_hash text, p_expires_at timestamp with time zone, p_shift uuid DEFAULT NULL::uuid, p_person uuid DEFAULT NULL::uuid, p_made_by uuid DEFAULT NULL::uuid)
+ RETURNS void
+ LANGUAGE sql
+ SET search_path TO ''
+AS $function$
+  insert into public.invites (id, orchard_id, code_hash, kind, role, person_id, shift_id, uses_left, made_by, made_at, expires_at)
+  values (p_id, p_orchard, p_code_hash, p_kind, p_role, p_person, p_shift, case when p_kind = 'join' then 500 else 1 end,
+    p_made_by, clock_timestamp(), p_expires_at)
+$function$;
+comment on function private.make_invite(uuid,uuid,text,text,text,timestamp with time zone,uuid,uuid,uuid) is 'By itself for the owner: the demo and the links of the first start.';
+
+CREATE OR REPLACE FUNCTION private.make_setup_code(p_code_hash text, p_hours integer DEFAULT 24)
+ RETURNS void
+ LANGUAGE sql
+ SET search_path TO ''
+AS $function$
+  insert into public.setup_codes (code_hash, made_at, expires_at) values (p_code_hash, now(), now() + p_hours * interval '1 hour')
+$function$;
+comment on function private.make_setup_code(text,integer) is 'For the owner: printed by the first start on an empty data directory.';
+
+CREATE OR REPLACE FUNCTION private.may_give(p_by uuid, p_role text)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select p_role in ('volunteer', 'visitor') or private.has_role(p_by, array['manager'])
+$function$;
+comment on function private.may_give(uuid,text) is 'A lead adds, changes and removes volunteers and visitors; a manager anybody.';
+
+CREATE OR REPLACE FUNCTION private.may_listen(p_topic text)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+  select exists (
+    select 1
+    from public.logins l
+    join public.people p on p.id = l.person_id
+    join public.orchard_heads h on h.orchard_id = l.orchard_id
+    where l.user_id = (select auth.uid())
+      and l.ended_at is null
+      and p.removed_at is null
+      and p.admitted_at is not null
+      and private.topic(h.orchard_id, h.channel_epoch) = p_topic
+  )
+$function$;
+comment on function private.may_listen(text) is 'The membership look-up behind the policy on realtime.messages.';
+grant execute on function private.may_listen(text) to authenticated;
+
+CREATE OR REPLACE FUNCTION private.metres_apart(p_a trees, p_b trees)
+ RETURNS numeric
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select case
+    when p_a.lat_e7 is not null and p_b.lat_e7 is not null then (
+      -- A degree of latitude is 111,320 m to within 0.6 %; good to centimetres at a keep-out's size.
+      sqrt(power((p_a.lat_e7 - p_b.lat_e7) / 1e7 * 111320, 2)
+         + power((p_a.lon_e7 - p_b.lon_e7) / 1e7 * 111320 * cos(radians(p_a.lat_e7 / 1e7)), 2)))::numeric
+    when p_a.block_no = p_b.block_no then (
+      select sqrt(power((p_a.row_no - p_b.row_no) * b.row_spacing_m, 2) + power((p_a.place - p_b.place) * b.tree_spacing_m, 2))
+      from public.blocks b where b.orchard_id = p_a.orchard_id and b.no = p_a.block_no)
+  end
+$function$;
+comment on function private.metres_apart(trees,trees) is 'From positions, else from row and place and the block''s spacings; null between blocks that are not surveyed.';
+
+CREATE OR REPLACE FUNCTION private.missing_after_stop(p_orchard uuid, p_shift shifts, p_person uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_stop public.stops;
+begin
+  select * into v_stop from public.stops s
+  where s.shift_id = p_shift.id and s.resumed_at is null and s.block_no is null
+  order by s.called_at limit 1;
+  if found then return private.code('stopped', jsonb_build_object('stop', v_stop.id)); end if;
+
+  select * into v_stop from public.stops s
+  where s.shift_id = p_shift.id and s.resumed_at is not null
+  order by s.called_at desc limit 1;
+  -- Who arrived after work went on never heard that stop.
+  if found and exists (
+      select 1 from public.attendances a
+      where a.shift_id = p_shift.id and a.person_id = p_person and a.left_at is null and a.arrived_at < v_stop.resumed_at)
+    and not exists (
+      select 1 from public.stop_answers x where x.stop_id = v_stop.id and x.person_id = p_person and x.phase = 'resumed')
+  then return private.code('stop_not_answered', jsonb_build_object('stop', v_stop.id)); end if;
+  return '[]';
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.missing_briefing(p_shift shifts, p_person uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_version integer := private.latest_briefing(p_shift.id);
+  v_missing jsonb := '[]';
+begin
+  -- Given once a shift by a person; each new version is then signed for, on the phone or read out.
+  if not exists (select 1 from public.briefings_given g where g.shift_id = p_shift.id and g.person_id = p_person)
+  then v_missing := v_missing || private.code('briefing_not_given'); end if;
+  if not exists (
+    select 1 from public.briefing_signatures s
+    where s.shift_id = p_shift.id and s.person_id = p_person and s.version = v_version
+  ) then v_missing := v_missing || private.code('briefing_not_signed', jsonb_build_object('version', v_version)); end if;
+  return v_missing;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.missing_consent(p_orchard uuid, p_person people, p_shift shifts)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_missing jsonb := '[]';
+begin
+  if not exists (
+    select 1 from public.consents c join public.rounds r on r.id = p_shift.round_id
+    where c.person_id = p_person.id and c.season = r.season
+      and c.text_version = private.house_rule(p_orchard, 'consent_version')
+  ) then v_missing := v_missing || private.code('consent_missing'); end if;
+
+  if p_person.age_band = 'minor'
+    and (p_person.guardian_id is null or not private.is_here(p_shift.id, p_person.guardian_id))
+  then v_missing := v_missing || private.code('adult_missing', jsonb_build_object('person', p_person.guardian_id)); end if;
+  return v_missing;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.missing_for_claim(p_orchard uuid, p_wish private.wish)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_shift public.shifts := private.open_shift(p_orchard);
+  v_tree public.trees;
+  v_missing jsonb;
+begin
+  select * into v_tree from public.trees where orchard_id = p_orchard and no = p_wish.tree_no;
+  if not found then perform private.fail(404, 'no_such_tree', 'There is no tree with this number.'); end if;
+
+  v_missing := private.missing_of_person(p_orchard, p_wish.person_id, p_wish.kind, 'holder')
+    || private.missing_of_others(p_orchard, v_shift, p_wish);
+  if v_shift.id is null then return v_missing; end if;
+
+  v_missing := v_missing || private.missing_of_tree(v_tree, v_shift, p_wish.person_id, p_wish.kind, p_wish.ladder);
+  if p_wish.kind = 'prune' then
+    v_missing := v_missing || private.missing_for_pruning(v_tree, v_shift, p_wish);
+  end if;
+  return v_missing;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.missing_for_height(p_tree trees, p_shift shifts, p_wish private.wish)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_crew uuid[] := array[p_wish.person_id] || p_wish.helpers;
+  v_alone boolean := cardinality(p_wish.helpers) = 0 and p_wish.buddy_id is null;
+  v_off text;
+  v_missing jsonb := '[]';
+begin
+  if p_wish.ladder then
+    if p_tree.height_cm is null then v_missing := v_missing || private.code('height_unknown'); end if;
+    select reason into v_off from public.shift_offs where shift_id = p_shift.id and what = 'ladder';
+    if found then v_missing := v_missing || private.code('ladders_off', jsonb_build_object('reason', v_off)); end if;
+    if not private.has_skill(p_wish.person_id, 'ladder', p_shift.on_date) then
+      v_missing := v_missing || private.code('skill_missing', jsonb_build_object('skill', 'ladder'));
+    end if;
+    if not private.has_tool(v_crew, 'ladder') then v_missing := v_missing || private.code('no_ladder_in_hand'); end if;
+  end if;
+  if p_tree.asks_saw then
+    if not private.has_skill(p_wish.person_id, 'hand_saw', p_shift.on_date) then
+      v_missing := v_missing || private.code('skill_missing', jsonb_build_object('skill', 'hand_saw'));
+    end if;
+    if not private.has_tool(v_crew, 'saw') then v_missing := v_missing || private.code('no_saw_in_hand'); end if;
+  end if;
+  if (p_wish.ladder or p_tree.asks_saw) and v_alone then
+    v_missing := v_missing || private.code('two_people_needed');
+  end if;
+  return v_missing;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.missing_for_pruning(p_tree trees, p_shift shifts, p_wish private.wish)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_missing jsonb := private.missing_for_height(p_tree, p_shift, p_wish);
+begin
+  -- The named holder without the skill; whoever comes along as helper learns.
+  if not private.has_skill(p_wish.person_id, 'prunes_alone', p_shift.on_date)
+    and not exists (select 1 from public.people p where p.id = p_wish.person_id and private.is_lead_role(p.role))
+    and not exists (select 1 from public.big_cut_marks m
+      where m.round_id = p_shift.round_id and m.tree_no = p_tree.no and m.ended_at is null)
+  then v_missing := v_missing || private.code('not_marked'); end if;
+
+  if (p_wish.ladder or p_tree.asks_saw or private.asks_ladder(p_tree)) and exists (
+      select 1 from public.people p
+      where p.id = any (array[p_wish.person_id] || p_wish.helpers || p_wish.learners) and p.age_band = 'minor')
+  then v_missing := v_missing || private.code('minor_ladder_saw'); end if;
+  return v_missing;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.missing_of_others(p_orchard uuid, p_shift shifts, p_wish private.wish)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_other record;
+  v_codes jsonb;
+  v_missing jsonb := '[]';
+begin
+  for v_other in
+    select x as id, 'helper' as part from unnest(p_wish.helpers) x
+    union all select x, 'learner' from unnest(p_wish.learners) x
+  loop
+    v_codes := private.missing_of_person(p_orchard, v_other.id, 'other', v_other.part);
+    if v_codes <> '[]' then
+      v_missing := v_missing || private.code('helper_not_ready', jsonb_build_object(
+        'person', v_other.id, 'codes', (select jsonb_agg(c -> 'code') from jsonb_array_elements(v_codes) c)));
+    end if;
+  end loop;
+  if p_wish.buddy_id is not null and p_shift.id is not null
+    and (p_wish.buddy_id = p_wish.person_id or not private.is_here(p_shift.id, p_wish.buddy_id))
+  then v_missing := v_missing || private.code('buddy_not_here', jsonb_build_object('person', p_wish.buddy_id)); end if;
+  return v_missing;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.missing_of_person(p_orchard uuid, p_person uuid, p_kind text, p_part text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_shift public.shifts := private.open_shift(p_orchard);
+  v_person public.people;
+  v_holds public.claims := private.open_claim_of(p_person);
+  v_missing jsonb := '[]';
+begin
+  select * into v_person from public.people where orchard_id = p_orchard and id = p_person and removed_at is null;
+  if not found then perform private.fail(404, 'no_such_person', 'This person is not in the orchard.'); end if;
+
+  if v_person.role = 'visitor' then v_missing := v_missing || private.code('visitors_do_not_prune'); end if;
+  if v_person.admitted_at is null then v_missing := v_missing || private.code('not_admitted'); end if;
+  if v_shift.id is null then return v_missing || private.code('shift_not_open'); end if;
+
+  v_missing := v_missing || private.missing_after_stop(p_orchard, v_shift, p_person);
+  if not private.is_here(v_shift.id, p_person) then
+    v_missing := v_missing || private.code('not_arrived');
+  elsif private.on_break(v_shift.id, p_person) then
+    v_missing := v_missing || private.code('on_break');
+  end if;
+  v_missing := v_missing
+    || private.missing_consent(p_orchard, v_person, v_shift)
+    || private.missing_briefing(v_shift, p_person);
+  if not private.equipment_passed(v_shift.id, p_person) then
+    v_missing := v_missing || private.code('equipment_not_checked');
+  end if;
+  if p_part <> 'learner' then v_missing := v_missing || private.missing_tools(p_person, p_kind); end if;
+  if v_holds.id is not null then
+    v_missing := v_missing || private.code('holds_another', jsonb_build_object('tree', v_holds.tree_no));
+  end if;
+  return v_missing;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.missing_of_tree(p_tree trees, p_shift shifts, p_person uuid, p_kind text, p_ladder boolean)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_round public.rounds;
+  v_dealt uuid[] := private.dealt_to(p_tree.orchard_id, p_tree.no);
+  v_mine boolean := coalesce(p_person = any (v_dealt), false);
+  v_holder uuid := private.held_by(p_tree.orchard_id, p_tree.no);
+  v_near integer;
+  v_missing jsonb;
+begin
+  select * into v_round from public.rounds where id = p_shift.round_id;
+  v_missing := private.closed_for_work(p_tree, v_round);
+  -- Brush is carried away from trees that are done.
+  if p_kind = 'brush' then
+    select coalesce(jsonb_agg(x), '[]') into v_missing from jsonb_array_elements(v_missing) x where x ->> 'code' <> 'tree_done';
+  end if;
+  if v_holder is not null then
+    v_missing := v_missing || private.code('tree_held', jsonb_build_object('tree', p_tree.no, 'person', v_holder));
+  end if;
+  if v_dealt is not null and not v_mine then
+    v_missing := v_missing || private.code('dealt_to_another', jsonb_build_object('people', v_dealt));
+  end if;
+  v_missing := v_missing || coalesce((
+    select private.code('species_off', jsonb_build_object('species', o.what, 'reason', o.reason))
+    from public.shift_offs o where o.shift_id = p_shift.id and o.what = p_tree.species), '[]');
+  v_missing := v_missing || coalesce((
+    select private.code('stopped', jsonb_build_object('stop', s.id)) from public.stops s
+    where s.shift_id = p_shift.id and s.resumed_at is null and s.block_no = p_tree.block_no limit 1), '[]');
+  if private.has_disease_flag(p_tree.orchard_id, p_tree.no) and not v_mine then
+    v_missing := v_missing || private.code('disease_not_dealt');
+  end if;
+  v_near := private.overhead_next_to(p_tree, p_kind = 'prune' and (p_ladder or p_tree.asks_saw));
+  if v_near is not null and not v_mine then
+    v_missing := v_missing || private.code('works_next_to_it', jsonb_build_object('tree', v_near));
+  end if;
+  return v_missing;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.missing_to_take_over(p_orchard uuid, p_claim claims, p_to uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_tree public.trees;
+  v_wish private.wish;
+  v_missing jsonb;
+begin
+  select * into v_tree from public.trees where orchard_id = p_orchard and no = p_claim.tree_no;
+  v_wish := (p_to, p_claim.tree_no, p_claim.purpose, p_claim.kind, p_claim.ladder,
+    (select coalesce(array_agg(person_id), '{}') from public.claim_people
+     where claim_id = p_claim.id and to_at is null and part = 'helper' and person_id <> p_to), '{}'::uuid[], p_claim.buddy_id);
+  v_missing := private.missing_of_person(p_orchard, p_to, p_claim.kind, 'holder');
+  if v_tree.no is not null and p_claim.kind = 'prune' then
+    v_missing := v_missing || private.missing_for_pruning(v_tree, private.open_shift(p_orchard), v_wish);
+  end if;
+  -- Who helps at this tree already does not hold another one.
+  if private.part_in(p_claim.id, p_to) is not null then
+    select coalesce(jsonb_agg(x), '[]') into v_missing from jsonb_array_elements(v_missing) x where x ->> 'code' <> 'holds_another';
+  end if;
+  return v_missing;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.missing_tools(p_person uuid, p_kind text)
+ RETURNS jsonb
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  with in_hand as (
+    select t.* from public.tools t
+    join public.tool_holdings h on h.orchard_id = t.orchard_id and h.tool_no = t.no
+    where h.person_id = p_person and h.returned_at is null
+  )
+  select case when p_kind = 'prune' and not exists (
+      select 1 from in_hand where kind in ('pruner', 'lopper', 'saw', 'pole_pruner'))
+    then private.code('no_tool_in_hand') else '[]'::jsonb end
+  || coalesce((select jsonb_agg(private.code('tool_failed', jsonb_build_object('tool', no)) -> 0 order by no)
+      from in_hand where state = 'failed'), '[]')
+  || coalesce((select jsonb_agg(private.code('tool_not_clean', jsonb_build_object('tool', no)) -> 0 order by no)
+      from in_hand where not clean), '[]')
+$function$;
+
+CREATE OR REPLACE FUNCTION private.move_channel(p_orchard uuid)
+ RETURNS void
+ LANGUAGE sql
+ SET search_path TO ''
+AS $function$
+  update public.orchard_heads set channel_epoch = channel_epoch + 1 where orchard_id = p_orchard
+$function$;
+comment on function private.move_channel(uuid) is 'After the event that says so has gone out on the old topic: a joined channel keeps its right until its token ends.';
+
+CREATE OR REPLACE FUNCTION private.need(p_ok boolean, p_message text)
+ RETURNS void
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  if p_ok is not true then perform private.fail(400, 'malformed', p_message); end if;
+end $function$;
+comment on function private.need(boolean,text) is 'Null counts as not ok, so that a missing argument is malformed too.';
+
+CREATE OR REPLACE FUNCTION private.need_person(p_orchard uuid, p_name text, p_role text, p_age_band text, p_guardian uuid, p_phone text)
+ RETURNS void
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.need(private.is_line(p_name, 60), 'p_name: up to 60 characters.');
+  perform private.need(p_role in ('manager', 'lead', 'volunteer', 'visitor'), 'p_role: manager, lead, volunteer or visitor.');
+  perform private.need(p_age_band in ('adult', 'minor'), 'p_age_band: adult or minor.');
+  perform private.need(p_age_band = 'adult' or not private.is_lead_role(p_role), 'A minor is no lead.');
+  perform private.need(p_phone is null or p_phone = '' or private.is_line(p_phone, 40), 'p_phone: up to 40 characters.');
+  if p_guardian is null then return; end if;
+  perform private.need(p_age_band = 'minor', 'Only a minor has a guardian.');
+  perform private.need((private.person_or_fail(p_orchard, p_guardian)).age_band = 'adult', 'A guardian is an adult.');
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.next_channel(p_orchard uuid)
+ RETURNS integer
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$ select channel_epoch + 1 from public.orchard_heads where orchard_id = p_orchard $function$;
+
+CREATE OR REPLACE FUNCTION private.next_tree(p_orchard uuid, p_person uuid, p_from integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_shift public.shifts := private.open_shift(p_orchard);
+  v_from public.trees;
+  v_wish private.wish;
+  v_next record;
+begin
+  if v_shift.id is null or private.missing_of_person(p_orchard, p_person, 'prune', 'holder') <> '[]' then
+    return null;
+  end if;
+  select * into v_from from public.trees where orchard_id = p_orchard and no = p_from;
+
+  for v_next in
+    select t.no, d.people is not null as dealt, (t.block_no = v_from.block_no and t.row_no = v_from.row_no) as same_row
+    from public.trees t
+    join public.rounds r on r.id = v_shift.round_id and t.species = any (r.species)
+    join public.blocks b on b.orchard_id = t.orchard_id and b.no = t.block_no
+    left join public.deals d on d.orchard_id = t.orchard_id and d.tree_no = t.no and d.ended_at is null
+    left join public.tree_work w on w.round_id = r.id and w.tree_no = t.no
+    left join public.claims c on c.orchard_id = t.orchard_id and c.tree_no = t.no and c.ended_at is null
+    where t.orchard_id = p_orchard and t.no <> p_from and t.life = 'standing' and c.id is null
+      and (w.state is null or w.state = 'begun') and (d.people is null or p_person = any (d.people))
+    order by (d.people is not null) desc, (t.block_no = v_from.block_no) desc, (t.row_no = v_from.row_no) desc,
+      abs(t.row_no - v_from.row_no) * b.row_spacing_m + abs(t.place - v_from.place) * b.tree_spacing_m, t.no
+    limit 60
+  loop
+    v_wish := (p_person, v_next.no, 'work', 'prune', false, '{}', '{}', null);
+    if private.missing_for_claim(p_orchard, v_wish) = '[]' then
+      return jsonb_build_object('tree', v_next.no, 'why',
+        case when v_next.dealt then 'dealt' when v_next.same_row then 'same_row' else 'nearest' end);
+    end if;
+  end loop;
+  return null;
+end $function$;
+comment on function private.next_tree(uuid,uuid,integer) is '{"tree", "why": dealt, same_row or nearest}; null when none of the sixty nearest can be claimed.';
+
+CREATE OR REPLACE FUNCTION private.no_such_tool(p_tools integer[])
+ RETURNS jsonb
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$ select private.code('no_such_tool', jsonb_build_object('tools', p_tools)) $function$;
+
+CREATE OR REPLACE FUNCTION private.number_in(p_value jsonb, p_least numeric, p_most numeric)
+ RETURNS numeric
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select case when jsonb_typeof(p_value) = 'number' then
+    case when round(p_value::numeric, 2) between p_least and p_most then round(p_value::numeric, 2) end end
+$function$;
+
+CREATE OR REPLACE FUNCTION private.on_break(p_shift uuid, p_person uuid)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select exists (
+    select 1 from public.attendances a join public.breaks b on b.attendance_id = a.id
+    where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null and b.to_at is null)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.open_claim(p_c private.command, p_shift shifts, p_wish private.wish, p_opened_at timestamp with time zone)
+ RETURNS void
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  insert into public.claims (id, orchard_id, round_id, shift_id, tree_no, purpose, kind, ladder, buddy_id, opened_at)
+  values (p_c.command_id, p_c.orchard_id, p_shift.round_id, p_shift.id, p_wish.tree_no, p_wish.purpose, p_wish.kind,
+          p_wish.ladder, p_wish.buddy_id, p_opened_at);
+  insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at)
+  select p_c.orchard_id, p_c.command_id, x.id, x.part, p_opened_at
+  from (select p_wish.person_id as id, 'holder' as part
+        union all select h, 'helper' from unnest(p_wish.helpers) h
+        union all select l, 'learner' from unnest(p_wish.learners) l) x;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.open_claim_of(p_person uuid)
+ RETURNS claims
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select c from public.claims c join public.claim_people cp on cp.claim_id = c.id
+  where cp.person_id = p_person and cp.to_at is null and c.ended_at is null
+$function$;
+
+CREATE OR REPLACE FUNCTION private.open_shift(p_orchard uuid)
+ RETURNS shifts
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select s from public.shifts s where s.orchard_id = p_orchard and s.state = 'open'
+$function$;
+
+CREATE OR REPLACE FUNCTION private.orchard_state(p_reader private.reader)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select jsonb_build_object(
+      'orchardId', o.id, 'epoch', h.epoch, 'head', h.head, 'channelEpoch', h.channel_epoch,
+      'sheetVersion', h.sheet_version, 'minClient', o.min_client,
+      'me', jsonb_build_object('personId', p_reader.person_id, 'role', p_reader.role),
+      'orchard', jsonb_build_object(
+        'name', o.name, 'timeZone', o.time_zone, 'language', o.language, 'units', o.units,
+        'houseRules', private.default_house_rules() || o.house_rules, 'emergency', o.emergency))
+    from public.orchards o
+    join public.orchard_heads h on h.orchard_id = o.id
+    where o.id = p_reader.orchard_id
+  );
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.overhead_next_to(p_tree trees, p_brings_overhead boolean)
+ RETURNS integer
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select t.no from public.claims c
+  join public.trees t on t.orchard_id = c.orchard_id and t.no = c.tree_no
+  where c.orchard_id = p_tree.orchard_id and c.ended_at is null
+    and (p_brings_overhead or c.ladder or t.asks_saw) and private.are_neighbours(p_tree, t)
+  order by t.no limit 1
+$function$;
+comment on function private.overhead_next_to(trees,boolean) is 'A held neighbour, where ladder or saw work goes on at either tree.';
+
+CREATE OR REPLACE FUNCTION private.own_person(p_invite invites, p_name text)
+ RETURNS people
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select p from public.people p join public.logins l on l.person_id = p.id and l.ended_at is null
+  where l.user_id = auth.uid() and p.orchard_id = p_invite.orchard_id and p.removed_at is null
+    and case when p_invite.person_id is null then p.name = p_name and p.role = p_invite.role else p.id = p_invite.person_id end
+  order by l.linked_at limit 1
+$function$;
+comment on function private.own_person(invites,text) is 'Whom this login came in as before, by the same name.';
+
+CREATE OR REPLACE FUNCTION private.part_in(p_claim uuid, p_person uuid)
+ RETURNS text
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select part from public.claim_people where claim_id = p_claim and person_id = p_person and to_at is null
+$function$;
+
+CREATE OR REPLACE FUNCTION private.people_state(p_reader private.reader)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    with here as (
+      select p.*, p_reader.is_lead or p.id = any (p_reader.own) as told
+      from public.people p
+      where p.orchard_id = p_reader.orchard_id and p.removed_at is null
+    )
+    select jsonb_build_object(
+      'people', (
+        select coalesce(jsonb_object_agg(id, jsonb_build_object('role', role, 'admitted', admitted_at is not null)), '{}')
+        from here),
+      'minors', (
+        select coalesce(jsonb_object_agg(id, jsonb_build_object('guardianId', guardian_id)), '{}')
+        from here where told and age_band = 'minor'),
+      'skills', (
+        select coalesce(jsonb_object_agg(person_id, skills), '{}')
+        from (
+          select s.person_id, jsonb_object_agg(s.skill, s.until) as skills
+          from public.skills s join here on here.id = s.person_id
+          where here.told and s.ended_at is null
+          group by s.person_id) of_each),
+      'consents', (
+        select coalesce(jsonb_object_agg(person_id, season), '{}')
+        from (
+          select c.person_id, max(c.season) as season
+          from public.consents c join here on here.id = c.person_id
+          where here.told and c.text_version = private.house_rule(p_reader.orchard_id, 'consent_version')
+          group by c.person_id) of_each))
+  );
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.person_or_fail(p_orchard uuid, p_person uuid)
+ RETURNS people
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_person public.people;
+begin
+  select * into v_person from public.people where orchard_id = p_orchard and id = p_person and removed_at is null;
+  if not found then perform private.fail(404, 'no_such_person', 'This person is not in the orchard.'); end if;
+  return v_person;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.put_down(p_c private.command, p_claim uuid, p_how text, p_note text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_claim public.claims;
+  v_work public.tree_work;
+  v_holder uuid;
+begin
+  select * into v_claim from public.claims where id = p_claim;
+  select person_id into v_holder from public.claim_people where claim_id = p_claim and to_at is null and part = 'holder';
+  perform private.end_claim(p_claim, p_c.at, p_how, p_note);
+  -- Brush does not prune a tree, and a tree that was begun or done before stays what it was.
+  if v_claim.tree_no is null or v_claim.kind <> 'prune' then return null; end if;
+  select * into v_work from public.tree_work where round_id = v_claim.round_id and tree_no = v_claim.tree_no;
+
+  if v_holder is not null then
+    insert into public.visits (id, orchard_id, round_id, shift_id, tree_no, claim_id, person_id, result, share, note, at, before_state, before_share)
+    values (gen_random_uuid(), v_claim.orchard_id, v_claim.round_id, v_claim.shift_id, v_claim.tree_no, p_claim, v_holder,
+      'begun', v_work.share, p_note, p_c.at, v_work.state, v_work.share);
+  end if;
+  if v_work.state is not null then return null; end if;
+  insert into public.tree_work (orchard_id, round_id, tree_no, state, changed_at)
+  values (v_claim.orchard_id, v_claim.round_id, v_claim.tree_no, 'begun', p_c.at);
+  return jsonb_build_array(v_claim.tree_no, 'begun', null);
+end $function$;
+comment on function private.put_down(private.command,uuid,text,text) is 'Ends a claim that nobody finished. The tree counts as begun: somebody has to look. Gives its entry for "work", or null.';
+
+CREATE OR REPLACE FUNCTION private.put_down_all(p_c private.command, p_claims uuid[], p_how text, p_notes jsonb DEFAULT '{}'::jsonb)
+ RETURNS jsonb
+ LANGUAGE sql
+ SET search_path TO ''
+AS $function$
+  select jsonb_build_object(
+    'claimsEnded', coalesce(jsonb_agg(claim), '[]'),
+    'work', coalesce(jsonb_agg(work) filter (where work is not null), '[]'))
+  from (
+    select claim, private.put_down(p_c, claim, p_how, p_notes ->> claim::text) as work
+    from unnest(p_claims) claim
+    offset 0) put_down
+$function$;
+
+CREATE OR REPLACE FUNCTION private.refuse(p_c private.command, p_refused jsonb, p_extra jsonb DEFAULT '{}'::jsonb)
+ RETURNS jsonb
+ LANGUAGE sql
+ SET search_path TO ''
+AS $function$
+  select private.store_answer(p_c, jsonb_build_object('refused', p_refused) || jsonb_strip_nulls(p_extra))
+$function$;
+comment on function private.refuse(private.command,jsonb,jsonb) is 'A refusal by rule is an answer: {"refused": [{"code", "detail"}]}, stored like a success.';
+
+CREATE OR REPLACE FUNCTION private.return_tools(p_c private.command, p_tools integer[], p_why jsonb DEFAULT '{}'::jsonb)
+ RETURNS jsonb
+ LANGUAGE sql
+ SET search_path TO ''
+AS $function$
+  with returned as (
+    update public.tool_holdings set returned_at = p_c.at, returned_by = p_c.by_person_id, returned_why = p_why ->> tool_no::text
+    where orchard_id = p_c.orchard_id and tool_no = any (p_tools) and returned_at is null
+    returning tool_no
+  )
+  select coalesce(jsonb_agg(tool_no order by tool_no), '[]') from returned
+$function$;
+
+CREATE OR REPLACE FUNCTION private.round_or_fail(p_orchard uuid, p_round uuid)
+ RETURNS rounds
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_round public.rounds;
+begin
+  select * into v_round from public.rounds where orchard_id = p_orchard and id = p_round;
+  if not found then perform private.fail(404, 'no_such_round', 'There is no such round.'); end if;
+  return v_round;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.rounds_state(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return jsonb_build_object(
+    'rounds', (
+      select coalesce(jsonb_object_agg(r.id, jsonb_build_object(
+        'kind', r.kind, 'season', r.season, 'species', r.species, 'from', r.from_on, 'to', r.to_on)), '{}')
+      from public.rounds r
+      where r.orchard_id = p_orchard and r.closed_at is null),
+    'shifts', (
+      select coalesce(jsonb_object_agg(s.id, jsonb_build_object(
+        'roundId', s.round_id, 'date', s.on_date, 'startsAt', private.instant(s.starts_at), 'endsAt', private.instant(s.ends_at),
+        'state', s.state, 'signal', s.signal,
+        'briefingVersion', coalesce(b.version, 0), 'briefingChange', b.change,
+        'off', (select coalesce(jsonb_object_agg(x.what, x.reason), '{}') from public.shift_offs x where x.shift_id = s.id))), '{}')
+      from public.shifts s
+      left join lateral (
+        select version, change from public.briefings where shift_id = s.id order by version desc limit 1) b on true
+      where s.orchard_id = p_orchard and s.state <> 'closed'));
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.seen_before(p_c private.command)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_seen public.command_answers;
+begin
+  select * into v_seen from public.command_answers where orchard_id = p_c.orchard_id and command_id = p_c.command_id;
+  if found and (v_seen.name <> p_c.name or v_seen.args <> p_c.args) then
+    perform private.fail(409, 'command_id_used', 'This command id was used for something else.');
+  end if;
+  return v_seen.answer;
+end $function$;
+comment on function private.seen_before(private.command) is 'Step 3 where there is no membership yet: args then name the user, so that nobody gets another''s answer.';
+
+CREATE OR REPLACE FUNCTION private.set_work(p_orchard uuid, p_round uuid, p_tree integer, p_state text, p_share integer, p_note text, p_at timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  if p_state = 'unpruned' then
+    delete from public.tree_work where round_id = p_round and tree_no = p_tree;
+  else
+    insert into public.tree_work (orchard_id, round_id, tree_no, state, share, note, changed_at)
+    values (p_orchard, p_round, p_tree, p_state, p_share, p_note, p_at)
+    on conflict (round_id, tree_no) do update
+      set state = excluded.state, share = excluded.share, note = excluded.note, changed_at = excluded.changed_at;
+  end if;
+  -- Phones only carry the round that is worked in now.
+  if p_round is distinct from (private.work_round(p_orchard)).id then return null; end if;
+  return jsonb_build_array(jsonb_build_array(p_tree, p_state, p_share));
+end $function$;
+comment on function private.set_work(uuid,uuid,integer,text,integer,text,timestamp with time zone) is 'Sets a tree''s work in a round; the list for work, null when it is not the round that phones carry.';
+
+CREATE OR REPLACE FUNCTION private.sha256_of(p_text text)
+ RETURNS text
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$ select encode(sha256(convert_to(p_text, 'UTF8')), 'hex') $function$;
+comment on function private.sha256_of(text) is 'Codes are kept only like this; long arguments are compared by it.';
+
+CREATE OR REPLACE FUNCTION private.sheet_of_trees(p_orchard uuid, p_species text[], p_lat0 integer, p_lon0 integer)
+ RETURNS json
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select json_build_object(
+    'no', array_agg(no order by no),
+    'block', array_agg(block_no order by no),
+    'row', array_agg(row_no order by no),
+    'place', array_agg(place order by no),
+    'species', array_agg(array_position(p_species, species) - 1 order by no),
+    'cultivar', array_agg(coalesce(cultivar_no, 0) order by no),
+    'size', array_agg(coalesce(array_position(array['young', 'small', 'medium', 'large'], size_class), 0) order by no),
+    'planted', array_agg(coalesce(planted_year, 0) order by no),
+    'height', array_agg(coalesce(height_cm, 0) order by no),
+    'trunk', array_agg(coalesce((trunk_cm * 10)::integer, 0) order by no),
+    'saw', array_agg(asks_saw::integer order by no),
+    'life', array_agg(array_position(array['standing', 'dead', 'removed', 'gap'], life) - 1 order by no),
+    'lat', array_agg(lat_e7 - p_lat0 order by no),
+    'lon', array_agg(lon_e7 - p_lon0 order by no))
+  from public.trees where orchard_id = p_orchard
+$function$;
+comment on function private.sheet_of_trees(uuid,text[],integer,integer) is 'Columns in the order of tree numbers. What is not known is 0, and null for positions.';
+
+CREATE OR REPLACE FUNCTION private.shift_or_fail(p_orchard uuid, p_shift uuid)
+ RETURNS shifts
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_shift public.shifts;
+begin
+  select * into v_shift from public.shifts where orchard_id = p_orchard and id = p_shift;
+  if not found then perform private.fail(404, 'no_such_shift', 'There is no such shift.'); end if;
+  return v_shift;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.sign_out(p_c private.command, p_attendance uuid, p_at timestamp with time zone, p_why text DEFAULT NULL::text)
+ RETURNS void
+ LANGUAGE sql
+ SET search_path TO ''
+AS $function$
+  update public.breaks set to_at = greatest(from_at, p_at) where attendance_id = p_attendance and to_at is null;
+  update public.attendances set left_at = p_at, left_by = p_c.by_person_id, left_why = p_why where id = p_attendance
+$function$;
+
+CREATE OR REPLACE FUNCTION private.soil_tools(p_orchard uuid, p_tree integer, p_people uuid[])
+ RETURNS jsonb
+ LANGUAGE sql
+ SET search_path TO ''
+AS $function$
+  with soiled as (
+    update public.tools t set clean = false
+    from public.tool_holdings h
+    where h.orchard_id = t.orchard_id and h.tool_no = t.no and h.returned_at is null
+      and t.orchard_id = p_orchard and h.person_id = any (p_people) and t.clean
+      and private.has_disease_flag(p_orchard, p_tree)
+    returning t.no
+  )
+  select jsonb_agg(no order by no) from soiled
+$function$;
+comment on function private.soil_tools(uuid,integer,uuid[]) is 'After work on a tree flagged for disease its tools are not clean until someone says so. The list for dirty, or null.';
+
+CREATE OR REPLACE FUNCTION private.stop_or_fail(p_orchard uuid, p_stop uuid)
+ RETURNS stops
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_stop public.stops;
+begin
+  select * into v_stop from public.stops where orchard_id = p_orchard and id = p_stop;
+  if not found then perform private.fail(404, 'no_such_stop', 'There is no such stop.'); end if;
+  return v_stop;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.store_answer(p_c private.command, p_answer jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  insert into public.command_answers (orchard_id, command_id, name, person_id, by_person_id, args, answer, at)
+  values (p_c.orchard_id, p_c.command_id, p_c.name, p_c.person_id, p_c.by_person_id, p_c.args, p_answer, p_c.at);
+  return p_answer;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.take_from(p_c private.command, p_subject uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_claim public.claims := private.open_claim_of(p_subject);
+  v_taken jsonb := '{}';
+begin
+  if private.part_in(v_claim.id, p_subject) = 'holder' then
+    v_taken := private.put_down_all(p_c, array[v_claim.id], 'removed');
+  elsif v_claim.id is not null then
+    update public.claim_people set to_at = p_c.at where claim_id = v_claim.id and person_id = p_subject and to_at is null;
+    v_taken := jsonb_build_object('claimsLeft', jsonb_build_array(jsonb_build_array(v_claim.id, p_subject)));
+  end if;
+
+  v_taken := v_taken || jsonb_build_object(
+    'dealsEnded', private.end_deals(p_c.orchard_id, private.deals_left_by(p_subject, (
+      select array_agg(id) from public.people where orchard_id = p_c.orchard_id and removed_at is null)), p_c.at),
+    'returned', private.return_tools(p_c, (
+      select array_agg(tool_no) from public.tool_holdings
+      where orchard_id = p_c.orchard_id and person_id = p_subject and returned_at is null)),
+    'left', (select coalesce(jsonb_agg(person_id), '[]') from public.attendances where person_id = p_subject and left_at is null));
+  perform private.sign_out(p_c, id, p_c.at) from public.attendances where person_id = p_subject and left_at is null;
+  return v_taken;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.today(p_orchard uuid)
+ RETURNS date
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select (now() at time zone o.time_zone)::date from public.orchards o where o.id = p_orchard
+$function$;
+comment on function private.today(uuid) is 'The orchard''s time zone decides what "today" is.';
+
+CREATE OR REPLACE FUNCTION private.tool_in(p_orchard uuid, p_tool integer)
+ RETURNS tools
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select t from public.tools t where t.orchard_id = p_orchard and t.no = p_tool
+$function$;
+
+CREATE OR REPLACE FUNCTION private.topic(p_orchard uuid, p_channel_epoch integer)
+ RETURNS text
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select 'orchard:' || p_orchard || ':' || p_channel_epoch
+$function$;
+
+CREATE OR REPLACE FUNCTION private.tree_or_fail(p_orchard uuid, p_tree integer)
+ RETURNS trees
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_tree public.trees;
+begin
+  select * into v_tree from public.trees where orchard_id = p_orchard and no = p_tree;
+  if not found then perform private.fail(404, 'no_such_tree', 'There is no tree with this number.'); end if;
+  return v_tree;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.tree_rows(p_trees jsonb)
+ RETURNS TABLE(index integer, said jsonb, block text, row_no integer, place integer, species text, cultivar text, size_class text, planted_year integer, height_cm integer, trunk_mm integer, asks_saw boolean, life text, lat_e7 integer, lon_e7 integer)
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select (n - 1)::integer, r, r ->> 'block', private.whole_in(r -> 'row', 1, 9999), private.whole_in(r -> 'place', 1, 9999),
+    r ->> 'species', private.line_in(r -> 'cultivar', 60), r ->> 'size',
+    private.whole_in(r -> 'planted', 1700, 2200), private.whole_in(r -> 'heightCm', 10, 5000), private.whole_in(r -> 'trunkMm', 1, 9999),
+    coalesce(r -> 'asksSaw' = 'true', false), coalesce(r ->> 'life', 'standing'),
+    private.whole_in(r -> 'latE7', -900000000, 900000000), private.whole_in(r -> 'lonE7', -1800000000, 1800000000)
+  from jsonb_array_elements(p_trees) with ordinality as x (r, n)
+$function$;
+
+CREATE OR REPLACE FUNCTION private.trees_in_hand_state(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return jsonb_build_object(
+    'tools', (
+      select coalesce(jsonb_object_agg(t.no, jsonb_build_object(
+        'label', t.label, 'kind', t.kind, 'fit', t.state = 'fit', 'clean', t.clean, 'heldBy', h.person_id, 'ownedBy', t.owned_by)), '{}')
+      from public.tools t
+      left join public.tool_holdings h on h.orchard_id = t.orchard_id and h.tool_no = t.no and h.returned_at is null
+      where t.orchard_id = p_orchard),
+    'claims', (
+      select coalesce(jsonb_object_agg(c.id, jsonb_build_object(
+        'tree', c.tree_no,
+        'row', case when c.tree_no is null then jsonb_build_object('block', c.block_no, 'row', c.row_no) end,
+        'purpose', c.purpose, 'kind', c.kind, 'ladder', c.ladder, 'buddyId', c.buddy_id, 'openedAt', private.instant(c.opened_at),
+        'people', (
+          select coalesce(jsonb_object_agg(cp.person_id, cp.part), '{}')
+          from public.claim_people cp where cp.claim_id = c.id and cp.to_at is null))), '{}')
+      from public.claims c where c.orchard_id = p_orchard and c.ended_at is null),
+    'flags', (
+      select coalesce(jsonb_object_agg(f.id, jsonb_build_object(
+        'tree', f.tree_no, 'kind', f.kind, 'state', f.state, 'sign', f.sign, 'severity', f.severity, 'keepOutM', f.keep_out_m,
+        'raisedBy', f.raised_by, 'raisedAt', private.instant(f.raised_at))), '{}')
+      from public.flags f where f.orchard_id = p_orchard and f.ended_at is null));
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.trees_with(p_refusals jsonb)
+ RETURNS jsonb
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select coalesce(jsonb_agg(jsonb_build_object('code', code, 'detail', jsonb_build_object('trees', trees)) order by code), '[]')
+  from (
+    select x ->> 'code' as code, jsonb_agg(x -> 'tree' order by (x ->> 'tree')::integer) as trees
+    from jsonb_array_elements(p_refusals) x group by 1
+  ) by_code
+$function$;
+comment on function private.trees_with(jsonb) is '[{code, tree}] to one refusal a code with all its trees.';
+
+CREATE OR REPLACE FUNCTION private.use_invite(p_c private.command, p_invite invites, p_kind text, p_body jsonb, p_lead_body jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.link_login(p_c);
+  update public.invites set uses_left = uses_left - 1 where id = p_invite.id;
+  return private.accept(p_c, p_kind, p_body, p_lead_body, true,
+    jsonb_build_object('orchard', p_c.orchard_id, 'person', p_c.person_id));
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.when_said(p_said timestamp with time zone, p_earliest timestamp with time zone, p_latest timestamp with time zone)
+ RETURNS timestamp with time zone
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select least(greatest(coalesce(p_said, p_latest), p_earliest), p_latest)
+$function$;
+comment on function private.when_said(timestamp with time zone,timestamp with time zone,timestamp with time zone) is 'A device''s time, clamped to what can be true. For minutes and display only.';
+
+CREATE OR REPLACE FUNCTION private.whole_in(p_value jsonb, p_least integer, p_most integer)
+ RETURNS integer
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select case when jsonb_typeof(p_value) = 'number' then
+    case when p_value::numeric between p_least and p_most and p_value::numeric = trunc(p_value::numeric)
+      then p_value::numeric::integer end end
+$function$;
+
+CREATE OR REPLACE FUNCTION private.without_why(p_ids jsonb, p_whys jsonb)
+ RETURNS jsonb
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select coalesce(jsonb_agg(id), '[]') from jsonb_array_elements(p_ids) id where p_whys -> (id #>> '{}') is null
+$function$;
+
+CREATE OR REPLACE FUNCTION private.work_round(p_orchard uuid)
+ RETURNS rounds
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select r from public.rounds r
+  left join public.shifts s on s.round_id = r.id and s.state = 'open'
+  where r.orchard_id = p_orchard and r.closed_at is null
+  order by (s.id is not null) desc, r.opened_at desc, r.id
+  limit 1
+$function$;
+comment on function private.work_round(uuid) is 'The round that work goes to: the open shift''s, else the open one that was opened last.';
+
+CREATE OR REPLACE FUNCTION private.work_state(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_round uuid := (private.work_round(p_orchard)).id;
+begin
+  return jsonb_build_object(
+    'workRoundId', v_round,
+    'work', jsonb_build_object(
+      -- Runs of tree numbers, [first, last, first, last, …]: rows are pruned in order, so ten thousand trees are a few runs.
+      'done', (
+        select coalesce(jsonb_agg(edge), '[]')
+        from (
+          select range_agg(int4range(tree_no, tree_no, '[]')) as ranges
+          from public.tree_work where round_id = v_round and state = 'done') done,
+        unnest(done.ranges) as run,
+        lateral (values (lower(run)), (upper(run) - 1)) as edges (edge)),
+      'begun', (
+        select coalesce(jsonb_agg(jsonb_build_array(tree_no, share) order by tree_no), '[]')
+        from public.tree_work where round_id = v_round and state = 'begun'),
+      'leftOut', (
+        select coalesce(jsonb_agg(tree_no order by tree_no), '[]')
+        from public.tree_work where round_id = v_round and state = 'left_out')),
+    'deals', (
+      select coalesce(jsonb_object_agg(tree_no, people), '{}')
+      from public.deals where orchard_id = p_orchard and round_id = v_round and ended_at is null),
+    'marked', (
+      select coalesce(jsonb_object_agg(tree_no, true), '{}')
+      from public.big_cut_marks where round_id = v_round and ended_at is null));
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.write_tree_sheet(p_orchard uuid)
+ RETURNS integer
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_version integer;
+  v_species text[];
+  v_lat0 integer;
+  v_lon0 integer;
+begin
+  update public.orchard_heads set sheet_version = sheet_version + 1 where orchard_id = p_orchard returning sheet_version into v_version;
+  select array_agg(distinct species), coalesce(min(lat_e7), 0), coalesce(min(lon_e7), 0) into v_species, v_lat0, v_lon0
+  from public.trees where orchard_id = p_orchard;
+
+  delete from public.tree_sheets where orchard_id = p_orchard;
+  insert into public.tree_sheets (orchard_id, version, body)
+  select p_orchard, v_version, json_build_object(
+    'v', v_version,
+    'blocks', (select coalesce(json_agg(json_build_object('no', no, 'code', code, 'name', name,
+        'rowSpacingM', trim_scale(row_spacing_m), 'treeSpacingM', trim_scale(tree_spacing_m), 'bearingDeg', trim_scale(bearing_deg),
+        'firstLatE7', first_lat_e7, 'firstLonE7', first_lon_e7, 'taggedEnd', tagged_end) order by no), '[]')
+      from public.blocks where orchard_id = p_orchard),
+    'cultivars', (select coalesce(json_agg(json_build_object('no', no, 'species', species, 'name', name, 'habit', habit) order by no), '[]')
+      from public.cultivars where orchard_id = p_orchard),
+    'species', coalesce(to_json(v_species), '[]'),
+    'lat0', v_lat0,
+    'lon0', v_lon0,
+    'trees', private.sheet_of_trees(p_orchard, v_species, v_lat0, v_lon0))::text;
+  return v_version;
+end $function$;
+comment on function private.write_tree_sheet(uuid) is 'Makes the next version; only the newest is kept. Gives its number.';
+
+CREATE OR REPLACE FUNCTION private.wrong_blocks(p_blocks jsonb)
+ RETURNS TABLE(index integer, field text, code text)
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select b.index, w.field, w.code
+  from (select *, count(*) over (partition by block_rows.code) as alike from private.block_rows(p_blocks)) b
+  cross join lateral (values
+    ('code', case when b.code is null then 'out_of_range' when b.alike > 1 then 'twice' end),
+    ('name', case when b.name is null then 'out_of_range' end),
+    ('rowSpacingM', case when b.row_spacing_m is null then 'out_of_range' end),
+    ('treeSpacingM', case when b.tree_spacing_m is null then 'out_of_range' end),
+    ('bearingDeg', case when b.bearing_deg is null and private.is_said(b.said -> 'bearingDeg') then 'out_of_range' end),
+    ('firstLatE7', case when b.first_lat_e7 is null and private.is_said(b.said -> 'firstLatE7') then 'out_of_range' end),
+    ('firstLonE7', case when b.first_lon_e7 is null and private.is_said(b.said -> 'firstLonE7') then 'out_of_range' end),
+    ('firstLatE7', case when (b.first_lat_e7 is null) <> (b.first_lon_e7 is null) then 'position_half' end),
+    ('taggedEnd', case when b.tagged_end not in ('low', 'high') then 'not_one_of' end)
+  ) w (field, code) where w.code is not null
+$function$;
+
+CREATE OR REPLACE FUNCTION private.wrong_code()
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  insert into public.wrong_codes as w (user_id, count, since) values (auth.uid(), 1, now())
+  on conflict (user_id) do update set
+    count = case when w.since > now() - interval '1 hour' then w.count + 1 else 1 end,
+    since = case when w.since > now() - interval '1 hour' then w.since else now() end;
+  return jsonb_build_object('refused', private.code('code_wrong'));
+end $function$;
+comment on function private.wrong_code() is 'Not stored: no orchard to store it in, and the same code stays wrong.';
+
+CREATE OR REPLACE FUNCTION private.wrong_cultivars(p_cultivars jsonb)
+ RETURNS TABLE(index integer, field text, code text)
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select c.index, w.field, w.code
+  from (select *, count(*) over (partition by cultivar_rows.species, cultivar_rows.name) as alike from private.cultivar_rows(p_cultivars)) c
+  cross join lateral (values
+    ('species', case when private.is_species(c.species) is not true then 'not_one_of' end),
+    ('name', case when c.name is null then 'out_of_range' when c.alike > 1 then 'twice' end),
+    ('habit', case when c.habit not in ('spur', 'shoot', 'both', 'unknown') then 'not_one_of' end)
+  ) w (field, code) where w.code is not null
+$function$;
+
+CREATE OR REPLACE FUNCTION private.wrong_rows(p_orchard uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb)
+ RETURNS jsonb
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select jsonb_agg(jsonb_build_object('list', list, 'index', index, 'field', field, 'code', code) order by list, index, field, code)
+  from (
+    select 'blocks' as list, * from private.wrong_blocks(p_blocks)
+    union all select 'cultivars', * from private.wrong_cultivars(p_cultivars)
+    union all select 'trees', * from private.wrong_trees(p_orchard, p_blocks, p_cultivars, p_trees)
+    order by 1, 2 limit 1000) wrong
+$function$;
+comment on function private.wrong_rows(uuid,jsonb,jsonb,jsonb) is 'The first 1,000; null when all is well. index counts from 0 in its list.';
+
+CREATE OR REPLACE FUNCTION private.wrong_trees(p_orchard uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb)
+ RETURNS TABLE(index integer, field text, code text)
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select t.index, w.field, w.code
+  from (
+    select r.*, b.code is not null as knows_block, c.name is not null as knows_cultivar,
+      o.no is not null or (r.life <> 'removed'
+        and count(*) filter (where r.life <> 'removed') over (partition by r.block, r.row_no, r.place) > 1) as taken
+    from private.tree_rows(p_trees) r
+    left join (
+      select code from public.blocks where orchard_id = p_orchard
+      union select code from private.block_rows(p_blocks)) b on b.code = r.block
+    left join (
+      select species, name from public.cultivars where orchard_id = p_orchard
+      union select species, name from private.cultivar_rows(p_cultivars)) c on c.species = r.species and c.name = r.cultivar
+    left join (
+      select x.no, x.row_no, x.place, y.code from public.trees x
+      join public.blocks y on y.orchard_id = x.orchard_id and y.no = x.block_no
+      where x.orchard_id = p_orchard and x.life <> 'removed'
+    ) o on o.code = r.block and o.row_no = r.row_no and o.place = r.place and r.life <> 'removed'
+  ) t
+  cross join lateral (values
+    ('block', case when not t.knows_block then 'not_one_of' end),
+    ('row', case when t.row_no is null then 'out_of_range' end),
+    ('place', case when t.place is null then 'out_of_range' when t.taken then 'place_taken' end),
+    ('species', case when private.is_species(t.species) is not true then 'not_one_of' end),
+    ('cultivar', case when private.is_said(t.said -> 'cultivar') and not t.knows_cultivar then 'not_one_of' end),
+    ('size', case when t.size_class not in ('young', 'small', 'medium', 'large') then 'not_one_of' end),
+    ('planted', case when t.planted_year is null and private.is_said(t.said -> 'planted') then 'out_of_range' end),
+    ('heightCm', case when t.height_cm is null and private.is_said(t.said -> 'heightCm') then 'out_of_range' end),
+    ('trunkMm', case when t.trunk_mm is null and private.is_said(t.said -> 'trunkMm') then 'out_of_range' end),
+    ('asksSaw', case when jsonb_typeof(t.said -> 'asksSaw') not in ('boolean', 'null') then 'not_one_of' end),
+    ('life', case when t.life not in ('standing', 'dead', 'removed', 'gap') then 'not_one_of' end),
+    ('latE7', case when t.lat_e7 is null and private.is_said(t.said -> 'latE7') then 'out_of_range' end),
+    ('lonE7', case when t.lon_e7 is null and private.is_said(t.said -> 'lonE7') then 'out_of_range' end),
+    ('latE7', case when (t.lat_e7 is null) <> (t.lon_e7 is null) then 'position_half' end)
+  ) w (field, code) where w.code is not null
+$function$;
+
+CREATE OR REPLACE FUNCTION public.private_people(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  return (
+    select coalesce(jsonb_object_agg(p.id, jsonb_build_object(
+      'phone', p.phone, 'heardAt', private.instant(heard.heard_at), 'heardHead', heard.heard_head,
+      'joinedBy', added.by_person_id)), '{}')
+    from public.people p
+    left join lateral (
+      select l.heard_at, l.heard_head from public.logins l
+      where l.orchard_id = p_orchard and l.person_id = p.id and l.ended_at is null and l.heard_at is not null
+      order by l.heard_at desc limit 1) heard on true
+    -- A person's id is the id of the command that made them.
+    left join public.events added
+      on added.orchard_id = p_orchard and added.command_id = p.id and added.by_person_id <> p.id
+    where p.orchard_id = p_orchard and p.removed_at is null
+  );
+end $function$;
+comment on function private_people(uuid) is 'joinedBy: the lead who added this person; null when they came by a link of their own.';
+grant execute on function private_people(uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.read_briefing(p_orchard uuid, p_shift uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard);
+  if not exists (select 1 from public.shifts where orchard_id = p_orchard and id = p_shift) then
+    perform private.fail(404, 'no_such_shift', 'There is no such shift.');
+  end if;
+  return (
+    select jsonb_build_object('version', version, 'change', change, 'topics', topics)
+    from public.briefings where shift_id = p_shift
+    order by version desc limit 1
+  );
+end $function$;
+grant execute on function read_briefing(uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.read_photo(p_orchard uuid, p_photo uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_reader private.reader := private.begin_read(p_orchard);
+  v_photo public.photos;
+begin
+  select * into v_photo from public.photos where orchard_id = p_orchard and id = p_photo;
+  if not v_reader.is_lead and (v_photo.taken_by = any (v_reader.own)) is not true then
+    perform private.fail(403, 'not_allowed', 'You cannot read this.');
+  end if;
+  if v_photo.id is null then perform private.fail(404, 'no_such_photo', 'There is no such photo.'); end if;
+  return jsonb_build_object('jpeg', translate(encode(v_photo.jpeg, 'base64'), e'\n', ''));
+end $function$;
+grant execute on function read_photo(uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.redeem(p_code text, p_command uuid, p_name text DEFAULT NULL::text, p_age_band text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_hash text := private.begin_code(p_code, p_command);
+  v_invite public.invites;
+  v_known public.people;
+  v_age_band text := coalesce(p_age_band, 'adult');
+  v_lacks text;
+begin
+  select * into v_invite from public.invites where code_hash = v_hash;
+  if not found then return private.wrong_code(); end if;
+  perform 1 from public.orchard_heads where orchard_id = v_invite.orchard_id for no key update;
+  select * into v_invite from public.invites where code_hash = v_hash;
+  v_c := ('redeem', v_invite.orchard_id, p_command, p_command, p_command, false,
+    jsonb_strip_nulls(jsonb_build_object('user', auth.uid(), 'code', v_hash, 'name', p_name, 'age_band', p_age_band)), clock_timestamp(), null);
+  v_c.answer := private.seen_before(v_c);
+  if v_c.answer is not null then return v_c.answer; end if;
+
+  if v_invite.person_id is null then
+    perform private.need(private.is_line(p_name, 60), 'p_name: up to 60 characters.');
+    perform private.need(v_age_band in ('adult', 'minor'), 'p_age_band: adult or minor.');
+    perform private.need(v_age_band = 'adult' or v_invite.role = 'volunteer', 'A minor is no lead.');
+  end if;
+  v_known := private.own_person(v_invite, btrim(p_name));
+  v_lacks := private.invite_lacks(v_invite);
+  -- A link that this login itself used up still shows the way back in.
+  if v_lacks is not null and not (v_lacks = 'code_used' and v_known.id is not null) then
+    return private.refuse(v_c, private.code(v_lacks));
+  end if;
+
+  if v_known.id is null and v_invite.person_id is null then return private.join_anew(v_c, v_invite, btrim(p_name), v_age_band); end if;
+  v_c.person_id := coalesce(v_known.id, v_invite.person_id);
+  v_c.by_person_id := v_c.person_id;
+  if v_known.id is not null then return private.join_again(v_c, v_invite, v_known); end if;
+  return private.use_invite(v_c, v_invite, 'login_linked', null, jsonb_build_object('person', v_c.person_id));
+end $function$;
+comment on function redeem(text,uuid,text,text) is 'A new person gets the command''s id. Refusals are stored under that id too, though nobody has it.';
+grant execute on function redeem(text,uuid,text,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.release_tree(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_claim uuid DEFAULT NULL::uuid, p_share integer DEFAULT NULL::integer, p_note text DEFAULT NULL::text, p_begun_at timestamp with time zone DEFAULT NULL::timestamp with time zone, p_at timestamp with time zone DEFAULT NULL::timestamp with time zone, p_elapsed_s integer DEFAULT NULL::integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('release_tree', p_orchard, p_command, p_person, 'self', jsonb_build_object(
+    'tree', p_tree, 'claim', p_claim, 'share', p_share, 'note', p_note, 'begun_at', p_begun_at, 'at', p_at, 'elapsed_s', p_elapsed_s));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if p_share not between 1 and 99 or char_length(p_note) > 300 then
+    perform private.fail(400, 'malformed', 'A share is 1 to 99 percent, a note has up to 300 characters.');
+  end if;
+  return private.bring_in_work(v_c, p_claim, p_tree, p_begun_at,
+    case when p_share is not null then 'begun' end, p_share, p_note, p_at, p_elapsed_s);
+end $function$;
+comment on function release_tree(uuid,uuid,uuid,integer,uuid,integer,text,timestamp with time zone,timestamp with time zone,integer) is 'p_share null: not begun, the tree is as it was before the claim.';
+grant execute on function release_tree(uuid,uuid,uuid,integer,uuid,integer,text,timestamp with time zone,timestamp with time zone,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.remove_person(p_orchard uuid, p_command uuid, p_person uuid, p_subject uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_subject public.people;
+  v_answer jsonb;
+begin
+  v_c := private.begin_command('remove_person', p_orchard, p_command, p_person, 'lead', jsonb_build_object('subject', p_subject));
+  if v_c.answer is not null then return v_c.answer; end if;
+  v_subject := private.person_or_fail(p_orchard, p_subject);
+  if not private.may_give(v_c.by_person_id, v_subject.role) then return private.refuse(v_c, private.code('not_yours_to_give')); end if;
+  if private.is_last_manager(v_subject) then return private.refuse(v_c, private.code('last_manager')); end if;
+
+  update public.people set removed_at = v_c.at where id = p_subject;
+  update public.logins set ended_at = v_c.at where orchard_id = p_orchard and person_id = p_subject and ended_at is null;
+  -- Nobody comes back by a link they kept, for themselves or for others.
+  update public.invites set ended_at = v_c.at
+  where orchard_id = p_orchard and p_subject in (person_id, made_by) and ended_at is null;
+  v_answer := private.accept(v_c, 'person_removed', private.filled(
+    jsonb_build_object('person', p_subject, 'channel', private.next_channel(p_orchard)) || private.take_from(v_c, p_subject)));
+  perform private.move_channel(p_orchard);
+  return v_answer;
+end $function$;
+grant execute on function remove_person(uuid,uuid,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.resume_work(p_orchard uuid, p_command uuid, p_person uuid, p_stop uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('resume_work', p_orchard, p_command, p_person, 'lead', jsonb_build_object('stop', p_stop));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.stop_or_fail(p_orchard, p_stop);
+
+  update public.stops set resumed_at = v_c.at, resumed_by = v_c.by_person_id where id = p_stop and resumed_at is null;
+  return private.accept(v_c, 'work_resumed', jsonb_build_object('stop', p_stop));
+end $function$;
+grant execute on function resume_work(uuid,uuid,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.return_tool(p_orchard uuid, p_command uuid, p_person uuid, p_tool integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('return_tool', p_orchard, p_command, p_person, 'self', jsonb_build_object('tool', p_tool));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if not exists (
+    select 1 from public.tool_holdings
+    where orchard_id = p_orchard and tool_no = p_tool and person_id = p_person and returned_at is null
+  ) then return private.refuse(v_c, private.code('not_in_hand', jsonb_build_object('tool', p_tool))); end if;
+
+  perform private.return_tools(v_c, array[p_tool]);
+  return private.accept(v_c, 'tool_returned', jsonb_build_object('tool', p_tool));
+end $function$;
+grant execute on function return_tool(uuid,uuid,uuid,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.schedule_shift(p_orchard uuid, p_command uuid, p_person uuid, p_round uuid, p_date date, p_starts_at timestamp with time zone, p_ends_at timestamp with time zone, p_signal text DEFAULT 'horn'::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('schedule_shift', p_orchard, p_command, p_person, 'lead', jsonb_build_object(
+    'round', p_round, 'date', p_date, 'starts_at', p_starts_at, 'ends_at', p_ends_at, 'signal', p_signal));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.is_day(p_date), 'p_date: a day.');
+  perform private.need(private.is_moment(p_starts_at) and private.is_moment(p_ends_at)
+    and p_ends_at > p_starts_at and p_ends_at - p_starts_at <= interval '24 hours', 'p_starts_at, p_ends_at: within 24 hours, in order.');
+  perform private.need(p_signal in ('horn', 'whistle', 'voice'), 'p_signal: horn, whistle or voice.');
+  if (private.round_or_fail(p_orchard, p_round)).closed_at is not null then
+    return private.refuse(v_c, private.code('round_closed'));
+  end if;
+
+  insert into public.shifts (id, orchard_id, round_id, on_date, starts_at, ends_at, signal)
+  values (p_command, p_orchard, p_round, p_date, p_starts_at, p_ends_at, p_signal);
+  return private.accept(v_c, 'shift_scheduled', jsonb_build_object('shift', p_command, 'roundId', p_round, 'date', p_date,
+    'startsAt', private.instant(p_starts_at), 'endsAt', private.instant(p_ends_at), 'state', 'scheduled', 'signal', p_signal,
+    'briefingVersion', 0, 'off', '{}'::jsonb), null, false, jsonb_build_object('shift', p_command));
+end $function$;
+grant execute on function schedule_shift(uuid,uuid,uuid,uuid,date,timestamp with time zone,timestamp with time zone,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.set_off_today(p_orchard uuid, p_command uuid, p_person uuid, p_what text, p_reason text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+begin
+  v_c := private.begin_command('set_off_today', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('what', p_what, 'reason', p_reason));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.are_codes(array[p_what], 1), 'p_what: a species or "ladder".');
+  perform private.need(p_reason is null or private.are_offs(jsonb_build_object(p_what, p_reason)), 'p_reason: a known reason, or null.');
+  v_shift := private.open_shift(p_orchard);
+  if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
+
+  delete from public.shift_offs where shift_id = v_shift.id and what = p_what;
+  insert into public.shift_offs (orchard_id, shift_id, what, reason, set_by, set_at)
+  select p_orchard, v_shift.id, p_what, p_reason, v_c.by_person_id, v_c.at where p_reason is not null;
+  return private.accept(v_c, 'off_changed', jsonb_build_object('shift', v_shift.id, 'what', p_what, 'reason', p_reason));
+end $function$;
+grant execute on function set_off_today(uuid,uuid,uuid,text,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.sign_briefing(p_orchard uuid, p_command uuid, p_person uuid, p_version integer, p_language text, p_how text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+  v_version integer;
+begin
+  v_c := private.begin_command('sign_briefing', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('version', p_version, 'language', p_language, 'how', p_how));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_version is not null, 'p_version: the version that was read.');
+  perform private.need(p_language in ('en', 'es'), 'p_language: en or es.');
+  perform private.need(p_how in ('heard', 'read_to_me', 'read'), 'p_how: heard, read_to_me or read.');
+  v_shift := private.open_shift(p_orchard);
+  if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
+  v_version := private.latest_briefing(v_shift.id);
+  if p_version <> v_version then
+    return private.refuse(v_c, private.code('briefing_changed', jsonb_build_object('version', v_version)));
+  end if;
+
+  insert into public.briefing_signatures (orchard_id, shift_id, version, person_id, language, how, signed_by, signed_at)
+  values (p_orchard, v_shift.id, v_version, p_person, p_language, p_how, v_c.by_person_id, v_c.at)
+  on conflict do nothing;
+  return private.accept(v_c, 'briefing_signed', jsonb_build_object('version', v_version));
+end $function$;
+grant execute on function sign_briefing(uuid,uuid,uuid,integer,text,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.snapshot(p_orchard uuid, p_person uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_reader private.reader := private.begin_read(p_orchard, p_person);
+begin
+  return private.orchard_state(v_reader)
+    || private.people_state(v_reader)
+    || private.rounds_state(p_orchard)
+    || private.crew_state(v_reader)
+    || private.work_state(p_orchard)
+    || private.trees_in_hand_state(p_orchard);
+end $function$;
+grant execute on function snapshot(uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.start_break(p_orchard uuid, p_command uuid, p_person uuid, p_at timestamp with time zone DEFAULT NULL::timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_here public.attendances;
+  v_from timestamptz;
+  v_refused jsonb := '[]';
+begin
+  v_c := private.begin_command('start_break', p_orchard, p_command, p_person, 'self', jsonb_build_object('at', p_at));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if (private.open_shift(p_orchard)).id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
+  v_here := private.attendance((private.open_shift(p_orchard)).id, p_person);
+  if v_here.id is null then return private.refuse(v_c, private.code('not_arrived')); end if;
+  if private.on_break(v_here.shift_id, p_person) then v_refused := v_refused || private.code('on_break'); end if;
+  v_refused := v_refused || private.holds_another(p_person);
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  select private.when_said(p_at, greatest(v_here.arrived_at, max(to_at)), v_c.at) into v_from
+  from public.breaks where attendance_id = v_here.id;
+  insert into public.breaks (id, attendance_id, from_at) values (p_command, v_here.id, v_from);
+  return private.accept(v_c, 'break_started', jsonb_build_object('at', private.instant(v_from)));
+end $function$;
+grant execute on function start_break(uuid,uuid,uuid,timestamp with time zone) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.stop_work(p_orchard uuid, p_command uuid, p_person uuid, p_block integer DEFAULT NULL::integer, p_reason text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+begin
+  v_c := private.begin_command('stop_work', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('block', p_block, 'reason', p_reason));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if p_block is not null and not exists (select 1 from public.blocks where orchard_id = p_orchard and no = p_block) then
+    perform private.fail(404, 'no_such_block', 'There is no block with this number.');
+  end if;
+  v_shift := private.open_shift(p_orchard);
+  if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
+
+  -- Too many words are cut: a stop is not lost for them.
+  insert into public.stops (id, orchard_id, shift_id, block_no, called_by, reason, called_at)
+  values (p_command, p_orchard, v_shift.id, p_block, p_person, left(p_reason, 200), v_c.at);
+  return private.accept(v_c, 'stop_called', jsonb_build_object('stop', p_command, 'block', p_block, 'calledBy', p_person,
+    'calledAt', private.instant(v_c.at), 'resumed', false, 'answers', '{}'::jsonb));
+end $function$;
+grant execute on function stop_work(uuid,uuid,uuid,integer,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.take_back(p_orchard uuid, p_command uuid, p_person uuid, p_trees integer[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('take_back', p_orchard, p_command, p_person, 'lead', jsonb_build_object('trees', p_trees));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if coalesce(cardinality(p_trees), 0) not between 1 and 2000 then
+    perform private.fail(400, 'malformed', 'Take back 1 to 2000 trees.');
+  end if;
+
+  return private.accept(v_c, 'trees_taken_back',
+    jsonb_build_object('dealsEnded', private.end_deals(p_orchard, p_trees, v_c.at)));
+end $function$;
+grant execute on function take_back(uuid,uuid,uuid,integer[]) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.take_tool(p_orchard uuid, p_command uuid, p_person uuid, p_tool integer, p_failed_items text[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+  v_tool public.tools;
+  v_held_by uuid;
+  v_refused jsonb := '[]';
+begin
+  v_c := private.begin_command('take_tool', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('tool', p_tool, 'failed_items', p_failed_items));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_tool is not null and private.are_codes(p_failed_items, 20), 'p_failed_items: a list of codes, [] when all is well.');
+  v_shift := private.open_shift(p_orchard);
+  if v_shift.id is null then v_refused := v_refused || private.code('shift_not_open');
+  elsif not private.is_here(v_shift.id, p_person) then v_refused := v_refused || private.code('not_arrived');
+  end if;
+  v_tool := private.tool_in(p_orchard, p_tool);
+  if v_tool.no is null then return private.refuse(v_c, v_refused || private.no_such_tool(array[p_tool])); end if;
+  select person_id into v_held_by from public.tool_holdings where orchard_id = p_orchard and tool_no = p_tool and returned_at is null;
+  if v_held_by is not null then
+    v_refused := v_refused || private.code('tool_held', jsonb_build_object('tool', p_tool, 'person', v_held_by));
+  end if;
+  if v_tool.state = 'failed' then v_refused := v_refused || private.code('tool_failed', jsonb_build_object('tool', p_tool)); end if;
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  perform private.check_tool(v_c, p_tool, p_failed_items, p_failed_items = '{}');
+  if p_failed_items <> '{}' then return private.accept(v_c, 'tool_failed', jsonb_build_object('tool', p_tool)); end if;
+  insert into public.tool_holdings (orchard_id, tool_no, person_id, shift_id, taken_at)
+  values (p_orchard, p_tool, p_person, v_shift.id, v_c.at);
+  return private.accept(v_c, 'tool_taken', jsonb_build_object('tool', p_tool));
+end $function$;
+grant execute on function take_tool(uuid,uuid,uuid,integer,text[]) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.tree_notes(p_orchard uuid, p_tree integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_round uuid;
+begin
+  perform private.begin_read(p_orchard);
+  if not exists (select 1 from public.trees where orchard_id = p_orchard and no = p_tree) then
+    perform private.fail(404, 'no_such_tree', 'There is no tree with this number.');
+  end if;
+  v_round := (private.work_round(p_orchard)).id;
+
+  return (
+    select coalesce(jsonb_agg(jsonb_build_object(
+      'kind', kind, 'note', note, 'at', private.instant(at), 'personId', person_id) order by at desc), '[]')
+    from (
+      select 'begun' as kind, note, at, person_id from public.visits
+      where orchard_id = p_orchard and tree_no = p_tree and round_id = v_round and result = 'begun' and undone_at is null
+      union all
+      select 'flag', note, raised_at, raised_by from public.flags
+      where orchard_id = p_orchard and tree_no = p_tree and ended_at is null
+      union all
+      select 'mark', note, marked_at, marked_by from public.big_cut_marks
+      where orchard_id = p_orchard and tree_no = p_tree and round_id = v_round and ended_at is null) notes
+    where note is not null
+  );
+end $function$;
+grant execute on function tree_notes(uuid,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.tree_sheet(p_orchard uuid, p_version integer)
+ RETURNS text
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard);
+  return (select body from public.tree_sheets where orchard_id = p_orchard order by version desc limit 1);
+end $function$;
+comment on function tree_sheet(uuid,integer) is 'The newest sheet, whatever p_version says: that one only gives each version an address of its own.';
+grant execute on function tree_sheet(uuid,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.undo_tree(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_visit public.visits;
+  v_refused jsonb;
+begin
+  v_c := private.begin_command('undo_tree', p_orchard, p_command, p_person, 'self', jsonb_build_object('tree', p_tree));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.tree_or_fail(p_orchard, p_tree);
+  select * into v_visit from public.visits
+  where orchard_id = p_orchard and tree_no = p_tree and undone_at is null order by at desc, id limit 1;
+  v_refused := private.cannot_undo(v_c, v_visit);
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  update public.visits set undone_at = v_c.at where id = v_visit.id;
+  update public.claims set ended_at = null, ended_how = null, ended_note = null where id = v_visit.claim_id;
+  insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at)
+  values (p_orchard, v_visit.claim_id, p_person, 'holder', v_c.at);
+  return private.accept(v_c, 'tree_undone', private.claim_facts(v_visit.claim_id)
+    || jsonb_build_object('work', private.set_work(p_orchard, v_visit.round_id, p_tree, v_visit.before_state,
+         v_visit.before_share, null, v_c.at)));
+end $function$;
+grant execute on function undo_tree(uuid,uuid,uuid,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.withdraw_flag(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_flag public.flags;
+begin
+  v_c := private.begin_command('withdraw_flag', p_orchard, p_command, p_person, 'self', jsonb_build_object('flag', p_flag));
+  if v_c.answer is not null then return v_c.answer; end if;
+  select * into v_flag from public.flags where orchard_id = p_orchard and id = p_flag;
+  if not found then perform private.fail(404, 'no_such_flag', 'There is no such flag.'); end if;
+
+  if v_flag.raised_by <> p_person then return private.refuse(v_c, private.code('not_yours')); end if;
+  -- Confirmed or cleared: somebody acted on it.
+  if v_flag.state not in ('suspected', 'open')
+    or v_flag.raised_at < v_c.at - make_interval(mins => private.house_rule(p_orchard, 'withdraw_minutes')::integer)
+  then return private.refuse(v_c, private.code('too_late_to_withdraw')); end if;
+
+  update public.flags set state = 'withdrawn', ended_by = p_person, ended_at = v_c.at where id = p_flag;
+  return private.accept(v_c, 'flag_withdrawn', jsonb_build_object('flag', p_flag));
+end $function$;
+grant execute on function withdraw_flag(uuid,uuid,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.write_briefing(p_orchard uuid, p_command uuid, p_person uuid, p_shift uuid, p_topics jsonb, p_change text DEFAULT 'first'::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_version integer;
+  v_change text;
+begin
+  v_c := private.begin_command('write_briefing', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('shift', p_shift, 'topics', p_topics, 'change', p_change));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.are_topics(p_topics), 'p_topics: 1 to 40 of {code, en, es}, each text up to 1000 characters.');
+  if (private.shift_or_fail(p_orchard, p_shift)).state = 'closed' then
+    return private.refuse(v_c, private.code('shift_closed'));
+  end if;
+  v_version := coalesce(private.latest_briefing(p_shift), 0) + 1;
+  v_change := case when v_version = 1 then 'first' else p_change end;
+  perform private.need(v_version = 1 or v_change in ('before_next_tree', 'come_down'),
+    'p_change: a briefing that changes says before_next_tree or come_down.');
+
+  insert into public.briefings (orchard_id, shift_id, version, topics, change, written_by, written_at)
+  values (p_orchard, p_shift, v_version, p_topics, v_change, v_c.by_person_id, v_c.at);
+  return private.accept(v_c, 'briefing_written', jsonb_build_object('shift', p_shift, 'version', v_version, 'change', v_change));
+end $function$;
+grant execute on function write_briefing(uuid,uuid,uuid,uuid,jsonb,text) to authenticated;
+
+-- default privileges everywhere functions: {rowcall_owner=X/rowcall_owner}
+-- default privileges in public S: {anon=rwU/rowcall_owner,authenticated=rwU/rowcall_owner,service_role=rwU/rowcall_owner}
+-- default privileges in public functions: {service_role=X/rowcall_owner}
+-- default privileges in public tables: {service_role=arwdDxtm/rowcall_owner}
