@@ -9,6 +9,7 @@ const executablePath = process.env.PLAYWRIGHT_CHROMIUM ?? '/usr/bin/chromium'
 export default defineConfig({
   testDir: '.',
   testMatch: '**/*.e2e.ts',
+  globalSetup: './support/global-setup.ts',
   fullyParallel: false,
   workers: 1,
   timeout: 90_000,

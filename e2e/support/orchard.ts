@@ -1,0 +1,110 @@
+/** A small orchard and its people, made by the commands that people send from their phones. */
+
+import { randomUUID } from 'node:crypto'
+
+import type { BackendAddress } from '@/lib/data/client'
+import type { Accepted } from '@/lib/events/answer'
+import type { ArgsOf, CommandName } from '@/lib/events/commands'
+import { routes } from '@/lib/routes'
+
+import { hashOfCode, newCode } from '../../supabase/seed/codes'
+import { backendAt } from '../../supabase/seed/public-client'
+import { accepted, atTheGate, mustSend, type Seat, sendPlain } from '../../supabase/seed/referee'
+import { hostAddress } from './host'
+import { type Login, newLogin } from './login'
+import { takeSetUpCode } from './set-up-codes'
+import { emergencyCard, inventory, orchardName } from './things'
+
+/** Mo manages, Lee leads, Di has no phone. */
+export const personNames = ['Mo', 'Lee', 'Ann', 'Bo', 'Cy', 'Di'] as const
+export type PersonName = (typeof personNames)[number]
+
+export class Orchard {
+  private readonly seats = new Map<PersonName, Seat>()
+  private readonly logins = new Map<PersonName, Login>()
+
+  private constructor(
+    private readonly backend: BackendAddress,
+    private readonly orchardId: string
+  ) {}
+
+  /** Trees are in and people are added; nothing is planned. */
+  static async found(): Promise<Orchard> {
+    const backend = await backendAt(hostAddress())
+    const login = await newLogin(backend)
+    const { orchard: orchardId = '', person: personId = '' } = await mustSend(
+      atTheGate(login.call),
+      'create_orchard',
+      {
+        code: takeSetUpCode(),
+        name: orchardName,
+        personName: 'Mo',
+        timeZone: 'Etc/UTC',
+        language: 'en',
+        units: 'metric',
+      }
+    )
+    const orchard = new Orchard(backend, orchardId)
+    orchard.seat('Mo', personId, login)
+    await orchard.must('Mo', 'change_orchard', { emergency: emergencyCard })
+    const trees = await sendPlain(orchard.seatOf('Mo'), 'bring_in_trees', inventory, randomUUID())
+    accepted('bring_in_trees', trees)
+    for (const name of personNames.slice(1)) await orchard.add(name)
+    return orchard
+  }
+
+  /** A step of the story; where it is refused there is no story. Di's are sent from Lee's tablet. */
+  async must<Name extends CommandName>(
+    who: PersonName,
+    name: Name,
+    args: ArgsOf<Name>,
+    id?: string
+  ): Promise<Accepted> {
+    return mustSend(this.seatOf(who), name, args, id)
+  }
+
+  idOf(name: PersonName): string {
+    return this.seatOf(name).personId
+  }
+
+  loginOf(name: PersonName): Login {
+    return known(this.logins, name)
+  }
+
+  /** A link as the app makes it, to be opened in a browser. */
+  async link(by: PersonName, wanted: Omit<ArgsOf<'make_invite'>, 'codeHash'>): Promise<string> {
+    const code = newCode()
+    await this.must(by, 'make_invite', { ...wanted, codeHash: hashOfCode(code) })
+    return routes.join(code)
+  }
+
+  private async add(name: PersonName): Promise<void> {
+    const role = name === 'Lee' ? 'lead' : 'volunteer'
+    const { person: personId = '' } = await this.must('Mo', 'add_person', { name, role })
+    if (name === 'Di') {
+      this.seat(name, personId, this.loginOf('Lee'))
+      return
+    }
+    const code = newCode()
+    const wanted = { kind: 'device', subject: personId, codeHash: hashOfCode(code) } as const
+    await this.must('Mo', 'make_invite', wanted)
+    const login = await newLogin(this.backend)
+    await mustSend(atTheGate(login.call), 'redeem', { code })
+    this.seat(name, personId, login)
+  }
+
+  private seat(name: PersonName, personId: string, login: Login): void {
+    this.seats.set(name, { call: login.call, orchardId: this.orchardId, personId })
+    this.logins.set(name, login)
+  }
+
+  private seatOf(name: PersonName): Seat {
+    return known(this.seats, name)
+  }
+}
+
+function known<Thing>(things: ReadonlyMap<PersonName, Thing>, name: PersonName): Thing {
+  const thing = things.get(name)
+  if (thing === undefined) throw new Error(`${name} is not in this orchard.`)
+  return thing
+}
