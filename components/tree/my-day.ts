@@ -19,6 +19,8 @@ export type LastWork = { tree: number; how: 'done' | 'half' | 'not_begun'; at: s
 
 const newDay: MyDay = { shift: null, at: null, atIsChosen: false, done: [], last: null }
 
+export type DayInHand = ReturnType<typeof useMyDay>
+
 export function useMyDay() {
   const shift = useSelect((view) => openShiftOf(view)?.id ?? null)
   const draft = useDraft<MyDay>('my-day', newDay)

@@ -31,10 +31,10 @@ export function suggestedTree(view: View, from: number | null): Suggested {
 export function otherTrees(
   view: View,
   from: number | null,
-  { not, count }: { not: number; count: number }
+  { not, count }: { not: number | null; count: number }
 ): Suggestion[] {
   const suggestions: Suggestion[] = []
-  let rest = without(view, not)
+  let rest = not === null ? view : without(view, not)
   while (suggestions.length < count) {
     const next = nextTreeFor(rest, from)
     if (next.state !== 'found') break

@@ -8,6 +8,7 @@ export const iconShapes = {
   down: <path d="M4.5 8.5 12 16l7.5-7.5" />,
   up: <path d="M12 21V4.5M5 11.5l7-7 7 7" />,
   turnleft: <path d="M18 21v-8.5a4.5 4.5 0 0 0-4.5-4.5H5M10.5 2.5 5 8l5.5 5.5" />,
+  turnright: <path d="M6 21v-8.5a4.5 4.5 0 0 1 4.5-4.5H19M13.5 2.5 19 8l-5.5 5.5" />,
   plus: <path d="M12 4v16M4 12h16" />,
   minus: <path d="M4 12h16" />,
   pruner: (

@@ -56,4 +56,11 @@ export const flag = {
   withdrawn: 'The flag is taken back.',
   whichTree: 'Which tree?',
   neverYours: 'Chain saw, chipper and climbing are never volunteers’ work here.',
+
+  kindTitle: 'What is wrong with this tree?',
+  photoWorking: 'Making it small…',
+  photoAway: 'Leave the photo out',
+  keptTell: 'Kept on this phone until there is signal. Tell your lead by voice.',
+  keepAway: (distance: string) => `Keep ${distance} away from it.`,
+  seesNow: 'Everybody sees it now.',
 }

@@ -100,4 +100,36 @@ export const tree = {
   leaveHalf: 'Leave it half done',
   leaveNotBegun: 'Give it back',
   leftHalf: (tag: string) => `${tag} is kept as half done.`,
+
+  givenBack: (tag: string) => `${tag} is given back, as it was.`,
+
+  notConfirmed: 'Not confirmed yet',
+  fruitsOn: {
+    spur: 'fruits on spurs',
+    shoot: 'fruits on last year’s shoots',
+    both: 'fruits on spurs and shoots',
+    unknown: 'where it fruits is not written down',
+  },
+  drawing: { goes: 'goes', fromSide: 'From the side', fromAbove: 'From above', stays: 'stays' },
+  seeSigns: 'Gum, sunken bark, dead twigs? Flag it.',
+  sickHere: 'Flagged for disease.',
+  sickSays:
+    'Cut well below the last sign. Wipe the blade after this tree, and carry the wood away.',
+  allSteps: 'All steps are done',
+  atThisTree: 'At this tree',
+  holder: 'Holds it',
+  buddy: 'In earshot',
+  onlyYou: 'Only you',
+  addHelper: 'Add a helper',
+  addHelperWhy:
+    'They open this tree on their own phone and tap “Help at this tree”. Without a phone, your lead adds them.',
+  learnHere: 'Learn at this tree',
+  nobodyFree: 'Nobody without a tree is here.',
+  stuckTitle: 'Ask before you cut',
+  askThem: (names: string) => `Your lead today: ${names}.`,
+  askThemHow: 'Call out or walk over. Leave the cut until then.',
+  finishSays: 'and the three above are so',
+  toolsNamed: (tools: string) => `With you: ${tools}`,
+  halfShare: (share: string) => `Half done, about ${share}`,
+  claimIt: 'Claim this tree',
 }

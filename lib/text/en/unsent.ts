@@ -49,4 +49,12 @@ export const unsent = {
   sendAgain: 'Send again',
   backToTree: (tag: string) => `Back to tree ${tag}`,
   otherLogin: 'Kept for somebody else on this device. It goes out when they use it again.',
+
+  waiting: 'Waits for its turn. Keep the phone on.',
+  begunTree: (tag: string) => `${tag} begun, not confirmed`,
+  photoOf: (tag: string) => `Photo of ${tag}`,
+  gaveBack: (tag: string) => `${tag} given back`,
+  youWrote: 'You wrote:',
+  tryNow: 'Try now',
+  toNextTree: 'To the next tree',
 }

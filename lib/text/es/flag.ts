@@ -56,4 +56,12 @@ export const flag: typeof en = {
   withdrawn: 'La marca está retirada.',
   whichTree: '¿Qué árbol?',
   neverYours: 'Motosierra, astilladora y trepa nunca son trabajo de voluntarios aquí.',
+
+  kindTitle: '¿Qué le pasa a este árbol?',
+  photoWorking: 'Reduciéndola…',
+  photoAway: 'Sin foto',
+  keptTell:
+    'Guardado en este teléfono hasta que haya señal. Díselo de viva voz a tu jefe de cuadrilla.',
+  keepAway: (distance) => `Quédate a ${distance} o más.`,
+  seesNow: 'Ya lo ven todos.',
 }

@@ -100,4 +100,41 @@ export const tree: typeof en = {
   leaveHalf: 'Dejarlo a medias',
   leaveNotBegun: 'Devolverlo',
   leftHalf: (tag) => `${tag} queda anotado a medias.`,
+
+  givenBack: (tag) => `${tag} queda devuelto, como estaba.`,
+
+  notConfirmed: 'Aún sin confirmar',
+  fruitsOn: {
+    spur: 'da fruto en dardos',
+    shoot: 'da fruto en brotes del año pasado',
+    both: 'da fruto en dardos y brotes',
+    unknown: 'no está anotado dónde da fruto',
+  },
+  drawing: {
+    goes: 'se quita',
+    fromSide: 'De lado',
+    fromAbove: 'Desde arriba',
+    stays: 'se queda',
+  },
+  seeSigns: '¿Goma, corteza hundida, ramillas muertas? Márcalo.',
+  sickHere: 'Marcado por enfermedad.',
+  sickSays:
+    'Corta bien por debajo de la última señal. Limpia la hoja después de este árbol y llévate la madera.',
+  allSteps: 'Todos los pasos están hechos',
+  atThisTree: 'En este árbol',
+  holder: 'Lo tiene',
+  buddy: 'Te oye',
+  onlyYou: 'Solo tú',
+  addHelper: 'Añadir ayuda',
+  addHelperWhy:
+    'Abre este árbol en su teléfono y toca «Ayudar en este árbol». Sin teléfono, la añade tu jefe de cuadrilla.',
+  learnHere: 'Aprender en este árbol',
+  nobodyFree: 'No hay nadie sin árbol.',
+  stuckTitle: 'Pregunta antes de cortar',
+  askThem: (names) => `Tu jefe de cuadrilla hoy: ${names}.`,
+  askThemHow: 'Llama en voz alta o acércate. Deja el corte hasta entonces.',
+  finishSays: 'y lo de arriba está hecho',
+  toolsNamed: (tools) => `Llevas: ${tools}`,
+  halfShare: (share) => `A medias, un ${share}`,
+  claimIt: 'Tomar este árbol',
 }

@@ -47,4 +47,12 @@ export const unsent: typeof en = {
   sendAgain: 'Enviar otra vez',
   backToTree: (tag) => `Volver al árbol ${tag}`,
   otherLogin: 'Guardado para otra persona de este dispositivo. Se envía cuando vuelva a usarlo.',
+
+  waiting: 'Espera su turno. Deja el teléfono encendido.',
+  begunTree: (tag) => `${tag} empezado, sin confirmar`,
+  photoOf: (tag) => `Foto de ${tag}`,
+  gaveBack: (tag) => `${tag} devuelto`,
+  youWrote: 'Escribiste:',
+  tryNow: 'Intentar ahora',
+  toNextTree: 'Al próximo árbol',
 }

@@ -1,0 +1,89 @@
+'use client'
+
+import { useState } from 'react'
+
+import { placeInWords } from '@/lib/domain/planning/place-in-words'
+import { refusalsFor, useSelect, whoIsWhere } from '@/lib/hooks'
+import { placeSentences } from '@/lib/text/place-in-words'
+import { CrewScreen } from '../layout/CrewScreen'
+import { useFormat } from '../layout/use-format'
+import { useWords } from '../layout/Words'
+import { Button } from '../ui/Button'
+import { Plate } from '../ui/Plate'
+import { ClaimAsked } from './ClaimAsked'
+import { ClaimRefused } from './ClaimRefused'
+import { ClaimStep } from './ClaimStep'
+import { CompanyChoice } from './CompanyChoice'
+import { asksForTwo, firstWish, isSaid, wishOf } from './claim-wish'
+import { LadderChoice } from './LadderChoice'
+import { MissingList } from './MissingList'
+import { plateCells } from './tree-words'
+import { useClaim } from './use-claim'
+import type { TreeFacts } from './use-tree'
+
+type ClaimScreenProps = {
+  facts: TreeFacts
+  onAnother: () => void
+  onTake: (tree: number) => void
+}
+
+/** The tree in words, so that the right one is claimed; then the claim itself. */
+export function ClaimScreen({ facts, onAnother, onTake }: ClaimScreenProps) {
+  const { tree, block } = facts
+  const words = useWords()
+  const format = useFormat()
+  const sheet = useSelect((view) => view.sheet)
+  const me = useSelect((view) => view.me?.personId ?? '')
+  const partner = useSelect((view) => view.state?.deals[tree.no]?.find((id) => id !== me) ?? null)
+  const [wish, setWish] = useState(() => firstWish(tree, partner))
+  const known = useSelect((view) => refusalsFor(view, tree.no, wishOf(wish)))
+  const others = useSelect((view) =>
+    whoIsWhere(view)
+      .filter(({ personId, state }) => personId !== me && state === 'here')
+      .filter(({ tree: at }) => wish.company === 'buddy' || at === null)
+      .map(({ personId }) => personId)
+  )
+  const { asked, ask, begin } = useClaim(tree.no)
+  const two = asksForTwo(tree, wish)
+
+  if (asked.state === 'refused')
+    return <ClaimRefused facts={facts} asked={asked} onAnother={onAnother} onTake={onTake} />
+  const missing = isSaid(tree, wish) ? known : []
+  return (
+    <CrewScreen
+      tree={tree.no}
+      why={<ClaimAsked asked={asked} tree={tree.no} needsCompany={!isSaid(tree, wish)} />}
+      side={
+        <Button kind="square" icon="cross" label={words.nextTree.notThisOne} onPress={onAnother}>
+          {words.common.no}
+        </Button>
+      }
+      step={
+        <ClaimStep
+          facts={facts}
+          asked={asked}
+          isOff={missing.length > 0 || !isSaid(tree, wish)}
+          onClaim={() => ask(wish)}
+          onBegin={begin}
+        />
+      }
+    >
+      <h1>{words.nextTree.confirmTitle}</h1>
+      <div className="row">
+        <Plate
+          label={words.common.treeSpoken(block.name, tree.row, tree.place)}
+          cells={plateCells(words, tree, block)}
+        />
+      </div>
+      <p className="place">
+        {placeSentences(words, format, placeInWords(tree, block, sheet?.trees ?? []))}{' '}
+        {words.nextTree.isIt}
+      </p>
+      <LadderChoice tree={tree} wish={wish} onChange={setWish} />
+      <CompanyChoice wish={wish} two={two} people={others} onChange={setWish} />
+      {missing.length > 0 && (
+        <MissingList label={words.claim.everythingMissing} missing={missing} tree={tree.no} />
+      )}
+    </CrewScreen>
+  )
+}

@@ -1,0 +1,86 @@
+'use client'
+
+import { useSelect } from '@/lib/hooks'
+import { wayLength, waySentence } from '@/lib/text/place-in-words'
+import { CrewScreen } from '../layout/CrewScreen'
+import { useFormat } from '../layout/use-format'
+import { useWords } from '../layout/Words'
+import { Button } from '../ui/Button'
+import { Icon, type IconName } from '../ui/Icon'
+import { Plate } from '../ui/Plate'
+import { LastWorkNote } from './LastWorkNote'
+import type { DayInHand } from './my-day'
+import { RowsMap } from './RowsMap'
+import type { Suggestion } from './suggestions'
+import { TreeFactsList } from './TreeFactsList'
+import { plateCells } from './tree-words'
+import type { TreeFacts } from './use-tree'
+import { useWay } from './use-way'
+import { WhereNote } from './WhereNote'
+
+type NextTreeProps = {
+  facts: TreeFacts
+  suggestion: Suggestion
+  day: DayInHand
+  onClaim: () => void
+  onOther: () => void
+  onWhere: () => void
+}
+
+/** Name, way, map, reason, button: what you look for, then how, then why. */
+export function NextTree({ facts, suggestion, day, onClaim, onOther, onWhere }: NextTreeProps) {
+  const { tree, block } = facts
+  const words = useWords()
+  const format = useFormat()
+  const way = useWay(day.at, tree.no)
+  const isOffline = useSelect((view) => view.signal === 'no_signal')
+  return (
+    <CrewScreen
+      tree={tree.no}
+      side={
+        <Button kind="square" icon="other" onPress={onOther}>
+          {words.nextTree.otherTree}
+        </Button>
+      }
+      step={
+        <Button
+          kind="call"
+          onPress={onClaim}
+          sub={isOffline ? words.common.net.offline : undefined}
+        >
+          {words.nextTree.claim}
+        </Button>
+      }
+    >
+      <LastWorkNote day={day} />
+      <div className="row">
+        <Plate
+          label={words.common.treeSpoken(block.name, tree.row, tree.place)}
+          cells={plateCells(words, tree, block)}
+        />
+        <div className="grow">
+          <h1 className="beside-plate">{words.nextTree.title}</h1>
+          <p className="small">{block.name}</p>
+        </div>
+      </div>
+      {way && (
+        <div className="row way-words">
+          <Icon name={arrow[way.towards === 'across' ? 'ahead' : way.side]} size={32} />
+          <div className="grow">
+            <h2>{waySentence(words, way)}</h2>
+            <p className="small">{wayLength(words, format, way)}</p>
+          </div>
+        </div>
+      )}
+      {way && <RowsMap facts={facts} from={day.at} way={way} />}
+      <TreeFactsList facts={facts} why={suggestion.why} />
+      <WhereNote day={day} onChange={onWhere} />
+    </CrewScreen>
+  )
+}
+
+const arrow: Record<'left' | 'right' | 'ahead', IconName> = {
+  left: 'turnleft',
+  right: 'turnright',
+  ahead: 'up',
+}

@@ -1,0 +1,98 @@
+'use client'
+
+import { useState } from 'react'
+
+import { myReadiness, myTree, useSelect } from '@/lib/hooks'
+import { ClaimScreen } from './ClaimScreen'
+import { HoldsAnother } from './HoldsAnother'
+import { useMyDay } from './my-day'
+import { NextTree } from './NextTree'
+import { NoneLeft } from './NoneLeft'
+import { NotReady } from './NotReady'
+import { OtherTreeSheet } from './OtherTreeSheet'
+import { type Suggestion, suggestedTree } from './suggestions'
+import { useTree } from './use-tree'
+import { WhereSheet } from './WhereSheet'
+
+type NextTreeScreenProps = {
+  /** The tree somebody came here for; null: whichever is next. */
+  asked: number | null
+}
+
+/** From ready to claimed: the next tree, then the same tree in words, then it is mine. */
+export function NextTreeScreen({ asked }: NextTreeScreenProps) {
+  const mine = useSelect(myTree)
+  const missing = useSelect(myReadiness).filter(({ code }) => code !== 'holds_another')
+  const day = useMyDay()
+  const [chosen, setChosen] = useState(asked)
+  const [isConfirming, setConfirming] = useState(false)
+  const [sheet, setSheet] = useState<'other' | 'where' | null>(null)
+  const suggested = useSelect((view) => suggestedTree(view, day.at))
+  const suggestion: Suggestion | null =
+    chosen !== null
+      ? { tree: chosen, why: 'chosen', walkM: null }
+      : suggested.state === 'found'
+        ? suggested.suggestion
+        : null
+  const facts = useTree(suggestion?.tree ?? null)
+  const closeSheet = () => setSheet(null)
+  const take = (tree: number) => {
+    setChosen(tree)
+    closeSheet()
+  }
+
+  if (mine.state !== 'none') return <HoldsAnother tree={mine.tree} />
+  if (missing.length > 0) return <NotReady missing={missing} />
+  if (facts && isConfirming)
+    return (
+      <ClaimScreen
+        key={facts.tree.no}
+        facts={facts}
+        onAnother={() => {
+          setConfirming(false)
+          setSheet('other')
+        }}
+        onTake={setChosen}
+      />
+    )
+
+  return (
+    <>
+      {facts && suggestion ? (
+        <NextTree
+          facts={facts}
+          suggestion={suggestion}
+          day={day}
+          onClaim={() => setConfirming(true)}
+          onOther={() => setSheet('other')}
+          onWhere={() => setSheet('where')}
+        />
+      ) : (
+        <NoneLeft
+          day={day}
+          refusedTrees={suggested.state === 'nothing_left' ? suggested.refusedTrees : new Map()}
+          onOther={() => setSheet('other')}
+        />
+      )}
+      {sheet === 'other' && (
+        <OtherTreeSheet
+          from={day.at}
+          not={suggestion?.tree ?? null}
+          onTake={take}
+          onClose={closeSheet}
+        />
+      )}
+      {sheet === 'where' && (
+        <WhereSheet
+          from={day.at}
+          onHere={(tree) => {
+            day.standAt(tree)
+            setChosen(null)
+            closeSheet()
+          }}
+          onClose={closeSheet}
+        />
+      )}
+    </>
+  )
+}
