@@ -115,7 +115,10 @@ export function openRowcall(parts: RowcallParts): Rowcall {
     if (closed) return
     if (!told.ok) return told.fault === 'signed_out' ? signedOut() : tryLater()
     tries = 0
-    if (user.value !== last.userId) last = { ...last, userId: user.value, chosen: null }
+    if (user.value !== last.userId) {
+      leaveSession()
+      last = { userId: user.value, memberships: [], chosen: null }
+    }
     const { me } = view
     last = { ...last, memberships: told.value }
     await save()
