@@ -25,6 +25,9 @@ export type Call = {
   userId?: string
 }
 
+/** Somebody else is signed in now, or nobody. */
+const otherLogin: Outcome<never> = { ok: false, fault: 'signed_out', code: 'other_login' }
+
 /** The local host takes any key for somebody who is not signed in yet. */
 const anyKey = 'anon'
 
@@ -53,7 +56,7 @@ export function connect(backend: BackendAddress, options: ClientOptions = {}): C
   async function call(asked: Call): Promise<Outcome<unknown>> {
     return within(asked.limitMs, async (signal) => {
       const first = await callOnce(asked, signal)
-      if (first.ok || first.fault !== 'signed_out') return first
+      if (first.ok || first.fault !== 'signed_out' || first === otherLogin) return first
       // The token may only be too old: a phone's clock can be hours off.
       const { auth } = await client()
       const { error } = await auth.refreshSession()
@@ -67,7 +70,7 @@ export function connect(backend: BackendAddress, options: ClientOptions = {}): C
     if (asked.userId !== undefined) {
       const { data, error } = await supabase.auth.getSession()
       if (error && !isLost(error)) return { ok: false, fault: 'offline' }
-      if (data.session?.user.id !== asked.userId) return { ok: false, fault: 'signed_out' }
+      if (data.session?.user.id !== asked.userId) return otherLogin
     }
     const { data, error, status } = await supabase.rpc(asked.name, asked.values).abortSignal(signal)
     return error ? { ok: false, ...faultOf({ ...error, status }) } : { ok: true, value: data }

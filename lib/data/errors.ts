@@ -25,7 +25,9 @@ const byStatus: Record<number, FaultCode> = {
 }
 
 export function faultOf({ status, code, details }: Failure): Fault {
-  const fault = status === 0 ? 'offline' : (byStatus[status] ?? 'unknown')
+  // An error with a good status is a page of somebody else's: a network that wants a login.
+  const isNoAnswer = status === 0 || (status >= 200 && status < 300)
+  const fault = isNoAnswer ? 'offline' : (byStatus[status] ?? 'unknown')
   // Our own codes are in the detail; the library's are only good for the log.
   return { fault, code: isOwnCode(details) ? details : code }
 }
