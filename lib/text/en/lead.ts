@@ -4,6 +4,7 @@ import { board } from './board'
 import { inventory } from './inventory'
 import { leadMap } from './lead-map'
 import { people } from './people'
+import { setUp } from './set-up'
 import { shift } from './shift'
 
-export const lead = { leadMap, shift, people, board, inventory }
+export const lead = { leadMap, shift, people, board, inventory, setUp }

@@ -5,6 +5,7 @@ import { consent } from './consent'
 import { errors } from './errors'
 import { join } from './join'
 import { ready } from './ready'
+import { stop } from './stop'
 import { things } from './things'
 
-export const start = { common, things, join, consent, ready, errors }
+export const start = { common, things, join, consent, ready, stop, errors }

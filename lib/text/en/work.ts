@@ -3,8 +3,10 @@
 import { breakLeave } from './break-leave'
 import { briefing } from './briefing'
 import { claim } from './claim'
+import { device } from './device'
 import { findTree } from './find-tree'
 import { flag } from './flag'
+import { help } from './help'
 import { nextTree } from './next-tree'
 import { refusals } from './refusals'
 import { species } from './species'
@@ -24,6 +26,8 @@ export const work = {
   tree,
   flag,
   breakLeave,
+  device,
+  help,
   unsent,
   refusals,
 }

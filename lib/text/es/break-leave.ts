@@ -3,31 +3,35 @@ import { plural } from './plural'
 
 export const breakLeave: typeof en = {
   title: 'Pausa o a casa',
+  hereSince: (time) => `Aquí desde las ${time}`,
   takeBreak: 'Hacer una pausa',
-  takeBreakNote: 'Tu árbol sigue siendo tuyo. Sin límite de tiempo.',
-  onBreakSince: (time) => `En pausa desde las ${time}`,
+  takeBreakNote: 'Agua y sombra. Sin límite de tiempo, y nadie pregunta por qué.',
+  onBreakTitle: 'En pausa',
+  onBreakSince: (time) => `Desde las ${time}. Vuelve cuando quieras.`,
   backToWork: 'Volver al trabajo',
-  leave: 'Irme a casa',
-  leaveTitle: 'Que te cuenten antes de irte',
+  leave: 'Me voy a casa',
+  leaveTitle: 'A casa, contado',
   leaveNote: 'Para que nadie te busque al anochecer.',
+  before: 'Antes de irte',
   stillHeld: (tag) => `Todavía tienes ${tag}`,
-  finishFirst: 'Termínalo o déjalo a medias primero.',
-  stillTools: (count) =>
-    plural(
-      count,
-      'Todavía tienes 1 herramienta en la mano',
-      `Todavía tienes ${count} herramientas en la mano`
-    ),
+  stillAtRow: 'Todavía trabajas en una hilera',
+  finishFirst: 'Termínalo, déjalo a medias o pásalo a otra persona.',
+  stillTools: (tools) => `Todavía en tu mano: ${tools}`,
   giveBackFirst: 'Devuelve lo que tomaste.',
-  unsentFirst: 'Hay trabajo sin enviar',
-  unsentFirstNote: 'Queda en este teléfono y se envía solo. Deja el teléfono encendido.',
-  signOut: 'Me voy a casa',
-  signedOut: (time) => `Saliste a las ${time}; estás contado.`,
+  breakNeedsTree: 'La pausa viene después del árbol: termínalo o déjalo a medias primero.',
+  unsentFirst: (count) =>
+    plural(count, 'Falta 1 cosa por enviar', `Faltan ${count} cosas por enviar`),
+  unsentFirstNote: 'Queda en este teléfono y se envía sola. Deja Rowcall abierto hasta entonces.',
+  signedOut: 'Estás contado, fuera',
   thanks: (trees) =>
     plural(
       trees,
       'Un árbol está hecho gracias a ti.',
       `${trees} árboles están hechos gracias a ti.`
     ),
+  goodWay: 'Buen camino a casa.',
   cameBack: 'He vuelto',
+  notHere: 'Todavía no estás contado',
+  notHereNote: 'Di «Aquí estoy» cuando llegues.',
+  shiftNotOpen: 'El turno no está abierto, así que no se cuenta a nadie.',
 }

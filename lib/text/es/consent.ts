@@ -2,27 +2,48 @@ import type { consent as en } from '../en/consent'
 
 export const consent: typeof en = {
   title: 'Lee esto una vez por temporada',
-  paragraphs: [
-    'Podar tiene riesgos: filos, madera que cae, escaleras, el tiempo. Trabajas por decisión propia y puedes dejarlo cuando quieras.',
-    'Sigues la charla y a tu jefe de cuadrilla, usas solo herramientas que te enseñaron y no entras en los árboles cerrados. Una parada vale para todos, la dé quien la dé.',
-    'Di a tu jefe de cuadrilla antes de empezar si algo te hace hoy más difícil este trabajo. No tienes que decir por qué, y aquí no se anota.',
-    'Rowcall guarda tu nombre, cuándo viniste y te fuiste, en qué árboles trabajaste y las fotos que hagas de árboles. No hagas fotos de personas.',
-    'Solo los jefes de cuadrilla y el responsable de este huerto lo ven todo. Pídelo, y tu nombre se borra.',
+  parts: [
+    {
+      title: 'Qué es podar',
+      says: 'Cortas madera de árboles frutales con herramientas de mano, desde el suelo y, si lo has aprendido, desde una escalera. Motosierras, trepar y trabajar cerca de líneas eléctricas no entran.',
+    },
+    {
+      title: 'Qué puede pasar',
+      says: 'Las hojas cortan, la madera cae y rebota, las escaleras vuelcan, el suelo es desigual, el tiempo cambia, los insectos pican. Hay gente que se hace daño. Vienes porque quieres y respondes de lo que haces, como tu jefe de cuadrilla responde de dirigir.',
+    },
+    {
+      title: 'Qué haces tú',
+      says: 'Sigues la charla y a tu jefe de cuadrilla, llevas protección, usas solo herramientas que te enseñaron y no entras en los árboles cerrados. Una parada vale para todos, la dé quien la dé.',
+    },
+    {
+      title: 'Puedes dejarlo cuando quieras',
+      says: 'Di que no a un árbol, haz una pausa, vete a casa: nadie pregunta por qué. Di a tu jefe de cuadrilla antes de empezar si algo te hace hoy más difícil el trabajo. Aquí no se anota.',
+    },
+    {
+      title: 'Fotos',
+      says: 'Puedes hacer fotos de árboles. No hagas fotos de personas. Lugar y cámara se quitan de cada foto antes de que salga de tu teléfono.',
+    },
+    {
+      title: 'Qué se guarda y cuánto tiempo',
+      says: 'Tu nombre, cuándo viniste y te fuiste, qué firmaste, en qué árboles trabajaste y tus fotos de árboles. Lo ven los jefes de cuadrilla y el responsable de este huerto; la cuadrilla ve tu nombre y tu árbol. El huerto lo guarda como historia de los árboles. Pídelo al responsable, y tu nombre se borra.',
+    },
   ],
-  version: (version) => `Versión ${version}`,
+  version: (version) => `Texto, versión ${version}`,
   ageQuestion: '¿Qué edad tienes?',
   adult: 'Mayor de edad',
   minor: 'Menor de edad',
   iAgree: 'Lo he leído y estoy de acuerdo',
   agree: 'Aceptar',
-  agreedOn: (date) => `Aceptado el ${date}`,
+  agreed: 'Aceptaste para esta temporada',
+  agreedNote: 'Puedes retirarlo: díselo a tu jefe de cuadrilla.',
   readFirst: 'Marca que lo has leído y acepta.',
   minorTitle: 'Un adulto acepta por ti',
-  minorWhy: 'Si eres menor trabajas sin escalera ni serrucho, y con un adulto que responde por ti.',
-  guardianName: 'Nombre de la madre, el padre o el tutor',
-  writeGuardian: 'Escribe el nombre del adulto que acepta.',
-  guardianAgrees: 'Soy su madre, padre o tutor y estoy de acuerdo',
-  adultHere: 'El adulto que hoy responde por el menor',
-  chooseAdult: 'Elige a un adulto que haya llegado.',
-  whatIsKept: 'Se guarda tu nombre, la versión y la hora. Nada sobre tu salud.',
+  minorWhy:
+    'Si eres menor trabajas sin escalera ni serrucho, y con un adulto presente que responde por ti.',
+  guardianAgrees: (name) => `Soy ${name}, madre, padre o tutor, y estoy de acuerdo`,
+  withLead:
+    'Ve a tu jefe de cuadrilla con tu madre, tu padre o tu tutor. Lo leen, y tu jefe de cuadrilla apunta que están de acuerdo.',
+  onThisDevice:
+    'O tu madre, tu padre o tu tutor entra también en este dispositivo; así puede aceptar aquí mismo.',
+  goOn: 'Seguir',
 }

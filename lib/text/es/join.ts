@@ -2,24 +2,59 @@ import type { join as en } from '../en/join'
 
 export const join: typeof en = {
   title: 'Unirse a la cuadrilla',
-  shift: (day, from, to) => `Turno del ${day}, de ${from} a ${to}.`,
-  leads: (name) => `Dirige ${name}.`,
+  shiftOn: (day) => `Turno del ${day}.`,
+  noShiftYet: 'Aún no hay turno. Un jefe de cuadrilla te da paso antes del primero.',
+  forLead: 'Este enlace te hace jefe de cuadrilla. Vale una vez.',
+  forManager: 'Este enlace te hace responsable del huerto. Vale una vez.',
+  forDevice:
+    'Este enlace es de alguien que ya está en la cuadrilla. Hace suyo también este dispositivo; no se pide nombre.',
+  forRecovery: 'Este código deja entrar otra vez a un responsable. Vale una vez.',
   yourName: 'Tu nombre',
   whoSeesIt: 'Solo lo ve esta cuadrilla. Sin correo ni contraseña.',
   writeName: 'Escribe un nombre que la cuadrilla conozca.',
   nameTooLong: 'Escribe un nombre más corto, de 60 letras como mucho.',
+  sayAge: 'Di cuál de las dos y entra.',
   joinCrew: 'Unirme a la cuadrilla',
+  linkDevice: 'Este dispositivo es mío',
+  backIn: 'Entrar otra vez',
   joining: 'Entrando…',
-  linkUntil: (time) => `Este enlace vale hasta las ${time} de hoy.`,
   linkUntilClose: 'Este enlace vale hasta que cierre el turno.',
+  looking: 'Mirando el enlace…',
   noCode:
     'Este enlace no lleva código. Escanea el del punto de encuentro o pide el enlace a tu jefe de cuadrilla.',
-  waitTitle: 'Casi dentro. Falta que te den paso.',
-  waitWhy:
-    'El turno aún no está abierto, así que se admite a cada persona. Di tu nombre a tu jefe de cuadrilla.',
-  alreadyIn: (name) => `Este dispositivo ya está en la cuadrilla como ${name}.`,
-  goOnAs: (name) => `Seguir como ${name}`,
-  someoneElse: 'Otra persona usa también este dispositivo',
   codeLabel: 'Código de tu jefe de cuadrilla',
+  codeHint: 'También vale el enlace entero.',
   writeCode: 'Escribe el código tal como está en la tarjeta.',
+  useCode: 'Usar este código',
+  overTitle: 'Este enlace no deja entrar a nadie',
+  overWhy: 'Ya se usó, ha caducado o se perdió una parte por el camino.',
+  overDo:
+    'Escanea otra vez el código del punto de encuentro o pide un enlace nuevo a tu jefe de cuadrilla.',
+  otherCode: 'Probar otro código',
+  alreadyIn: (name) => `Este dispositivo ya está en esta cuadrilla, como ${name}.`,
+  goOnAs: (name) => `Seguir como ${name}`,
+  someoneElse: 'Otra persona entra en este dispositivo',
+  waitTitle: 'Casi dentro. Falta que te den paso.',
+  waitWhy: (name) =>
+    `No hay turno abierto, así que un jefe de cuadrilla da paso a cada persona. Dile que estás aquí como ${name}.`,
+  waitNote: 'Esta página sigue sola.',
+
+  welcome: 'El día de poda de un huerto, árbol por árbol',
+  welcomeWhy: 'Se entra con un enlace o un código del huerto. Nada que instalar, sin correo.',
+  chooseTitle: '¿Quién eres?',
+  chooseWhy: 'Este dispositivo lo usan varias personas.',
+  waitsToBeLetIn: 'Falta que le den paso',
+  signedOutTitle: 'En este dispositivo no hay nadie dentro',
+  signedOutWhy:
+    'Abre otra vez el enlace para volver. Lo que no se envió queda en este dispositivo.',
+  outTitle: (orchard) => `Este dispositivo ya no está en ${orchard}`,
+  outWhy: 'Saliste, o te sacaron de la cuadrilla. Pregunta a tu jefe de cuadrilla si es un error.',
+  toHandIn: (count) =>
+    count === 1 ? 'Una cosa quedó sin enviar.' : `${count} cosas quedaron sin enviar.`,
+  handInNote:
+    'Entrégalo: lo mira un jefe de cuadrilla y no se pierde nada. Se entrega una vez, antes de 48 horas.',
+  handIn: 'Entregarlo',
+  handedIn: 'Entregado. Lo mira un jefe de cuadrilla.',
+  someoneElseHere: 'Seguir como otra persona',
+  joinAgain: 'Entrar con un enlace',
 }

@@ -92,13 +92,13 @@ export function Gallery({ text }: { text: Messages }) {
         <RowLine label="3/5" steps={['done', 'done', 'now', 'later', 'off']} />
         <Steps roomy>
           <Step state="done" heading title={text.ready.inCrew} doneWord={common.doneStep}>
-            <p className="small">{text.ready.joinedAs('8:34', 'Marta Olvera')}</p>
+            <p className="small">{text.ready.inCrewAs('Marta Olvera')}</p>
           </Step>
           <Step state="now" number={1} title={text.ready.briefing} doneWord={common.doneStep}>
-            <p className="small">{text.ready.briefingNote(4)}</p>
+            <p className="small">{text.ready.briefingNote}</p>
           </Step>
           <Step state="off" heading title={text.ready.shiftNotOpen} doneWord={common.doneStep}>
-            <p className="small">{text.ready.shiftOpens}</p>
+            <p className="small">{text.ready.shiftOpensAt('Inés', '9:00')}</p>
           </Step>
         </Steps>
         <Steps>

@@ -1,0 +1,26 @@
+/** This device: language, light, a second one, two people on it, signing out. */
+
+export const device = {
+  title: 'This device',
+  people: 'Who uses this device',
+  current: 'now',
+  switchTo: (name: string) => `Go on as ${name}`,
+  addPerson: 'Somebody else joins on this device',
+  addPersonNote: 'They open the link of the shift here, or you type its code.',
+  second: 'Your second device',
+  secondNote: 'Make a code and scan it with the other device. It then acts for you too.',
+  makeCode: 'Make a code',
+  codeTitle: 'Scan this with the other device',
+  codeNote: 'Works once, for one hour. Do not send it on: whoever opens it acts as you.',
+  codePicture: 'Code for the other device',
+  orOpen: 'Or open this link there:',
+  needsSignal: 'This needs signal.',
+  signOut: 'Sign out here',
+  signOutTitle: 'Sign out of this device?',
+  signOutNote: 'You stay in the crew, and what you did stays. To come back you need a link.',
+  stillHere: 'You are still counted as here. Go home counted first, so that nobody looks for you.',
+  stillUnsent: 'Something is not sent yet. Wait until it is, or it stays behind.',
+  goHomeFirst: 'Break or go home',
+  toWork: 'Back to work',
+  breakOrLeave: 'Break or go home',
+}

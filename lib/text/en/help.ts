@@ -1,0 +1,37 @@
+/** The emergency card, and how to reach a lead. */
+
+export const help = {
+  emergencyTitle: 'Emergency',
+  callFirst: (number: string) => `Call ${number}`,
+  call: 'Who to call',
+  where: 'Where we are',
+  access: 'Way in for an ambulance',
+  first_aid: 'First aid',
+  meeting_point: 'Meeting point',
+  coordinates: 'Coordinates',
+  ofYourTree: (tag: string) => `Of your tree ${tag}`,
+  ofBlock: (block: string) => `Of ${block}`,
+  degrees: (lat: string, lon: string) => `${lat}, ${lon}`,
+  noCoordinates: 'Nobody has measured where this orchard is. Say the address above.',
+  noCard:
+    'Your manager has not written the emergency card yet. Ask your lead: who to call, where you are, where the first aid is.',
+  noNumber: 'No number on the card. Call the emergency number of your country.',
+  keptHere: 'This card is kept on this phone and needs no signal. A call does.',
+  sayFirst: 'Say first: where you are, what happened, how many are hurt.',
+
+  callLeadTitle: 'Reach your lead',
+  phoneSendsNothing: 'Nothing is sent from here. Reach them like this:',
+  voice: 'By voice',
+  voiceNote: 'Shout or walk over. If it is urgent, have the next person pass it on.',
+  radio: 'By radio',
+  radioNote: 'If your group carries one: say your name and your tree, then what you need.',
+  phone: 'By phone',
+  phoneNote: 'The number on the emergency card.',
+  whoLeads: 'Leads here today',
+  atTree: (tag: string) => `At ${tag}`,
+  onBreak: 'On a break',
+  atMeetingPoint: 'Not at a tree',
+  nobodyHere: 'No lead is counted in yet.',
+  yourTree: (tag: string) => `You are at ${tag}. Say that first.`,
+  hurt: 'Is somebody hurt? Open the emergency card.',
+}

@@ -1,0 +1,29 @@
+/** The first manager makes the orchard. */
+
+export const setUp = {
+  title: 'Make the orchard',
+  why: 'You are its first manager. Trees, blocks and people come after.',
+  orchardName: 'Name of the orchard',
+  orchardNameHint: 'As the crew says it.',
+  writeOrchardName: 'Write a name, 100 letters at most.',
+  yourName: 'Your name',
+  yourNameHint: 'The crew sees it. No e-mail, no password.',
+  writeYourName: 'Write your name, 60 letters at most.',
+  timeZone: 'Time zone of the orchard',
+  timeZoneHint: 'It decides what “today” is, and when dusk falls.',
+  language: 'Language of the orchard',
+  languageHint: 'Each person chooses their own on their device.',
+  units: 'Measures',
+  metric: 'Metres, kilograms',
+  us: 'Feet, pounds',
+  make: 'Make the orchard',
+  making: 'Making it…',
+  noCode:
+    'A set-up link makes one orchard. The machine that runs Rowcall prints it when it starts empty.',
+  codeLabel: 'Set-up code',
+  useCode: 'Use this code',
+  code_wrong: 'This set-up code is not known. Open the link again just as it was printed.',
+  code_expired:
+    'This set-up code is older than 24 hours. Start Rowcall again: it prints a new one.',
+  code_used: 'This set-up code has made its orchard. Ask its manager for a link.',
+}

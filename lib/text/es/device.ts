@@ -1,0 +1,26 @@
+import type { device as en } from '../en/device'
+
+export const device: typeof en = {
+  title: 'Este dispositivo',
+  people: 'Quién usa este dispositivo',
+  current: 'ahora',
+  switchTo: (name) => `Seguir como ${name}`,
+  addPerson: 'Otra persona entra en este dispositivo',
+  addPersonNote: 'Abre aquí el enlace del turno, o escribid su código.',
+  second: 'Tu segundo dispositivo',
+  secondNote: 'Haz un código y escanéalo con el otro. Después también actúa por ti.',
+  makeCode: 'Hacer un código',
+  codeTitle: 'Escanéalo con el otro dispositivo',
+  codeNote: 'Vale una vez, durante una hora. No lo reenvíes: quien lo abra actúa como tú.',
+  codePicture: 'Código para el otro dispositivo',
+  orOpen: 'O abre allí este enlace:',
+  needsSignal: 'Esto necesita señal.',
+  signOut: 'Salir aquí',
+  signOutTitle: '¿Salir en este dispositivo?',
+  signOutNote: 'Sigues en la cuadrilla, y lo que hiciste queda. Para volver necesitas un enlace.',
+  stillHere: 'Todavía estás contado aquí. Vete primero a casa, contado, para que nadie te busque.',
+  stillUnsent: 'Algo está sin enviar. Espera a que salga, o se queda atrás.',
+  goHomeFirst: 'Pausa o a casa',
+  toWork: 'Volver al trabajo',
+  breakOrLeave: 'Pausa o a casa',
+}

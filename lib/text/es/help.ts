@@ -1,0 +1,37 @@
+import type { help as en } from '../en/help'
+
+export const help: typeof en = {
+  emergencyTitle: 'Emergencia',
+  callFirst: (number) => `Llamar al ${number}`,
+  call: 'A quién llamar',
+  where: 'Dónde estamos',
+  access: 'Entrada para una ambulancia',
+  first_aid: 'Primeros auxilios',
+  meeting_point: 'Punto de encuentro',
+  coordinates: 'Coordenadas',
+  ofYourTree: (tag) => `De tu árbol ${tag}`,
+  ofBlock: (block) => `De ${block}`,
+  degrees: (lat, lon) => `${lat}, ${lon}`,
+  noCoordinates: 'Nadie ha medido dónde está este huerto. Di la dirección de arriba.',
+  noCard:
+    'El responsable aún no ha escrito la tarjeta de emergencia. Pregunta a tu jefe de cuadrilla: a quién llamar, dónde estáis, dónde está el botiquín.',
+  noNumber: 'En la tarjeta no hay número. Llama al número de emergencias de tu país.',
+  keptHere: 'Esta tarjeta queda en este teléfono y no necesita señal. Una llamada sí.',
+  sayFirst: 'Di primero: dónde estás, qué pasó, cuántos heridos hay.',
+
+  callLeadTitle: 'Llega a tu jefe de cuadrilla',
+  phoneSendsNothing: 'Desde aquí no se envía nada. Llega así:',
+  voice: 'De viva voz',
+  voiceNote: 'Grita o ve andando. Si es urgente, que lo pase la persona más cercana.',
+  radio: 'Por radio',
+  radioNote: 'Si tu grupo lleva una: di tu nombre y tu árbol, y después qué necesitas.',
+  phone: 'Por teléfono',
+  phoneNote: 'El número de la tarjeta de emergencia.',
+  whoLeads: 'Hoy dirigen aquí',
+  atTree: (tag) => `En ${tag}`,
+  onBreak: 'En pausa',
+  atMeetingPoint: 'No está en un árbol',
+  nobodyHere: 'Aún no se ha contado a ningún jefe de cuadrilla.',
+  yourTree: (tag) => `Estás en ${tag}. Dilo primero.`,
+  hurt: '¿Hay alguien herido? Abre la tarjeta de emergencia.',
+}

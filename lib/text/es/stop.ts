@@ -1,0 +1,53 @@
+import type { stop as en } from '../en/stop'
+import { plural } from './plural'
+
+export const stop: typeof en = {
+  title: 'Parad el trabajo',
+  goesOnTitle: 'El trabajo sigue',
+  goesOnWhy: 'Un jefe de cuadrilla deja seguir. Mira a tu alrededor antes de empezar.',
+  goesOnAnswer: 'Lo he oído',
+  calledBy: (name) => `${name ?? 'Alguien'} paró todo el trabajo.`,
+  calledByYou: 'Paraste todo el trabajo.',
+  calledInBlock: (name, block) => `${name ?? 'Alguien'} paró el trabajo en ${block}.`,
+  since: (time) => `Desde las ${time}.`,
+  orders: {
+    signal: 'Da la señal, ya',
+    shout: 'Y grita: ¡parad! El teléfono nunca es la alarma.',
+    tools: 'Herramientas abajo, hojas cerradas',
+    toolsNote: 'Deja el árbol como está. Sigue siendo tuyo.',
+    out: 'Fuera de debajo de los árboles',
+    outNote: 'Ve por la calle.',
+    walk: 'Ve al punto de encuentro',
+    walkNote: 'Allí te cuentan.',
+  },
+  answered: (some, all) => `Han respondido ${some} de ${all} personas.`,
+  iStopped: 'He parado',
+  emergency: 'Emergencia',
+  callLead: 'Llamar al jefe',
+  keptNotSent: 'Aún sin enviar: no hay señal. Da la señal, grítalo, que lo pasen.',
+
+  signals: {
+    horn: 'Tres toques largos de bocina',
+    whistle: 'Tres pitidos largos',
+    voice: 'Grita: ¡parad!',
+  },
+  first: 'Primero, y fuerte:',
+  shoutToo: 'Grítalo también, una y otra vez, y que otros lo pasen.',
+  phoneNote: 'El teléfono solo cuenta quién ha parado. No despierta a nadie.',
+  send: 'Parar todo el trabajo',
+  sendNote: 'y contar quién ha respondido',
+  noShift: 'No hay turno abierto, así que no hay a quién contar. Da la señal igualmente.',
+  inForce: 'El trabajo está parado',
+  waitForLead: 'Solo un jefe de cuadrilla deja seguir. Espera en el punto de encuentro.',
+  notAnswered: (names) => `Sin responder: ${names}.`,
+  resume: 'Dejar seguir el trabajo',
+  resumeWhy: 'Cuenta primero a todos. Cada uno responde otra vez antes del próximo árbol.',
+  bannerStopped: 'El trabajo está parado.',
+  bannerSee: 'Ver',
+  outOfTouch: (minutes) =>
+    plural(
+      minutes,
+      '1 minuto sin contacto. Una parada no llega a este teléfono: quédate donde oigas.',
+      `${minutes} minutos sin contacto. Una parada no llega a este teléfono: quédate donde oigas.`
+    ),
+}
