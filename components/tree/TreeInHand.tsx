@@ -1,0 +1,109 @@
+'use client'
+
+import { useState } from 'react'
+
+import { type MyTree, useNow } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { CrewScreen, Signal } from '../layout/CrewScreen'
+import { useFormat } from '../layout/use-format'
+import { useWords } from '../layout/Words'
+import { Button } from '../ui/Button'
+import { ButtonLink } from '../ui/ButtonLink'
+import { Note } from '../ui/Note'
+import { Tag } from '../ui/Tag'
+import { DiseaseNote } from './DiseaseNote'
+import { PeopleAtTree } from './PeopleAtTree'
+import { StuckSheet } from './StuckSheet'
+import { stepsOf } from './tree-steps'
+import { ageWords, kindWords } from './tree-words'
+import { useStepsDone } from './use-steps-done'
+import { type TreeFacts, useThisYear } from './use-tree'
+import { WorkSteps } from './WorkSteps'
+
+type TreeInHandProps = {
+  facts: TreeFacts
+  mine: Exclude<MyTree, { state: 'none' }>
+}
+
+/** What to cut here, step by step, with who is at the tree and the way out of every trouble. */
+export function TreeInHand({ facts, mine }: TreeInHandProps) {
+  const { tree, cultivar, tag } = facts
+  const words = useWords()
+  const thisYear = useThisYear()
+  const { stepsDone, setStepsDone } = useStepsDone(tree.no)
+  const [isStuck, setStuck] = useState(false)
+  const { steps, form } = stepsOf(facts, thisYear)
+  const step = steps[stepsDone]
+  const age = ageWords(words, tree, thisYear)
+  const shape = words.tree.form[form]
+  const habit = words.tree.fruitsOn[cultivar?.habit ?? 'unknown']
+
+  return (
+    <CrewScreen
+      tree={tree.no}
+      who={
+        <span className="row">
+          <Tag state={mine.state === 'held' ? 'sure' : 'asking'}>{tag}</Tag>
+          <HeldFor since={mine.state === 'held' ? mine.claim.openedAt : mine.begunAt} />
+        </span>
+      }
+      end={<Signal />}
+      side={
+        <Button kind="square" icon="info" onPress={() => setStuck(true)}>
+          {words.tree.stuck}
+        </Button>
+      }
+      step={
+        step ? (
+          <Button
+            kind="call"
+            sub={
+              stepsDone + 1 < steps.length
+                ? words.tree.thenStep(stepsDone + 2)
+                : words.tree.thenFinish
+            }
+            onPress={() => setStepsDone(stepsDone + 1)}
+          >
+            {words.tree.stepDone[step.code]}
+          </Button>
+        ) : (
+          <ButtonLink kind="call" href={routes.finishTree(tree.no)}>
+            {words.tree.finishTitle}
+          </ButtonLink>
+        )
+      }
+    >
+      <div>
+        <h1 className="kind">{kindWords(words, tree, cultivar)}</h1>
+        <p className="small">{age ? words.tree.age(age, shape) : shape}</p>
+        <p className="small">{habit}</p>
+      </div>
+      {mine.state === 'not_confirmed' && (
+        <Note tone="call" icon="clock" lead={words.tree.notConfirmed}>
+          {words.claim.beginWhy}
+        </Note>
+      )}
+      <DiseaseNote tree={tree.no} />
+      <WorkSteps steps={steps} done={stepsDone} tree={tree.no} onGoTo={setStepsDone} />
+      {step && (
+        <ButtonLink wide href={routes.finishTree(tree.no)}>
+          {words.tree.allSteps}
+        </ButtonLink>
+      )}
+      {mine.state === 'held' && (
+        <PeopleAtTree claimId={mine.claimId} claim={mine.claim} isHolder={mine.isHolder} />
+      )}
+      {isStuck && <StuckSheet tree={tree.no} onClose={() => setStuck(false)} />}
+    </CrewScreen>
+  )
+}
+
+/** "yours for 48 min"; the minutes only say how long, they end nothing. */
+function HeldFor({ since }: { since: string }) {
+  const words = useWords()
+  const format = useFormat()
+  const now = useNow()
+  if (now === null) return null
+  const minutes = (now.getTime() - Date.parse(since)) / 60_000
+  return <span className="held-for">{words.tree.yoursSince(format.duration(minutes))}</span>
+}

@@ -1,0 +1,26 @@
+/** What a sign is called; a code of a newer app is shown as it is. */
+
+import type { Messages } from '@/lib/text/messages'
+
+export const diseaseSigns = ['gum', 'canker', 'dead_twigs', 'spots', 'other'] as const
+export type DiseaseSign = (typeof diseaseSigns)[number]
+
+export const hazardSigns = [
+  'hanging_limb',
+  'crack',
+  'power_line',
+  'too_high_or_thick',
+  'leaning',
+  'nest',
+  'other',
+] as const
+export type HazardSign = (typeof hazardSigns)[number]
+
+export const flagPlaces = ['trunk', 'fork', 'limb', 'branch', 'shoots', 'roots'] as const
+export type FlagPlace = (typeof flagPlaces)[number]
+
+export function signWords({ flag }: Messages, kind: 'disease' | 'arborist', sign: string): string {
+  const signs: Record<string, string> = kind === 'disease' ? flag.disease : flag.hazard
+  const known = kind === 'disease' ? diseaseSigns : hazardSigns
+  return known.some((one) => one === sign) ? (signs[sign] ?? sign) : sign.replaceAll('_', ' ')
+}
