@@ -12,7 +12,7 @@ import { Day } from './day'
 
 const seed = Number(process.env.ROWCALL_SEED ?? Date.now() % 2 ** 31)
 const steps = 70
-const days = 8
+const days = 16
 
 // Every number as likely as any other, or everybody would always do the first thing.
 const step = fc.array(fc.noBias(fc.nat(999_983)), { minLength: 12, maxLength: 12 })

@@ -8,7 +8,7 @@ import { missingForClaim } from '@/lib/events/missing'
 import { foldPredicted, predict } from '@/lib/events/predict'
 import type { State } from '@/lib/events/state'
 import type { TestDatabase } from '../support/engines'
-import { newCode, type Reply, readyCrew, sendAs, sha256 } from '../support/orchard'
+import { makeReady, newCode, type Reply, readyCrew, sendAs, sha256 } from '../support/orchard'
 import { Draw } from './draw'
 import { allSorts, ground } from './ground'
 import { drawMove } from './moves'
@@ -21,7 +21,7 @@ export class Day {
   private readonly story: string[] = []
   private constructor(private phones: readonly Phone[]) {}
 
-  /** Ann's phone also serves Kit, a child; Dee has no phone. */
+  /** Ann's phone also serves Kit, a child; Dee, who is ready, has none. */
   static async begin(database: TestDatabase): Promise<Day> {
     const { orchard, lead, ann, bo } = await readyCrew(database)
     const kit = await lead.must('add_person', { name: 'Kit', ageBand: 'minor', guardian: ann.id })
@@ -29,7 +29,8 @@ export class Day {
     const subject = String(kit.body.person)
     await lead.must('make_invite', { kind: 'device', subject, codeHash: sha256(code) })
     await sendAs(database, ann.userId, 'redeem', { code })
-    await lead.must('add_person', { name: 'Dee' })
+    const dee = await lead.must('add_person', { name: 'Dee' })
+    await makeReady(lead, lead.for({ id: String(dee.body.person) }))
     for (const kind of ['pruner', 'pruner', 'saw', 'ladder']) {
       await lead.must('add_tool', { label: kind, kind })
     }

@@ -40,16 +40,16 @@ export const movesOfCrew: Moves = {
     tree: aTree(draw),
     kind: draw.of(['prune', 'prune', 'prune', 'brush', 'other']),
     ladder: draw.chance(6),
-    helpers: draw.chance(4) ? others(state, personId, draw) : [],
+    helpers: draw.chance(3) ? others(state, personId, draw) : [],
     learners: [],
     buddy: draw.chance(6) ? anybody(state, draw) : null,
   }),
   join_tree: ({ state, draw }) =>
     some('claim', draw.of(Object.keys(state.claims)), { part: draw.of(['helper', 'learner']) }),
-  leave_tree: ({ state, draw }) => some('claim', draw.of(Object.keys(state.claims))),
+  leave_tree: ({ state, personId, draw }) => some('claim', draw.of(claimsOf(state, personId))),
   hand_over: ({ state, personId, draw }) => {
-    const to = anybody(state, draw)
-    const claim = draw.of(Object.keys(state.claims))
+    const to = somebodyHere(state, draw)
+    const claim = draw.of(draw.chance(4) ? Object.keys(state.claims) : claimsOf(state, personId))
     return claim === undefined || to === personId ? null : { claim, to }
   },
   release_tree: (situation) => {
@@ -68,15 +68,27 @@ export const movesOfCrew: Moves = {
     keepOutM: draw.of([null, 0, 6]),
     share: draw.of([null, 40]),
   }),
-  withdraw_flag: ({ state, draw }) => some('flag', draw.of(Object.keys(state.flags))),
+  withdraw_flag: ({ state, personId, draw }) => {
+    const all = Object.keys(state.flags)
+    const theirs = all.filter((id) => state.flags[id]?.raisedBy === personId)
+    return some('flag', draw.of(draw.chance(4) ? all : theirs))
+  },
   add_photo: ({ draw }) => ({ tree: aTree(draw), purpose: 'before', jpeg: plainJpeg }),
   stop_work: ({ draw }) => ({ block: draw.of([null, 1]) }),
   answer_stop: ({ state, draw }) => some('stop', draw.of(Object.keys(state.stops))),
 }
 
+function somebodyHere(state: State, draw: Draw): string {
+  return draw.of(Object.keys(state.attendance)) ?? anybody(state, draw)
+}
+
 function others(state: State, personId: string, draw: Draw): string[] {
-  const other = anybody(state, draw)
+  const other = somebodyHere(state, draw)
   return other === personId ? [] : [other]
+}
+
+function claimsOf(state: State, personId: string): string[] {
+  return Object.keys(state.claims).filter((id) => state.claims[id]?.people[personId])
 }
 
 function openShiftOf(state: State) {

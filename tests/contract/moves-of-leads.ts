@@ -57,7 +57,7 @@ export const movesOfLeads: Moves = {
     return shift === undefined ? null : { shift, off: draw.of([{}, { cherry: 'rain' }]) }
   },
   close_shift: ({ state, draw }) => ({
-    why: draw.chance(3)
+    why: draw.chance(2)
       ? {
           people: whyFor(Object.keys(state.attendance)),
           claims: whyFor(Object.keys(state.claims)),

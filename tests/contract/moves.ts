@@ -21,17 +21,22 @@ const often: Partial<Record<CommandName, number>> = {
   end_break: 3,
   clean_tool: 3,
   flag_tree: 3,
-  join_tree: 3,
-  hand_over: 3,
+  join_tree: 6,
+  hand_over: 6,
   undo_tree: 4,
   withdraw_flag: 4,
 
   resume_work: 5,
   give_briefing: 4,
-  deal_trees: 4,
+  deal_trees: 6,
   set_off_today: 3,
   mend_tool: 3,
   open_shift: 3,
+  close_shift: 5,
+  close_round: 5,
+  open_round: 5,
+  change_orchard: 3,
+  leave_tree: 6,
   end_claim: 2,
 }
 
@@ -45,8 +50,8 @@ function lotOf(some: Moves): CommandName[] {
 }
 
 /** What helps against what is missing. */
-const cures: Record<string, CommandName> = {
-  shift_not_open: 'open_shift',
+const cures: Record<string, CommandName | readonly CommandName[]> = {
+  shift_not_open: ['schedule_shift', 'write_briefing', 'open_shift', 'open_shift'],
   stopped: 'resume_work',
   stop_not_answered: 'answer_stop',
   not_arrived: 'arrive',
@@ -58,14 +63,14 @@ const cures: Record<string, CommandName> = {
   no_tool_in_hand: 'take_tool',
   tool_failed: 'return_tool',
   tool_not_clean: 'clean_tool',
-  holds_another: 'finish_tree',
+  holds_another: ['finish_tree', 'finish_tree', 'release_tree', 'hand_over'],
 }
 
 /** Every other time something sensible; volunteers mostly leave alone what is a lead's. */
 export function drawMove(situation: Situation & { isLead: boolean }): Move | null {
   const { state, personId, draw, isLead } = situation
   const [missing] = missingOfPerson(state, personId)
-  const sensible = missing ? cures[missing.code] : 'claim_tree'
+  const sensible = draw.of([missing ? cures[missing.code] : 'claim_tree'].flat())
   const name =
     draw.chance(2) && sensible ? sensible : draw.of(isLead || draw.chance(20) ? everything : ofCrew)
   const args = name && moves[name]?.(situation)
