@@ -1,18 +1,29 @@
-/** The day so far, for the manager: counts per block. */
+/** The day so far, for the manager: counts per block, what is flagged, who is here. */
+
+import { plural } from './plural'
 
 export const board = {
   title: 'The day so far',
-  doneOf: (done: number, all: number) => `${done} of ${all} trees`,
-  doneTotal: (share: string) => `${share} done`,
-  perBlock: 'Block by block',
-  people: (people: string) => `${people} here`,
+  headline: (done: number, all: number, inProgress: number) =>
+    `${done} of ${all} trees done, ${inProgress} in progress`,
+  noRound: 'No round is open',
+  noRoundNote: 'Open one on the shift screen. Then trees are counted here.',
+  doneOf: (done: number, trees: string) => `${done} of ${trees}`,
+  peopleAt: (people: string) => `${people} at its trees`,
   bar: (parts: string) => `Trees: ${parts}`,
   part: (count: number, status: string) => `${count} ${status}`,
+  begun: 'half done',
   nothingYet: 'No tree is done yet. Numbers come as the crew works.',
   noShift: 'No shift is open. These are the numbers of the round.',
+  pictureOf: (block: string) => `${block}, seen from above, each tree with its status`,
   hazards: 'For the licensed arborist',
   diseases: 'Disease',
-  noHazards: 'Nothing flagged.',
-  seenAt: (time: string, name: string) => `${time}, ${name}`,
+  nothingFlagged: 'Nothing is flagged.',
+  seenAt: (when: string, name: string) => `${when}, ${name}`,
+  closedAround: (trees: number) => plural(trees, '1 tree is closed', `${trees} trees are closed`),
+  here: 'On site',
+  nobodyHere: 'Nobody is counted in.',
   openMap: 'Open the map',
+  openBlock: (block: string) => `${block} on the map`,
+  others: (count: number) => plural(count, 'and 1 more', `and ${count} more`),
 }

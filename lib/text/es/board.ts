@@ -1,18 +1,27 @@
 import type { board as en } from '../en/board'
+import { plural } from './plural'
 
 export const board: typeof en = {
   title: 'El día hasta ahora',
-  doneOf: (done, all) => `${done} de ${all} árboles`,
-  doneTotal: (share) => `${share} hecho`,
-  perBlock: 'Bloque por bloque',
-  people: (people) => `${people} aquí`,
+  headline: (done, all, inProgress) => `${done} de ${all} árboles hechos, ${inProgress} en curso`,
+  noRound: 'No hay ninguna ronda abierta',
+  noRoundNote: 'Abre una en la pantalla del turno. Entonces aquí se cuentan árboles.',
+  doneOf: (done, trees) => `${done} de ${trees}`,
+  peopleAt: (people) => `${people} en sus árboles`,
   bar: (parts) => `Árboles: ${parts}`,
   part: (count, status) => `${count} ${status}`,
+  begun: 'a medias',
   nothingYet: 'Aún no hay ningún árbol hecho. Los números llegan según trabaja la cuadrilla.',
   noShift: 'No hay turno abierto. Estos son los números de la ronda.',
+  pictureOf: (block) => `${block}, visto desde arriba, cada árbol con su estado`,
   hazards: 'Para el arborista con licencia',
   diseases: 'Enfermedad',
-  noHazards: 'Nada marcado.',
-  seenAt: (time, name) => `${time}, ${name}`,
+  nothingFlagged: 'No hay nada marcado.',
+  seenAt: (when, name) => `${when}, ${name}`,
+  closedAround: (trees) => plural(trees, '1 árbol está cerrado', `${trees} árboles están cerrados`),
+  here: 'En el huerto',
+  nobodyHere: 'No se contó a nadie.',
   openMap: 'Abrir el mapa',
+  openBlock: (block) => `${block} en el mapa`,
+  others: (count) => plural(count, 'y 1 más', `y ${count} más`),
 }
