@@ -52,7 +52,8 @@ function wordsIn(text: string): string[] {
 
 /** Runs in the page. What says that it is in another language, as the names of languages do, is left out. */
 function readablePage(): string[] {
-  const isSpanish = (element: Element | null) => element?.closest<HTMLElement>('[lang]')?.lang !== 'en'
+  const isSpanish = (element: Element | null) =>
+    element?.closest<HTMLElement>('[lang]')?.lang !== 'en'
   const texts = [document.title]
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
