@@ -82,11 +82,11 @@ export class Day {
   /** Whom a phone serves changes: by a link to somebody, old or new, or by the end of a login. */
   private async lend(phone: Phone, draw: Draw): Promise<void> {
     const [manager] = this.phones
-    const served = draw.of(phone.serves)
+    const ending = draw.of(phone.serves)
     if (!manager) return
-    if (served && draw.chance(3)) {
-      const reply = await phone.person.for({ id: served }).send('end_login', { login: null })
-      phone.serves = phone.serves.filter((id) => id !== served)
+    if (ending && draw.chance(3)) {
+      const reply = await phone.person.for({ id: ending }).send('end_login', { login: null })
+      phone.serves = phone.serves.filter((id) => id !== ending)
       this.story.push(`${phone.name} ends a login → ${JSON.stringify(reply.body)}`)
     } else {
       const code = newCode()
@@ -98,7 +98,8 @@ export class Day {
       })
       const who = { code, name: 'Nia', ageBand: draw.of(['adult', 'minor']) }
       const { body } = await sendAs(manager.person.database, phone.person.userId, 'redeem', who)
-      if (typeof body.person === 'string') phone.serves.push(body.person)
+      const served = String(body.person)
+      if (body.n !== undefined && served !== phone.person.id) phone.serves.push(served)
       this.story.push(`${phone.name} redeems → ${JSON.stringify(body)}`)
     }
     await this.inTheStory(() => this.everybodyCatchesUp())

@@ -1,4 +1,12 @@
-/** The schema that migrations made, read back from the catalogue as one text in a fixed order. */
+/** The schema that migrations made, read back from the catalogue as one text in a fixed order. `npm run schema` writes it. */
+import { writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { makeTemplate, openTestEngine } from './engine/memory'
+import { readMigrations } from './keep/migrate'
+import { root } from './root'
+
+export const schemaFile = join(root, 'supabase/schema.sql')
 
 type Query = (sql: string) => Promise<Record<string, unknown>[]>
 
@@ -77,3 +85,11 @@ const defaults = `
     order by d.defaclnamespace, d.defaclobjtype) as text
   from pg_default_acl d
   where pg_get_userbyid(d.defaclrole) = pg_get_userbyid((select nspowner from pg_namespace where nspname = 'private'))`
+
+async function writeSchema(): Promise<void> {
+  const engine = await openTestEngine(await makeTemplate(readMigrations()))
+  writeFileSync(schemaFile, await schemaOf((sql) => engine.query(sql)))
+  await engine.close()
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await writeSchema()
