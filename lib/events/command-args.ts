@@ -137,6 +137,12 @@ export const commandArgs = {
   mend_tool: z.object({ tool: number }),
   clean_tool: z.object({ tools: z.array(number) }),
 
+  /** The rows as supabase/README.md has them; the referee names every wrong one. */
+  bring_in_trees: z.object({
+    blocks: z.array(z.unknown()),
+    cultivars: z.array(z.unknown()),
+    trees: z.array(z.unknown()),
+  }),
   deal_trees: z.object({ trees: z.array(number), to: z.array(id) }),
   take_back: z.object({ trees: z.array(number) }),
   mark_big_cuts: z.object({ tree: number, note, photo: orNull(id) }),

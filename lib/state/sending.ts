@@ -76,7 +76,9 @@ export function sender(parts: SendingParts): Send {
   async function askFor(command: Command): Promise<Sent> {
     const at = parts.now()
     parts.asking(command.name, true)
-    const outcome = await ask(parts, command)
+    // Somebody who was put out can send nothing else any more.
+    const waits = command.name !== 'hand_in'
+    const outcome = await ask({ ...parts, ...(waits && { sentBefore: outbox.drained }) }, command)
     const sent = sentOf(command.id, outcome)
     if (sent.state === 'accepted') {
       await outbox.remember(command, at, sent.answer).catch(() => {})

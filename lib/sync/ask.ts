@@ -7,14 +7,22 @@ import { waitMs } from './backoff'
 import { answerLimitMs } from './limits'
 import type { Clock, Random, Server } from './ports'
 
-type AskParts = { server: Server; clock: Clock; random: Random }
+type AskParts = {
+  server: Server
+  clock: Clock
+  random: Random
+  /** What was done before and is not sent yet: the referee has to know it first. */
+  sentBefore?: () => Promise<void>
+}
 
 /** An answer that was lost is fetched with the same id, as long as there is time. */
 export async function ask(
-  { server, clock, random }: AskParts,
+  { server, clock, random, sentBefore }: AskParts,
   command: Command
 ): Promise<Outcome<Answer>> {
   const until = clock.now() + answerLimitMs
+  if (sentBefore && !(await inTime(sentBefore(), clock))) return { ok: false, fault: 'offline' }
+
   for (let tries = 0; ; tries++) {
     const outcome = await server.send(command, until - clock.now())
     if (outcome.ok || (outcome.fault !== 'offline' && outcome.fault !== 'busy')) return outcome
@@ -23,4 +31,14 @@ export async function ask(
     if (clock.now() + pauseMs >= until) return { ok: false, fault: 'offline' }
     await new Promise<void>((resume) => clock.after(pauseMs, resume))
   }
+}
+
+function inTime(done: Promise<void>, clock: Clock): Promise<boolean> {
+  return new Promise((resolve) => {
+    const callOff = clock.after(answerLimitMs, () => resolve(false))
+    void done.then(() => {
+      callOff()
+      resolve(true)
+    })
+  })
 }

@@ -32,6 +32,8 @@ export type Outbox = {
   sendAgain: (seq: number) => Promise<void>
   /** The backend was restored: send again what it may have forgotten. */
   onEpoch: (epoch: string) => Promise<void>
+  /** Resolves when all but photos is sent. */
+  drained: () => Promise<void>
   /** Signal is back, or somebody is in again: try now. */
   wake: () => void
   close: () => void
@@ -51,6 +53,7 @@ export function openOutbox(parts: OutboxParts): Outbox {
   let paused = false
   let tries = 0
   let stopWaiting: (() => void) | null = null
+  const drainWaiters: (() => void)[] = []
 
   const stopRinging = bell.onRing(() => void reload())
   locks.lead(
@@ -85,6 +88,11 @@ export function openOutbox(parts: OutboxParts): Outbox {
     dismiss,
     sendAgain,
     onEpoch,
+    drained: () =>
+      new Promise((resolve) => {
+        drainWaiters.push(resolve)
+        tellDrained()
+      }),
     wake: () => {
       paused = false
       tries = 0
@@ -243,5 +251,14 @@ export function openOutbox(parts: OutboxParts): Outbox {
   function show(next: readonly Kept[]): void {
     items = next
     parts.changed(next)
+    tellDrained()
+  }
+
+  function tellDrained(): void {
+    const waits = items.some(
+      ({ state, command }) => state === 'unsent' && laneOf(command.name) !== 'photo'
+    )
+    if (waits) return
+    for (const resolve of drainWaiters.splice(0)) resolve()
   }
 }

@@ -45,6 +45,27 @@ test('a claim is asked, not expected, and seen when the referee has decided', as
   expect(phone.view().asking).toEqual([])
 })
 
+test('a claim waits until the referee knows what was done before', async () => {
+  const phone = openPhone(clock, line)
+  await clock.pass(0)
+  line.answersToLose = 1
+  await phone.send('start_break', {})
+  await phone.send('end_break', {})
+
+  const sending = phone.send('claim_tree', { tree: 1 })
+  await clock.pass(100)
+  expect(referee.log).toEqual(['start_break from ann: n 1'])
+  line.answersToLose = 0
+  phone.wake()
+  await clock.pass(8_000)
+
+  // The first answer was lost for eight seconds, as long as anybody waits for a claim.
+  expect((await sending).state).toBe('no_answer')
+  await clock.pass(2_000)
+  expect(referee.log).toEqual(['start_break from ann: n 1', 'end_break from ann: n 2'])
+  expect((await phone.send('claim_tree', { tree: 1 })).state).toBe('accepted')
+})
+
 test('a claim without signal says plainly that there was no answer', async () => {
   const phone = openPhone(clock, line)
   await clock.pass(0)
