@@ -25,10 +25,10 @@ const spanish: typeof english = {
     `El huerto de muestra no estaba terminado cuando Rowcall paró. Borra ${folder}, o pon otra carpeta en ROWCALL_DATA, y empieza de nuevo.`,
   seats: {
     manager: 'Muestra: responsable',
-    lead: 'Muestra: jefa de cuadrilla',
+    lead: 'Muestra: jefe de cuadrilla',
     volunteer: 'Muestra: un voluntario listo para el próximo árbol',
     newcomer: 'Muestra: un voluntario que acaba de llegar',
-    join: 'Muestra: unirse a la jornada como alguien nuevo',
+    join: 'Muestra: unirse al turno como alguien nuevo',
     set_up:
       'Crea tu huerto: este enlace te hace su primer responsable. Sirve una vez, durante 24 horas.',
   },

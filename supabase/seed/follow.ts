@@ -1,22 +1,31 @@
 /** One phone's picture of the day: the snapshot, then every event, folded as the app folds them. */
 
 import { events } from '@/lib/data/answers'
+import type { Event } from '@/lib/events/event'
 import { reduce } from '@/lib/events/reduce'
 import { stateOf } from '@/lib/events/snapshot'
 import type { State } from '@/lib/events/state'
+
 import { mustRead, type Seat } from './referee'
 
 export type Follower = {
   state: () => State
-  /** Every number heard since the snapshot. */
-  numbers: readonly number[]
-  /** Hears everything up to now. Throws without signal. */
+  /** What it heard, in order; a snapshot stands for all numbers up to its head. */
+  heard: readonly Heard[]
+  /** Hears everything up to now, once at a time. Throws without signal. */
   catchUp: () => Promise<void>
 }
 
-export async function follow(seat: Seat): Promise<Follower> {
+export type Heard = { event: Event } | { snapshot: number }
+
+/** `each` is shown every state on the way. */
+export async function follow(
+  seat: Seat,
+  each: (state: State) => void = () => {}
+): Promise<Follower> {
   let state = await snapshotOf(seat)
-  const numbers: number[] = []
+  const heard: Heard[] = [{ snapshot: state.head }]
+  let under: Promise<void> = Promise.resolve()
 
   async function catchUp(): Promise<void> {
     const since = { p_epoch: state.epoch, p_n: state.head }
@@ -24,18 +33,32 @@ export async function follow(seat: Seat): Promise<Follower> {
       await mustRead(seat.call, 'events_after', { ...whose(seat), ...since })
     )
     if ('reset' in told) {
-      state = await snapshotOf(seat)
+      await takeSnapshot()
       return
     }
     for (const event of told.events) {
-      numbers.push(event.n)
+      heard.push({ event })
       const after = reduce(state, event)
-      state = after === 'fetch again' ? await snapshotOf(seat) : after
+      if (after === 'fetch again') await takeSnapshot()
+      else state = after
+      each(state)
     }
     if (state.head < told.head) await catchUp()
   }
 
-  return { state: () => state, numbers, catchUp }
+  async function takeSnapshot(): Promise<void> {
+    state = await snapshotOf(seat)
+    heard.push({ snapshot: state.head })
+  }
+
+  return {
+    state: () => state,
+    heard,
+    catchUp: () => {
+      under = under.catch(() => {}).then(catchUp)
+      return under
+    },
+  }
 }
 
 export async function snapshotOf(seat: Seat): Promise<State> {
