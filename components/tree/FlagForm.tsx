@@ -1,0 +1,77 @@
+'use client'
+
+import { useState } from 'react'
+
+import { type Draft, myTree, useSelect, useSend } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { faultSentence } from '@/lib/text/fault'
+import { CrewScreen } from '../layout/CrewScreen'
+import { useWords } from '../layout/Words'
+import { Tag } from '../ui/Tag'
+import { Why } from '../ui/Why'
+import { CloseLink } from './CloseLink'
+import { DiseaseQuestions } from './DiseaseQuestions'
+import { FlagExtras } from './FlagExtras'
+import { FlagStep } from './FlagStep'
+import { type FlagDraft, flagArgs } from './flag-draft'
+import { HazardQuestion } from './HazardQuestion'
+import { KindQuestion } from './KindQuestion'
+import { shareAfter, stepsOf } from './tree-steps'
+import { useStepsDone } from './use-steps-done'
+import { type TreeFacts, useThisYear } from './use-tree'
+
+type FlagFormProps = {
+  facts: TreeFacts
+  draft: Draft<FlagDraft>
+  onRaised: (id: string, kind: 'disease' | 'arborist') => void
+}
+
+/** Ill or dangerous, then one question in pictures, then a few words and a photo for who likes. */
+export function FlagForm({ facts, draft, onRaised }: FlagFormProps) {
+  const { tree, tag } = facts
+  const words = useWords()
+  const send = useSend()
+  const thisYear = useThisYear()
+  const isMine = useSelect((view) => {
+    const mine = myTree(view)
+    return mine.state !== 'none' && mine.tree === tree.no
+  })
+  const { stepsDone, forget } = useStepsDone(tree.no)
+  const [fault, setFault] = useState<string | null>(null)
+  const flag = draft.value
+  const share = isMine ? shareAfter(stepsDone, stepsOf(facts, thisYear).steps.length) : null
+  const args = flagArgs(tree.no, flag, share)
+  const change = (part: Partial<FlagDraft>) => draft.write({ ...flag, ...part })
+
+  async function raise(): Promise<void> {
+    if (!args) return
+    const sent = await send('flag_tree', args)
+    if (sent.state === 'failed' || sent.state === 'no_answer' || sent.state === 'refused') {
+      const told = sent.state === 'failed' ? sent : { fault: 'unknown' as const, code: null }
+      setFault(faultSentence(words, { fault: told.fault, code: told.code ?? undefined }))
+      return
+    }
+    if (flag.photo !== null)
+      await send('add_photo', { tree: tree.no, flag: sent.id, purpose: 'flag', jpeg: flag.photo })
+    if (args.kind === 'arborist') await forget()
+    await draft.drop()
+    onRaised(sent.id, args.kind)
+  }
+
+  return (
+    <CrewScreen
+      tree={tree.no}
+      who={<Tag>{tag}</Tag>}
+      end={<CloseLink href={routes.tree(tree.no)} />}
+      why={fault && <Why tone="wrong">{fault}</Why>}
+      step={<FlagStep kind={flag.kind} isReady={args !== null} onRaise={() => void raise()} />}
+    >
+      <KindQuestion kind={flag.kind} onChange={(kind) => change({ kind })} />
+      {flag.kind === 'disease' && <DiseaseQuestions flag={flag} onChange={change} />}
+      {flag.kind === 'arborist' && <HazardQuestion flag={flag} onChange={change} />}
+      {flag.kind !== null && (
+        <FlagExtras flag={flag} onChange={change} beforeCamera={() => draft.writeNow(flag)} />
+      )}
+    </CrewScreen>
+  )
+}

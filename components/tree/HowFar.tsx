@@ -1,0 +1,40 @@
+'use client'
+
+import { useRouter } from 'next/navigation'
+
+import { routes } from '@/lib/routes'
+import { useWords } from '../layout/Words'
+import { ChoiceGroup } from '../ui/ChoiceGroup'
+import { Mark } from '../ui/Mark'
+import { Tile } from '../ui/Tile'
+
+/** All is done, or part is left; for the second there is a screen of its own. */
+export function HowFar({ tree }: { tree: number }) {
+  const { tree: text } = useWords()
+  const router = useRouter()
+  return (
+    <ChoiceGroup label={text.howFar} hideLabel as="tiles">
+      <Tile
+        type="radio"
+        name="how-far"
+        beside
+        tone="done"
+        checked
+        onChange={() => {}}
+        art={<Mark name="done" size={24} />}
+      >
+        {text.allDone}
+      </Tile>
+      <Tile
+        type="radio"
+        name="how-far"
+        beside
+        checked={false}
+        onChange={() => router.push(routes.halfDoneTree(tree))}
+        art={<Mark name="inProgress" size={24} />}
+      >
+        {text.partLeft}
+      </Tile>
+    </ChoiceGroup>
+  )
+}

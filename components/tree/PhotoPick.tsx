@@ -1,0 +1,81 @@
+'use client'
+
+import { useRef, useState } from 'react'
+
+import { useWords } from '../layout/Words'
+import { Button } from '../ui/Button'
+import { Icon } from '../ui/Icon'
+import { Why } from '../ui/Why'
+import { shrinkPhoto } from './darkroom'
+import type { Shrunk } from './shrink-photo'
+
+type PhotoPickProps = {
+  title: string
+  hint: string
+  /** Base64 of the one that is kept; null while there is none. */
+  jpeg: string | null
+  onPhoto: (jpeg: string | null) => void
+  /** The camera can end the page: what was entered is stored before. */
+  beforeCamera: () => Promise<void>
+}
+
+/** A photo from the camera or the phone's own, made small before anything else. */
+export function PhotoPick({ title, hint, jpeg, onPhoto, beforeCamera }: PhotoPickProps) {
+  const { flag } = useWords()
+  const input = useRef<HTMLInputElement>(null)
+  const [state, setState] = useState<'ready' | 'working' | Exclude<Shrunk['state'], 'shrunk'>>(
+    'ready'
+  )
+
+  async function openCamera(): Promise<void> {
+    await beforeCamera()
+    input.current?.click()
+  }
+
+  async function take(file: File | undefined): Promise<void> {
+    if (!file) return
+    setState('working')
+    const shrunk = await shrinkPhoto(file)
+    setState(shrunk.state === 'shrunk' ? 'ready' : shrunk.state)
+    if (shrunk.state === 'shrunk') onPhoto(shrunk.jpeg)
+  }
+
+  return (
+    <div className="photo-pick">
+      <input
+        ref={input}
+        className="sr"
+        type="file"
+        accept="image/*"
+        capture="environment"
+        tabIndex={-1}
+        aria-label={title}
+        onChange={(event) => {
+          const [file] = event.target.files ?? []
+          event.target.value = ''
+          void take(file)
+        }}
+      />
+      <button type="button" className="offer" onClick={() => void openCamera()}>
+        <Icon name="camera" size={32} />
+        <span className="grow">
+          <b>{jpeg === null ? title : flag.photoAgain}</b>
+          <span className="small">{state === 'working' ? flag.photoWorking : hint}</span>
+        </span>
+        <Icon name="right" />
+      </button>
+      {state === 'too_large' && <Why tone="wrong">{flag.photoTooLarge}</Why>}
+      {state === 'not_a_photo' && <Why tone="wrong">{flag.photoNotRead}</Why>}
+      {jpeg !== null && (
+        <div className="row" role="status">
+          {/* biome-ignore lint/performance/noImgElement: a photo on this phone only, nothing to optimise */}
+          <img src={`data:image/jpeg;base64,${jpeg}`} alt={flag.photoKept} />
+          <span className="grow">{flag.photoKept}</span>
+          <Button icon="cross" onPress={() => onPhoto(null)}>
+            {flag.photoAway}
+          </Button>
+        </div>
+      )}
+    </div>
+  )
+}

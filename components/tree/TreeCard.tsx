@@ -1,0 +1,63 @@
+'use client'
+
+import { claimOnTree } from '@/lib/events/look-ups'
+import { myTree, useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { CrewScreen } from '../layout/CrewScreen'
+import { useWords } from '../layout/Words'
+import { ButtonLink } from '../ui/ButtonLink'
+import { Plate } from '../ui/Plate'
+import { AskAtTree } from './AskAtTree'
+import { DiseaseNote } from './DiseaseNote'
+import { MyFlagNote } from './MyFlagNote'
+import { TreeFactsList } from './TreeFactsList'
+import { TreeNotes } from './TreeNotes'
+import { TreeStatus } from './TreeStatus'
+import { plateCells } from './tree-words'
+import type { TreeFacts } from './use-tree'
+
+/** A tree that is not in my hand: how it stands, who holds it, and what I can do here. */
+export function TreeCard({ facts }: { facts: TreeFacts }) {
+  const { tree, block } = facts
+  const words = useWords()
+  const claim = useSelect((view) => view.state && claimOnTree(view.state, tree.no))
+  const mine = useSelect(myTree)
+  return (
+    <CrewScreen
+      tree={tree.no}
+      step={
+        claim && mine.state === 'none' ? (
+          <AskAtTree call name="join_tree" args={{ claim: claim.id, part: 'helper' }} icon="people">
+            {words.tree.joinAsHelper}
+          </AskAtTree>
+        ) : mine.state !== 'none' && mine.tree !== null ? (
+          <ButtonLink kind="call" href={routes.tree(mine.tree)}>
+            {words.claim.backToIt}
+          </ButtonLink>
+        ) : (
+          <ButtonLink kind="call" href={`${routes.nextTree()}?tree=${tree.no}`}>
+            {words.tree.claimIt}
+          </ButtonLink>
+        )
+      }
+    >
+      <div className="row">
+        <Plate
+          label={words.common.treeSpoken(block.name, tree.row, tree.place)}
+          cells={plateCells(words, tree, block)}
+        />
+        <h1 className="beside-plate grow">{block.name}</h1>
+      </div>
+      <TreeStatus tree={tree.no} claim={claim} />
+      <TreeFactsList facts={facts} why="chosen" />
+      <DiseaseNote tree={tree.no} />
+      <MyFlagNote tree={tree.no} />
+      <TreeNotes tree={tree.no} />
+      {claim && mine.state === 'none' && (
+        <AskAtTree name="join_tree" args={{ claim: claim.id, part: 'learner' }} icon="eye">
+          {words.tree.learnHere}
+        </AskAtTree>
+      )}
+    </CrewScreen>
+  )
+}

@@ -1,0 +1,30 @@
+'use client'
+
+import { useTreeNotes } from '@/lib/hooks'
+import { useFormat } from '../layout/use-format'
+import { useWords } from '../layout/Words'
+import { useNameOf } from '../sync/use-refusal-words'
+import { List, ListItem } from '../ui/List'
+import { Panel } from '../ui/Panel'
+
+/** What others wrote about this tree in this round; without signal what was read last. */
+export function TreeNotes({ tree }: { tree: number }) {
+  const { tree: text } = useWords()
+  const format = useFormat()
+  const nameOf = useNameOf()
+  const reading = useTreeNotes(tree)
+  if (reading.state !== 'read' || reading.value.length === 0) return null
+  return (
+    <Panel title={text.history}>
+      <List label={text.history}>
+        {reading.value.map(({ kind, note, at, personId }) => (
+          <ListItem
+            key={`${kind} ${at}`}
+            title={note}
+            note={`${nameOf(personId)}, ${format.clock(new Date(at))}`}
+          />
+        ))}
+      </List>
+    </Panel>
+  )
+}
