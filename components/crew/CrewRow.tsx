@@ -1,0 +1,66 @@
+'use client'
+
+import { useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { useFormat } from '../layout/use-format'
+import { useNameOf, useTagOf } from '../sync/use-refusal-words'
+import { Face } from '../ui/Face'
+import { Icon } from '../ui/Icon'
+import { ListItem } from '../ui/List'
+import { Tag } from '../ui/Tag'
+import { type CrewLine, isAtWork } from './crew-order'
+import { useLeadWords } from './use-lead-words'
+
+type CrewRowProps = {
+  line: CrewLine
+  onTree: (tree: number) => void
+}
+
+/** One person: initials, what is to be known, their tree and the minutes. Opens the tree, else the person. */
+export function CrewRow({ line, onTree }: CrewRowProps) {
+  const format = useFormat()
+  const name = useNameOf()(line.personId)
+  const tagOf = useTagOf()
+  const note = useCrewNote(line)
+  const tree = line.tree ?? (line.need?.kind === 'hazard' ? line.need.tree : null)
+  const minutes = format.duration(line.minutes)
+  return (
+    <ListItem
+      lead={<Face name={name} kind={line.need ? 'ink' : isAtWork(line) ? 'plain' : 'free'} />}
+      title={name}
+      note={note}
+      end={
+        <>
+          {tree !== null && <Tag>{tagOf(tree)}</Tag>}
+          {line.need?.kind === 'long' ? (
+            <b className="crew-long">
+              <Icon name="clock" size={18} />
+              {minutes}
+            </b>
+          ) : (
+            <span className="num">{minutes}</span>
+          )}
+        </>
+      }
+      {...(tree === null
+        ? { href: routes.person(line.personId) }
+        : { onPress: () => onTree(tree) })}
+    />
+  )
+}
+
+function useCrewNote({ need, part, state, row, isReady, tree }: CrewLine): string | undefined {
+  const { leadMap } = useLeadWords()
+  const format = useFormat()
+  const tagOf = useTagOf()
+  const blocks = useSelect((view) => view.ground.blocks)
+  if (need?.kind === 'hazard') return leadMap.needs.hazard(tagOf(need.tree))
+  if (need?.kind === 'quiet') return leadMap.needs.quiet(format.duration(need.minutes))
+  if (need?.kind === 'long') return leadMap.needs.long
+  if (state === 'break') return leadMap.onBreak
+  if (row) return leadMap.rowOf(blocks.get(row.block)?.code ?? '', row.row)
+  if (part === 'helper') return leadMap.helps
+  if (part === 'learner') return leadMap.learns
+  if (tree !== null) return undefined
+  return isReady ? leadMap.free : leadMap.notReady
+}

@@ -1,0 +1,80 @@
+'use client'
+
+import { useId, useState } from 'react'
+
+import { useSelect } from '@/lib/hooks'
+import { useWords } from '../layout/Words'
+import { useNameOf } from '../sync/use-refusal-words'
+import { Button } from '../ui/Button'
+import { ChoiceGroup } from '../ui/ChoiceGroup'
+import { Face } from '../ui/Face'
+import { Pick } from '../ui/Pick'
+import { AskedNote } from './AskedNote'
+import { DealRefused } from './DealRefused'
+import { DealToWhom } from './DealToWhom'
+import { firstChoices } from './deal-choices'
+import type { DealingNow } from './use-dealing'
+import { useLeadWords } from './use-lead-words'
+import { firstName, usePairName } from './use-pair-name'
+
+/** What is picked, for whom, and the one step that deals it; at the thumbs. */
+export function DealBar({ dealing }: { dealing: DealingNow }) {
+  const { common } = useWords()
+  const { leadMap } = useLeadWords()
+  const nameOf = useNameOf()
+  const pairName = usePairName()
+  const whyId = useId()
+  const [isChoosing, setIsChoosing] = useState(false)
+  const choices = useSelect((view) => firstChoices(view, dealing.to))
+  const { trees, to, split } = dealing
+  const lacks = trees.length === 0 ? leadMap.chooseTrees : to.length === 0 && leadMap.choosePerson
+
+  if (split) return <DealRefused split={split} dealing={dealing} to={pairName(to)} />
+  return (
+    <>
+      <AskedNote asked={dealing.isAsking ? { state: 'idle' } : dealing.asked} />
+      <Button kind="quiet" icon="cross" label={leadMap.drop} onPress={dealing.drop} />
+      <div className="deal-what">
+        <h2 role="status">{leadMap.picked(trees.length)}</h2>
+        <p className="small" id={whyId}>
+          {lacks || leadMap.picking}
+        </p>
+      </div>
+      <ChoiceGroup label={leadMap.toWhom} hideLabel as="picks">
+        {choices.map((id) => (
+          <Pick
+            key={id}
+            type="checkbox"
+            checked={to.includes(id)}
+            onChange={() => dealing.choose(id)}
+            face={<Face name={nameOf(id)} />}
+          >
+            {firstName(nameOf(id))}
+          </Pick>
+        ))}
+        <Button kind="quiet" icon="people" onPress={() => setIsChoosing(true)}>
+          {leadMap.others}
+        </Button>
+      </ChoiceGroup>
+      {lacks ? (
+        <Button kind="call" state="off" describedBy={whyId}>
+          {leadMap.deal(trees.length, '…')}
+        </Button>
+      ) : dealing.isAsking ? (
+        <Button kind="call" state="waiting">
+          {common.asking}
+        </Button>
+      ) : (
+        <Button kind="call" onPress={() => dealing.deal()}>
+          {leadMap.deal(trees.length, pairName(to))}
+        </Button>
+      )}
+      <DealToWhom
+        open={isChoosing}
+        to={to}
+        onChoose={dealing.choose}
+        onClose={() => setIsChoosing(false)}
+      />
+    </>
+  )
+}

@@ -1,0 +1,64 @@
+'use client'
+
+import { useWords } from '../layout/Words'
+import { useTagOf } from '../sync/use-refusal-words'
+import { Button } from '../ui/Button'
+import { Note } from '../ui/Note'
+import { Tag } from '../ui/Tag'
+import type { NotDealt, splitRefused } from './dealing'
+import type { DealingNow } from './use-dealing'
+import { useLeadWords } from './use-lead-words'
+import { useRefusalsOf } from './use-refusals-of'
+
+type DealRefusedProps = {
+  split: ReturnType<typeof splitRefused>
+  dealing: DealingNow
+  to: string
+}
+
+/** Which trees cannot be dealt and why, and dealing the others. */
+export function DealRefused({ split: { reasons, rest }, dealing, to }: DealRefusedProps) {
+  const { common } = useWords()
+  const { leadMap } = useLeadWords()
+  return (
+    <>
+      <Note tone="stop" icon="cross" role="alert" lead={leadMap.cannotDeal}>
+        <ul className="not-dealt">
+          {reasons.map((reason) => (
+            <Reason key={reason.code} {...reason} />
+          ))}
+        </ul>
+      </Note>
+      <Button onPress={dealing.drop}>{leadMap.drop}</Button>
+      {rest.length > 0 && (
+        <Button
+          kind="call"
+          sub={to}
+          state={dealing.isAsking ? 'waiting' : 'ready'}
+          onPress={() => dealing.deal(rest)}
+        >
+          {dealing.isAsking ? common.asking : leadMap.dealTheOther(rest.length)}
+        </Button>
+      )}
+    </>
+  )
+}
+
+function Reason({ code, trees }: NotDealt) {
+  const { cannotDealWhy } = useLeadWords().leadMap
+  const sentenceOf = useRefusalsOf()
+  const tagOf = useTagOf()
+  const why = Object.hasOwn(cannotDealWhy, code)
+    ? cannotDealWhy[code as keyof typeof cannotDealWhy]
+    : sentenceOf({ code })
+  return (
+    <li>
+      <span className="tags">
+        {trees.map((tree) => (
+          <Tag key={tree}>{tagOf(tree)}</Tag>
+        ))}
+      </span>
+      {why}
+    </li>
+  )
+}

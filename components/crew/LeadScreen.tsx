@@ -1,0 +1,82 @@
+'use client'
+
+import './lead.css'
+
+import type { ReactNode } from 'react'
+
+import { useNow } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { Bar } from '../layout/Bar'
+import { Signal } from '../layout/CrewScreen'
+import { Tabs } from '../layout/Tabs'
+import { useFormat } from '../layout/use-format'
+import { WideFrame } from '../layout/WideFrame'
+import { ButtonLink } from '../ui/ButtonLink'
+import { LeadBanners } from './LeadBanners'
+import { useLeadWords } from './use-lead-words'
+import { usePeopleWaiting } from './use-people-waiting'
+import { useShiftLine } from './use-shift-line'
+
+export type LeadTab = 'map' | 'shift' | 'people' | 'board'
+
+type LeadScreenProps = {
+  here: LeadTab
+  /** A map fills the work. */
+  fill?: boolean
+  side?: ReactNode
+  sideLabel?: string
+  /** What is picked, at the thumbs. */
+  deal?: ReactNode
+  children: ReactNode
+}
+
+/** Every screen of a lead or manager: the day, the ways between, and stop work at the top right. */
+export function LeadScreen({ here, ...frame }: LeadScreenProps) {
+  const { leadMap } = useLeadWords()
+  const { title, sub } = useShiftLine()
+  return (
+    <WideFrame
+      {...frame}
+      banners={<LeadBanners />}
+      bar={
+        <Bar
+          title={title}
+          sub={sub}
+          tabs={<LeadTabs here={here} />}
+          end={
+            <>
+              <Signal />
+              <Clock />
+              <ButtonLink kind="stop" icon="stop" href={routes.stopWork()}>
+                {leadMap.stop}
+              </ButtonLink>
+            </>
+          }
+        />
+      }
+    />
+  )
+}
+
+function LeadTabs({ here }: { here: LeadTab }) {
+  const { tabs } = useLeadWords().leadMap
+  const waiting = usePeopleWaiting()
+  return (
+    <Tabs
+      label={tabs.label}
+      tabs={[
+        { href: routes.map(), word: tabs.map, isHere: here === 'map' },
+        { href: routes.shift(), word: tabs.shift, isHere: here === 'shift' },
+        { href: routes.people(), word: tabs.people, count: waiting, isHere: here === 'people' },
+        { href: routes.board(), word: tabs.board, isHere: here === 'board' },
+        { href: routes.nextTree(), word: tabs.myTree, isHere: false },
+      ]}
+    />
+  )
+}
+
+function Clock() {
+  const now = useNow(10_000)
+  const format = useFormat()
+  return now && <span className="clock num">{format.clock(now)}</span>
+}

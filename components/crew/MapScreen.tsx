@@ -1,0 +1,58 @@
+'use client'
+
+import { useCallback, useState } from 'react'
+
+import { useSelect } from '@/lib/hooks'
+import { CrewColumn } from './CrewColumn'
+import { DealBar } from './DealBar'
+import { DealtNote } from './DealtNote'
+import { LeadScreen } from './LeadScreen'
+import { type MapShow, MapWork } from './MapWork'
+import { TreePanel } from './TreePanel'
+import { useDealing } from './use-dealing'
+import { useLeadWords } from './use-lead-words'
+
+type MapScreenProps = {
+  /** The tree that is open when the screen comes up. */
+  tree: number | null
+}
+
+/** The live map: who is where, one tree in detail, and dealing trees. */
+export function MapScreen({ tree }: MapScreenProps) {
+  const { leadMap } = useLeadWords()
+  const [open, setOpen] = useState<number | null>(tree)
+  const [show, setShow] = useState<MapShow>('map')
+  const dealing = useDealing()
+  const hasTree = useSelect((view) => open !== null && view.ground.trees.has(open))
+  const close = useCallback(() => setOpen(null), [])
+
+  return (
+    <LeadScreen
+      here="map"
+      fill
+      sideLabel={hasTree ? leadMap.tree : leadMap.crew}
+      side={
+        hasTree && open !== null ? (
+          <TreePanel key={open} no={open} dealing={dealing} onClose={close} />
+        ) : (
+          <CrewColumn onTree={setOpen} />
+        )
+      }
+      deal={
+        dealing.isPicking ? (
+          <DealBar dealing={dealing} />
+        ) : (
+          dealing.dealt && <DealtNote dealt={dealing.dealt} />
+        )
+      }
+    >
+      <MapWork
+        show={show}
+        onShow={setShow}
+        dealing={dealing}
+        open={open}
+        onTree={(no) => (dealing.isPicking ? dealing.pickTree(no) : setOpen(no))}
+      />
+    </LeadScreen>
+  )
+}

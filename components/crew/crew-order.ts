@@ -1,0 +1,80 @@
+/** The crew as a lead wants to read it: who needs somebody first. */
+
+import type { Instant } from '@/lib/events/state'
+import type { Whereabouts } from '@/lib/hooks'
+
+/** Longer than any usual tree takes. Common practice, no source; it ends nothing, it only asks a lead to look. */
+export const longAtTreeMinutes = 45
+
+export type Need =
+  | { kind: 'hazard'; tree: number }
+  | { kind: 'quiet'; minutes: number }
+  | { kind: 'long' }
+
+export type CrewLine = Whereabouts & {
+  need: Need | null
+  minutes: number
+  isReady: boolean
+}
+
+export type CrewFacts = {
+  where: readonly Whereabouts[]
+  now: Date
+  /** Whose phone was heard when; without a phone nobody is missed by it. */
+  heardAt: ReadonlyMap<string, Instant>
+  quietMinutes: number
+  /** Who raised an arborist flag that is still open, and at which tree. */
+  hazardBy: ReadonlyMap<string, number>
+  isReady: (personId: string) => boolean
+  nameOf: (personId: string) => string
+}
+
+/** Hazards, then people not heard from, then long at one tree; then at a tree, free, on a break. */
+export function crewInOrder(facts: CrewFacts): CrewLine[] {
+  return facts.where
+    .map((one) => ({
+      ...one,
+      need: needOf(one, facts),
+      minutes: minutesSince(one.since, facts.now),
+      isReady: facts.isReady(one.personId),
+    }))
+    .toSorted(
+      (a, b) =>
+        rankOf(a) - rankOf(b) || facts.nameOf(a.personId).localeCompare(facts.nameOf(b.personId))
+    )
+}
+
+export type CrewCounts = { atTree: number; free: number; onBreak: number }
+
+export function countCrew(where: readonly Whereabouts[]): CrewCounts {
+  const atTree = where.filter(isAtWork).length
+  const onBreak = where.filter((one) => one.state === 'break').length
+  return { atTree, onBreak, free: where.length - atTree - onBreak }
+}
+
+export function minutesSince(at: Instant, now: Date): number {
+  return Math.max(0, Math.floor((now.getTime() - Date.parse(at)) / 60_000))
+}
+
+export function isAtWork({ tree, row }: Whereabouts): boolean {
+  return tree !== null || row !== null
+}
+
+function needOf(one: Whereabouts, facts: CrewFacts): Need | null {
+  const hazard = facts.hazardBy.get(one.personId)
+  // Flagging ends the claim: until they have another tree they stand there and wait for a lead.
+  if (hazard !== undefined && !isAtWork(one)) return { kind: 'hazard', tree: hazard }
+  const heard = facts.heardAt.get(one.personId)
+  const quiet = heard === undefined ? 0 : minutesSince(heard, facts.now)
+  if (quiet >= facts.quietMinutes) return { kind: 'quiet', minutes: quiet }
+  const isLong = isAtWork(one) && minutesSince(one.since, facts.now) >= longAtTreeMinutes
+  return isLong && one.state === 'here' ? { kind: 'long' } : null
+}
+
+const needRank = { hazard: 0, quiet: 1, long: 2 }
+
+function rankOf(line: CrewLine): number {
+  if (line.need) return needRank[line.need.kind]
+  if (line.state === 'break') return 5
+  return isAtWork(line) ? 3 : 4
+}

@@ -1,0 +1,22 @@
+'use client'
+
+import type { Refusal } from '@/lib/events/answer'
+import { useSelect } from '@/lib/hooks'
+import { useWords } from '../layout/Words'
+import { refusalWords } from '../sync/refusal-words'
+import { useNameOf, useTagOf } from '../sync/use-refusal-words'
+
+/** Says refusals to a lead, of the work of the person they act for. */
+export function useRefusalsOf(whose?: string): (refusal: Refusal) => string {
+  const words = useWords()
+  const person = useNameOf()
+  const tree = useTagOf()
+  const tools = useSelect((view) => view.state?.tools)
+  return (refusal) =>
+    refusalWords(words, refusal, {
+      tree,
+      person,
+      tool: (no) => tools?.[no]?.label ?? String(no),
+      whose,
+    })
+}
