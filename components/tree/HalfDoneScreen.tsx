@@ -10,6 +10,7 @@ import { CrewScreen } from '../layout/CrewScreen'
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
+import type { ButtonState } from '../ui/button-look'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
 import { Pick } from '../ui/Pick'
 import { Tag } from '../ui/Tag'
@@ -43,6 +44,7 @@ function LeaveIt({ facts: { tree, tag } }: { facts: TreeFacts }) {
   const [fault, setFault] = useState<string | null>(null)
   const { share, note } = draft.value
   const { tree: text } = words
+  const held: ButtonState = share === null ? { state: 'off', describedBy: whyId } : {}
   const shareWords = { 25: text.quarter, 50: text.half, 75: text.threeQuarters }
 
   async function leave(): Promise<void> {
@@ -82,11 +84,7 @@ function LeaveIt({ facts: { tree, tag } }: { facts: TreeFacts }) {
         </ButtonLink>
       }
       step={
-        <Button
-          kind="call"
-          {...(share === null ? { state: 'off', describedBy: whyId } : {})}
-          onPress={() => void leave()}
-        >
+        <Button kind="call" {...held} onPress={() => void leave()}>
           {share === 'not_begun' ? text.leaveNotBegun : text.leaveHalf}
         </Button>
       }

@@ -83,4 +83,5 @@ export const findTree = {
       `Healthy, so before the ${trees} flagged in row ${row}`
     ),
   mapLabel: (rows: string, tag: string) => `Map of rows ${rows}, with ${tag} on it`,
+  lastTree: 'Your last tree',
 }

@@ -57,4 +57,5 @@ export const unsent = {
   youWrote: 'You wrote:',
   tryNow: 'Try now',
   toNextTree: 'To the next tree',
+  offlineNow: 'No signal. Keep working.',
 }

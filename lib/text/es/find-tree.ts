@@ -86,4 +86,5 @@ export const findTree: typeof en = {
       `Sano: antes que los ${trees} marcados de la fila ${row}`
     ),
   mapLabel: (rows, tag) => `Mapa de las filas ${rows}, con ${tag}`,
+  lastTree: 'Tu último árbol',
 }

@@ -55,4 +55,5 @@ export const unsent: typeof en = {
   youWrote: 'Escribiste:',
   tryNow: 'Intentar ahora',
   toNextTree: 'Al próximo árbol',
+  offlineNow: 'Sin señal. Sigue trabajando.',
 }

@@ -1,0 +1,5 @@
+import { WhichTreeScreen } from '@/components/tree/WhichTreeScreen'
+
+export default function FlagPage() {
+  return <WhichTreeScreen />
+}

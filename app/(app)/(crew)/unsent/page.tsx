@@ -1,0 +1,5 @@
+import { UnsentScreen } from '@/components/tree/UnsentScreen'
+
+export default function UnsentPage() {
+  return <UnsentScreen />
+}
