@@ -119,13 +119,15 @@ export class OrchardLayer extends L.Layer {
   }
 
   private paintDirty(): void {
-    if (!this.canvas || !this.palette) return
-    const { context, box } = this.canvas
+    const { canvas, palette } = this
+    if (!canvas || !palette) return
     if (this.isAllDirty || !this.picture) {
-      this.picture = this.compose(this.canvas, this.palette)
-      paint(context, this.picture, box)
+      // Composing fits the canvas to the map, so its box is read after.
+      this.picture = this.compose(canvas, palette)
+      paint(canvas.context, this.picture, canvas.box)
     } else {
-      for (const index of this.dirty) paint(context, this.picture, squareOf(this.picture, index))
+      for (const index of this.dirty)
+        paint(canvas.context, this.picture, squareOf(this.picture, index))
     }
     this.isAllDirty = false
     this.dirty.clear()
