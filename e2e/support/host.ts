@@ -5,13 +5,24 @@ import { createWriteStream, readFileSync } from 'node:fs'
 import { createInterface } from 'node:readline'
 import { fileURLToPath } from 'node:url'
 
-export type Host = { address: string; logFile: string; stop: () => Promise<void> }
+export type Host = {
+  address: string
+  logFile: string
+  processId: number
+  stop: () => Promise<void>
+}
+
+type Start = {
+  dataFolder: string
+  logFile: string
+  /** As soon as there is a process, before it is ready. */
+  onStart?: (processId: number) => void
+}
 
 const bundle = fileURLToPath(new URL('../../supabase/local/dist/start.js', import.meta.url))
 const patienceMs = 30_000
 
-export async function startHost(where: { dataFolder: string; logFile: string }): Promise<Host> {
-  const { dataFolder, logFile } = where
+export async function startHost({ dataFolder, logFile, onStart }: Start): Promise<Host> {
   const child = spawn(process.execPath, [bundle, '--empty'], {
     env: {
       ...withoutOurs(process.env),
@@ -22,12 +33,14 @@ export async function startHost(where: { dataFolder: string; logFile: string }):
     },
     stdio: ['ignore', 'pipe', 'pipe'],
   })
+  const processId = child.pid ?? 0
+  onStart?.(processId)
   const log = createWriteStream(logFile)
   child.stdout.pipe(log, { end: false })
   child.stderr.pipe(log, { end: false })
   try {
     const port = await portOf(child)
-    return { address: `http://127.0.0.1:${port}`, logFile, stop: () => stop(child) }
+    return { address: `http://127.0.0.1:${port}`, logFile, processId, stop: () => stop(child) }
   } catch (error) {
     await stop(child)
     throw new Error(`${error}\n${readFileSync(logFile, 'utf8')}`)

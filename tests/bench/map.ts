@@ -10,6 +10,7 @@ import { type CDPSession, chromium, type Page } from '@playwright/test'
 import { build } from 'esbuild'
 
 import { findChromium } from '../support/find-programs.mjs'
+import { type Figure, print } from './figures'
 import type { Bench } from './map-page'
 
 declare const bench: Bench
@@ -145,16 +146,14 @@ async function html(): Promise<string> {
     <div id="map"></div><script>${outputFiles[0]?.text.replaceAll('</script', '<\\/script')}</script>`
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const rows = await benchMap()
-  console.table(
-    rows.map(({ what, ours, circles, ratio, target, isMet }) => ({
-      what,
-      'ours ms': ours.toFixed(2),
-      'circleMarker ms': circles.toFixed(2),
-      'times as fast': ratio.toFixed(1),
-      target,
-      met: isMet ? 'yes' : 'NO',
-    }))
-  )
+/** For the table of `npm run bench`. */
+export function mapFigures(rows: readonly MapRow[]): Figure[] {
+  return rows.map(({ what, ours, circles, ratio, target, isMet }) => ({
+    what,
+    value: `${ours.toFixed(2)} ms; circleMarker ${circles.toFixed(2)} ms; ${ratio.toFixed(1)} times as fast`,
+    target,
+    met: isMet,
+  }))
 }
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) print('Map', mapFigures(await benchMap()))
