@@ -2,7 +2,7 @@
 
 import { existsSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Engine } from '../local/engine/engine'
+import type { Ready } from '../local/serve'
 import { readSettings } from '../local/settings'
 import { printLinks } from '../local/terminal-links'
 import { terminalText } from './at-start-text'
@@ -11,9 +11,12 @@ import { type Link, linksAtStart } from './links'
 import { keepLinks } from './links-file'
 import { terminalLanguage } from './terminal'
 
-export type Ready = { address: string; engine: Engine; isNew: boolean; isEmpty: boolean }
+type Started = Ready & {
+  /** Without the demo (`--empty`). */
+  isEmpty: boolean
+}
 
-export async function atStart({ address, engine, isNew, isEmpty }: Ready): Promise<void> {
+export async function atStart({ address, engine, isNew, isEmpty }: Started): Promise<void> {
   const { dataFolder } = readSettings()
   const text = terminalText(terminalLanguage(undefined))
   const loading = join(dataFolder, 'demo-is-loading')
