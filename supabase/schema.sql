@@ -2080,14 +2080,15 @@ $function$;
 
 CREATE OR REPLACE FUNCTION private.are_neighbours(p_a trees, p_b trees)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select p_a.no <> p_b.no and (
+begin
+  return p_a.no <> p_b.no and (
     (p_a.block_no = p_b.block_no and abs(p_a.row_no - p_b.row_no) <= 1 and abs(p_a.place - p_b.place) <= 1)
-    or coalesce(private.metres_apart(p_a, p_b) <= private.house_rule(p_a.orchard_id, 'overhead_apart_m'), false))
-$function$;
+    or coalesce(private.metres_apart(p_a, p_b) <= private.house_rule(p_a.orchard_id, 'overhead_apart_m'), false));
+end $function$;
 comment on function private.are_neighbours(trees,trees) is 'A cut limb of one can reach a person at the other.';
 
 CREATE OR REPLACE FUNCTION private.are_offs(p_off jsonb)
@@ -2135,22 +2136,25 @@ comment on function private.are_whys(jsonb) is '{"people": {id: why}, "claims": 
 
 CREATE OR REPLACE FUNCTION private.asks_ladder(p_tree trees)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select coalesce(p_tree.height_cm > private.house_rule(p_tree.orchard_id, 'ladder_from_cm'), false)
-$function$;
+begin
+  return coalesce(p_tree.height_cm > private.house_rule(p_tree.orchard_id, 'ladder_from_cm'), false);
+end $function$;
 comment on function private.asks_ladder(trees) is 'Height unknown: feet on the ground, so it does not ask.';
 
 CREATE OR REPLACE FUNCTION private.attendance(p_shift uuid, p_person uuid)
  RETURNS attendances
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select a from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null
-$function$;
+begin
+  return (
+    select a from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.begin_code(p_code text, p_command uuid)
  RETURNS text
@@ -2374,19 +2378,21 @@ $function$;
 
 CREATE OR REPLACE FUNCTION private.claim_facts(p_claim uuid)
  RETURNS jsonb
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select jsonb_build_object(
-    'claim', c.id, 'tree', c.tree_no,
-    'row', case when c.tree_no is null then jsonb_build_object('block', c.block_no, 'row', c.row_no) end,
-    'purpose', c.purpose, 'kind', c.kind, 'ladder', c.ladder, 'buddyId', c.buddy_id,
-    'openedAt', private.instant(c.opened_at),
-    'people', (select jsonb_object_agg(cp.person_id, cp.part) from public.claim_people cp
-               where cp.claim_id = c.id and cp.to_at is null))
-  from public.claims c where c.id = p_claim
-$function$;
+begin
+  return (
+    select jsonb_build_object(
+      'claim', c.id, 'tree', c.tree_no,
+      'row', case when c.tree_no is null then jsonb_build_object('block', c.block_no, 'row', c.row_no) end,
+      'purpose', c.purpose, 'kind', c.kind, 'ladder', c.ladder, 'buddyId', c.buddy_id,
+      'openedAt', private.instant(c.opened_at),
+      'people', (select jsonb_object_agg(cp.person_id, cp.part) from public.claim_people cp
+                 where cp.claim_id = c.id and cp.to_at is null))
+    from public.claims c where c.id = p_claim);
+end $function$;
 comment on function private.claim_facts(uuid) is 'The claim as events and snapshots spell it, with its id.';
 
 CREATE OR REPLACE FUNCTION private.claim_or_fail(p_orchard uuid, p_claim uuid)
@@ -2430,12 +2436,13 @@ end $function$;
 
 CREATE OR REPLACE FUNCTION private.code(p_code text, p_detail jsonb DEFAULT NULL::jsonb)
  RETURNS jsonb
- LANGUAGE sql
+ LANGUAGE plpgsql
  IMMUTABLE
  SET search_path TO ''
 AS $function$
-  select jsonb_build_array(jsonb_strip_nulls(jsonb_build_object('code', p_code, 'detail', p_detail)))
-$function$;
+begin
+  return jsonb_build_array(jsonb_strip_nulls(jsonb_build_object('code', p_code, 'detail', p_detail)));
+end $function$;
 comment on function private.code(text,jsonb) is 'One refusal as a list of one, so that lists are joined with ||.';
 
 CREATE OR REPLACE FUNCTION private.comes_in_at_once(p_invite invites)
@@ -2573,28 +2580,31 @@ comment on function private.deals_left_by(uuid,uuid[]) is 'Trees dealt to this p
 
 CREATE OR REPLACE FUNCTION private.dealt_to(p_orchard uuid, p_tree integer)
  RETURNS uuid[]
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select d.people from public.deals d where d.orchard_id = p_orchard and d.tree_no = p_tree and d.ended_at is null
-$function$;
+begin
+  return (
+    select d.people from public.deals d where d.orchard_id = p_orchard and d.tree_no = p_tree and d.ended_at is null);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.default_house_rules()
  RETURNS jsonb
- LANGUAGE sql
+ LANGUAGE plpgsql
  IMMUTABLE
  SET search_path TO ''
 AS $function$
-  select jsonb_build_object(
+begin
+  return jsonb_build_object(
     'ladder_from_cm', 250,      -- higher trees ask for a ladder; common practice, no source
     'keep_out_m', 10,           -- around a hazard when nobody says otherwise; common practice, no source
     'consent_version', 1,
     'overhead_apart_m', 6,      -- between ladder or saw work and the next person; common practice, no source
     'quiet_minutes', 15,        -- out of touch this long and the lead is told; common practice, no source
     'withdraw_minutes', 2,
-    'undo_minutes', 10)
-$function$;
+    'undo_minutes', 10);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.end_claim(p_claim uuid, p_at timestamp with time zone, p_how text, p_note text DEFAULT NULL::text)
  RETURNS void
@@ -2608,29 +2618,35 @@ end $function$;
 
 CREATE OR REPLACE FUNCTION private.end_deals(p_orchard uuid, p_trees integer[], p_at timestamp with time zone)
  RETURNS jsonb
- LANGUAGE sql
+ LANGUAGE plpgsql
  SET search_path TO ''
 AS $function$
+declare
+  v_list jsonb;
+begin
   with ended as (
     update public.deals set ended_at = p_at
     where orchard_id = p_orchard and tree_no = any (p_trees) and ended_at is null
     returning tree_no
   )
-  select jsonb_agg(tree_no order by tree_no) from ended
-$function$;
+  select jsonb_agg(tree_no order by tree_no) into v_list from ended;
+  return v_list;
+end $function$;
 comment on function private.end_deals(uuid,integer[],timestamp with time zone) is 'The trees whose deal ended, as a list for dealsEnded; null when there was none.';
 
 CREATE OR REPLACE FUNCTION private.equipment_passed(p_shift uuid, p_person uuid)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select coalesce((
-    select cardinality(e.failed_items) = 0 from public.equipment_checks e
-    where e.shift_id = p_shift and e.person_id = p_person
-    order by e.checked_at desc limit 1), false)
-$function$;
+begin
+  return (
+    select coalesce((
+      select cardinality(e.failed_items) = 0 from public.equipment_checks e
+      where e.shift_id = p_shift and e.person_id = p_person
+      order by e.checked_at desc limit 1), false));
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.equipment_state(p_reader private.reader, p_shift uuid)
  RETURNS jsonb
@@ -2659,14 +2675,15 @@ end $function$;
 
 CREATE OR REPLACE FUNCTION private.event_heard(p_n bigint, p_c private.command, p_kind text, p_body jsonb, p_more boolean)
  RETURNS jsonb
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select case when p_body is null then jsonb_build_object('n', p_n, 'more', p_more)
+begin
+  return case when p_body is null then jsonb_build_object('n', p_n, 'more', p_more)
   else jsonb_build_object('n', p_n, 'at', private.instant(p_c.at), 'command_id', p_c.command_id,
-    'person_id', p_c.person_id, 'by_person_id', p_c.by_person_id, 'kind', p_kind, 'body', p_body, 'more', p_more) end
-$function$;
+    'person_id', p_c.person_id, 'by_person_id', p_c.by_person_id, 'kind', p_kind, 'body', p_body, 'more', p_more) end;
+end $function$;
 comment on function private.event_heard(bigint,private.command,text,jsonb,boolean) is 'What is broadcast: never lead_body. more: leads and the person concerned should ask events_after.';
 
 CREATE OR REPLACE FUNCTION private.event_told(p_event events, p_reader private.reader)
@@ -2712,13 +2729,15 @@ comment on function private.filled(jsonb) is 'Without what is null or an empty l
 
 CREATE OR REPLACE FUNCTION private.has_disease_flag(p_orchard uuid, p_tree integer)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select exists (select 1 from public.flags f
-    where f.orchard_id = p_orchard and f.tree_no = p_tree and f.kind = 'disease' and f.ended_at is null)
-$function$;
+begin
+  return (
+    select exists (select 1 from public.flags f
+      where f.orchard_id = p_orchard and f.tree_no = p_tree and f.kind = 'disease' and f.ended_at is null));
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.has_role(p_person uuid, p_roles text[])
  RETURNS boolean
@@ -2731,36 +2750,42 @@ $function$;
 
 CREATE OR REPLACE FUNCTION private.has_skill(p_person uuid, p_skill text, p_on date)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select exists (
-    select 1 from public.skills s
-    where s.person_id = p_person and s.skill = p_skill and s.ended_at is null and (s.until is null or s.until >= p_on))
-$function$;
+begin
+  return (
+    select exists (
+      select 1 from public.skills s
+      where s.person_id = p_person and s.skill = p_skill and s.ended_at is null and (s.until is null or s.until >= p_on)));
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.has_tool(p_people uuid[], p_kind text)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select exists (
-    select 1 from public.tool_holdings h join public.tools t on t.orchard_id = h.orchard_id and t.no = h.tool_no
-    where h.person_id = any (p_people) and h.returned_at is null and t.kind = p_kind and t.state = 'fit')
-$function$;
+begin
+  return (
+    select exists (
+      select 1 from public.tool_holdings h join public.tools t on t.orchard_id = h.orchard_id and t.no = h.tool_no
+      where h.person_id = any (p_people) and h.returned_at is null and t.kind = p_kind and t.state = 'fit'));
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.held_by(p_orchard uuid, p_tree integer)
  RETURNS uuid
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select cp.person_id from public.claims c
-  join public.claim_people cp on cp.claim_id = c.id and cp.part = 'holder' and cp.to_at is null
-  where c.orchard_id = p_orchard and c.tree_no = p_tree and c.ended_at is null
-$function$;
+begin
+  return (
+    select cp.person_id from public.claims c
+    join public.claim_people cp on cp.claim_id = c.id and cp.part = 'holder' and cp.to_at is null
+    where c.orchard_id = p_orchard and c.tree_no = p_tree and c.ended_at is null);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.holds_another(p_person uuid)
  RETURNS jsonb
@@ -2777,14 +2802,16 @@ end $function$;
 
 CREATE OR REPLACE FUNCTION private.house_rule(p_orchard uuid, p_key text)
  RETURNS numeric
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select coalesce(
-    (select (o.house_rules ->> p_key)::numeric from public.orchards o where o.id = p_orchard),
-    (private.default_house_rules() ->> p_key)::numeric)
-$function$;
+begin
+  return (
+    select coalesce(
+      (select (o.house_rules ->> p_key)::numeric from public.orchards o where o.id = p_orchard),
+      (private.default_house_rules() ->> p_key)::numeric));
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.insert_inventory(p_orchard uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb)
  RETURNS integer
@@ -2823,12 +2850,13 @@ comment on function private.insert_inventory(uuid,jsonb,jsonb,jsonb) is 'Blocks 
 
 CREATE OR REPLACE FUNCTION private.instant(p_at timestamp with time zone)
  RETURNS text
- LANGUAGE sql
+ LANGUAGE plpgsql
  IMMUTABLE
  SET search_path TO ''
 AS $function$
-  select to_char(p_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"')
-$function$;
+begin
+  return to_char(p_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"');
+end $function$;
 comment on function private.instant(timestamp with time zone) is 'One spelling of an instant everywhere: UTC, milliseconds, as JavaScript prints it.';
 
 CREATE OR REPLACE FUNCTION private.invite_lacks(p_invite invites)
@@ -2866,25 +2894,29 @@ $function$;
 
 CREATE OR REPLACE FUNCTION private.is_free_in(p_tree trees, p_round uuid)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select private.held_by(p_tree.orchard_id, p_tree.no) is null
-    and not exists (select 1 from public.tree_work w
-      where w.round_id = p_round and w.tree_no = p_tree.no and w.state in ('done', 'left_out'))
-    and not exists (select 1 from public.flags f where f.orchard_id = p_tree.orchard_id and f.tree_no = p_tree.no
-      and f.kind = 'arborist' and f.ended_at is null)
-$function$;
+begin
+  return (
+    select private.held_by(p_tree.orchard_id, p_tree.no) is null
+      and not exists (select 1 from public.tree_work w
+        where w.round_id = p_round and w.tree_no = p_tree.no and w.state in ('done', 'left_out'))
+      and not exists (select 1 from public.flags f where f.orchard_id = p_tree.orchard_id and f.tree_no = p_tree.no
+        and f.kind = 'arborist' and f.ended_at is null));
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.is_here(p_shift uuid, p_person uuid)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select exists (select 1 from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null)
-$function$;
+begin
+  return (
+    select exists (select 1 from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null));
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.is_last_manager(p_person people, p_without_login uuid DEFAULT NULL::uuid)
  RETURNS boolean
@@ -2901,10 +2933,13 @@ comment on function private.is_last_manager(people,uuid) is 'Nobody else could m
 
 CREATE OR REPLACE FUNCTION private.is_lead_role(p_role text)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  IMMUTABLE
  SET search_path TO ''
-AS $function$ select p_role in ('lead', 'manager') $function$;
+AS $function$
+begin
+  return p_role in ('lead', 'manager');
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.is_line(p_text text, p_longest integer)
  RETURNS boolean
@@ -2918,12 +2953,14 @@ comment on function private.is_line(text,integer) is 'Something to read, on one 
 
 CREATE OR REPLACE FUNCTION private.is_minor(p_person uuid)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select exists (select 1 from public.people where id = p_person and age_band = 'minor')
-$function$;
+begin
+  return (
+    select exists (select 1 from public.people where id = p_person and age_band = 'minor'));
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.is_moment(p_at timestamp with time zone)
  RETURNS boolean
@@ -2936,24 +2973,28 @@ $function$;
 
 CREATE OR REPLACE FUNCTION private.is_plain_jpeg(p_jpeg bytea)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  IMMUTABLE
  SET search_path TO ''
 AS $function$
-  select substring(p_jpeg from 1 for 3) = '\xffd8ff'::bytea
-    and position('\x457869660000'::bytea in p_jpeg) = 0
-    and position('http://ns.adobe.com/xap'::bytea in p_jpeg) = 0
-    and position('Photoshop 3.0'::bytea in p_jpeg) = 0
-$function$;
+begin
+  return (
+    select substring(p_jpeg from 1 for 3) = '\xffd8ff'::bytea
+      and position('\x457869660000'::bytea in p_jpeg) = 0
+      and position('http://ns.adobe.com/xap'::bytea in p_jpeg) = 0
+      and position('Photoshop 3.0'::bytea in p_jpeg) = 0);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.is_pruning(p_claim uuid)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select coalesce((select kind = 'prune' from public.claims where id = p_claim), true)
-$function$;
+begin
+  return (
+    select coalesce((select kind = 'prune' from public.claims where id = p_claim), true));
+end $function$;
 comment on function private.is_pruning(uuid) is 'Brush and other work leave a tree as pruned as it was. What was begun without a claim is pruning.';
 
 CREATE OR REPLACE FUNCTION private.is_said(p_value jsonb)
@@ -3041,16 +3082,18 @@ end $function$;
 
 CREATE OR REPLACE FUNCTION private.keep_out_over(p_tree trees)
  RETURNS flags
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select f from public.flags f
-  join public.trees t on t.orchard_id = f.orchard_id and t.no = f.tree_no
-  where f.orchard_id = p_tree.orchard_id and f.kind = 'arborist' and f.ended_at is null
-    and f.tree_no <> p_tree.no and private.metres_apart(p_tree, t) <= f.keep_out_m
-  order by f.raised_at limit 1
-$function$;
+begin
+  return (
+    select f from public.flags f
+    join public.trees t on t.orchard_id = f.orchard_id and t.no = f.tree_no
+    where f.orchard_id = p_tree.orchard_id and f.kind = 'arborist' and f.ended_at is null
+      and f.tree_no <> p_tree.no and private.metres_apart(p_tree, t) <= f.keep_out_m
+    order by f.raised_at limit 1);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.keep_visit(p_c private.command, p_tree integer, p_in private.coming_in, p_result text, p_share integer, p_note text, p_said_at timestamp with time zone, p_elapsed_s integer)
  RETURNS integer
@@ -3074,12 +3117,14 @@ comment on function private.keep_visit(private.command,integer,private.coming_in
 
 CREATE OR REPLACE FUNCTION private.latest_briefing(p_shift uuid)
  RETURNS integer
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select max(version) from public.briefings where shift_id = p_shift
-$function$;
+begin
+  return (
+    select max(version) from public.briefings where shift_id = p_shift);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.left_open(p_shift shifts)
  RETURNS jsonb
@@ -3202,20 +3247,22 @@ grant execute on function private.may_listen(text) to authenticated;
 
 CREATE OR REPLACE FUNCTION private.metres_apart(p_a trees, p_b trees)
  RETURNS numeric
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select case
-    when p_a.lat_e7 is not null and p_b.lat_e7 is not null then (
-      -- A degree of latitude is 111,320 m to within 0.6 %; good to centimetres at a keep-out's size.
-      sqrt(power((p_a.lat_e7 - p_b.lat_e7) / 1e7 * 111320, 2)
-         + power((p_a.lon_e7 - p_b.lon_e7) / 1e7 * 111320 * cos(radians(p_a.lat_e7 / 1e7)), 2)))::numeric
-    when p_a.block_no = p_b.block_no then (
-      select sqrt(power((p_a.row_no - p_b.row_no) * b.row_spacing_m, 2) + power((p_a.place - p_b.place) * b.tree_spacing_m, 2))
-      from public.blocks b where b.orchard_id = p_a.orchard_id and b.no = p_a.block_no)
-  end
-$function$;
+begin
+  return (
+    select case
+      when p_a.lat_e7 is not null and p_b.lat_e7 is not null then (
+        -- A degree of latitude is 111,320 m to within 0.6 %; good to centimetres at a keep-out's size.
+        sqrt(power((p_a.lat_e7 - p_b.lat_e7) / 1e7 * 111320, 2)
+           + power((p_a.lon_e7 - p_b.lon_e7) / 1e7 * 111320 * cos(radians(p_a.lat_e7 / 1e7)), 2)))::numeric
+      when p_a.block_no = p_b.block_no then (
+        select sqrt(power((p_a.row_no - p_b.row_no) * b.row_spacing_m, 2) + power((p_a.place - p_b.place) * b.tree_spacing_m, 2))
+        from public.blocks b where b.orchard_id = p_a.orchard_id and b.no = p_a.block_no)
+    end);
+end $function$;
 comment on function private.metres_apart(trees,trees) is 'From positions, else from row and place and the block''s spacings; null between blocks that are not surveyed.';
 
 CREATE OR REPLACE FUNCTION private.missing_after_stop(p_orchard uuid, p_shift shifts, p_person uuid)
@@ -3502,23 +3549,25 @@ end $function$;
 
 CREATE OR REPLACE FUNCTION private.missing_tools(p_person uuid, p_kind text)
  RETURNS jsonb
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  with in_hand as (
-    select t.* from public.tools t
-    join public.tool_holdings h on h.orchard_id = t.orchard_id and h.tool_no = t.no
-    where h.person_id = p_person and h.returned_at is null
-  )
-  select case when p_kind = 'prune' and not exists (
-      select 1 from in_hand where kind in ('pruner', 'lopper', 'saw', 'pole_pruner'))
-    then private.code('no_tool_in_hand') else '[]'::jsonb end
-  || coalesce((select jsonb_agg(private.code('tool_failed', jsonb_build_object('tool', no)) -> 0 order by no)
-      from in_hand where state = 'failed'), '[]')
-  || coalesce((select jsonb_agg(private.code('tool_not_clean', jsonb_build_object('tool', no)) -> 0 order by no)
-      from in_hand where not clean), '[]')
-$function$;
+begin
+  return (
+    with in_hand as (
+      select t.* from public.tools t
+      join public.tool_holdings h on h.orchard_id = t.orchard_id and h.tool_no = t.no
+      where h.person_id = p_person and h.returned_at is null
+    )
+    select case when p_kind = 'prune' and not exists (
+        select 1 from in_hand where kind in ('pruner', 'lopper', 'saw', 'pole_pruner'))
+      then private.code('no_tool_in_hand') else '[]'::jsonb end
+    || coalesce((select jsonb_agg(private.code('tool_failed', jsonb_build_object('tool', no)) -> 0 order by no)
+        from in_hand where state = 'failed'), '[]')
+    || coalesce((select jsonb_agg(private.code('tool_not_clean', jsonb_build_object('tool', no)) -> 0 order by no)
+        from in_hand where not clean), '[]'));
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.move_channel(p_orchard uuid)
  RETURNS void
@@ -3622,14 +3671,16 @@ $function$;
 
 CREATE OR REPLACE FUNCTION private.on_break(p_shift uuid, p_person uuid)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select exists (
-    select 1 from public.attendances a join public.breaks b on b.attendance_id = a.id
-    where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null and b.to_at is null)
-$function$;
+begin
+  return (
+    select exists (
+      select 1 from public.attendances a join public.breaks b on b.attendance_id = a.id
+      where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null and b.to_at is null));
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.open_claim(p_c private.command, p_shift shifts, p_wish private.wish, p_opened_at timestamp with time zone)
  RETURNS void
@@ -3649,22 +3700,26 @@ end $function$;
 
 CREATE OR REPLACE FUNCTION private.open_claim_of(p_person uuid)
  RETURNS claims
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select c from public.claims c join public.claim_people cp on cp.claim_id = c.id
-  where cp.person_id = p_person and cp.to_at is null and c.ended_at is null
-$function$;
+begin
+  return (
+    select c from public.claims c join public.claim_people cp on cp.claim_id = c.id
+    where cp.person_id = p_person and cp.to_at is null and c.ended_at is null);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.open_shift(p_orchard uuid)
  RETURNS shifts
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select s from public.shifts s where s.orchard_id = p_orchard and s.state = 'open'
-$function$;
+begin
+  return (
+    select s from public.shifts s where s.orchard_id = p_orchard and s.state = 'open');
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.orchard_state(p_reader private.reader)
  RETURNS jsonb
@@ -3689,16 +3744,18 @@ end $function$;
 
 CREATE OR REPLACE FUNCTION private.overhead_next_to(p_tree trees, p_brings_overhead boolean)
  RETURNS integer
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select t.no from public.claims c
-  join public.trees t on t.orchard_id = c.orchard_id and t.no = c.tree_no
-  where c.orchard_id = p_tree.orchard_id and c.ended_at is null
-    and (p_brings_overhead or c.ladder or t.asks_saw) and private.are_neighbours(p_tree, t)
-  order by t.no limit 1
-$function$;
+begin
+  return (
+    select t.no from public.claims c
+    join public.trees t on t.orchard_id = c.orchard_id and t.no = c.tree_no
+    where c.orchard_id = p_tree.orchard_id and c.ended_at is null
+      and (p_brings_overhead or c.ladder or t.asks_saw) and private.are_neighbours(p_tree, t)
+    order by t.no limit 1);
+end $function$;
 comment on function private.overhead_next_to(trees,boolean) is 'A held neighbour, where ladder or saw work goes on at either tree.';
 
 CREATE OR REPLACE FUNCTION private.own_person(p_invite invites, p_name text)
@@ -3716,12 +3773,14 @@ comment on function private.own_person(invites,text) is 'Whom this login came in
 
 CREATE OR REPLACE FUNCTION private.part_in(p_claim uuid, p_person uuid)
  RETURNS text
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select part from public.claim_people where claim_id = p_claim and person_id = p_person and to_at is null
-$function$;
+begin
+  return (
+    select part from public.claim_people where claim_id = p_claim and person_id = p_person and to_at is null);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.people_state(p_reader private.reader)
  RETURNS jsonb
@@ -3819,11 +3878,12 @@ $function$;
 
 CREATE OR REPLACE FUNCTION private.refuse(p_c private.command, p_refused jsonb, p_extra jsonb DEFAULT '{}'::jsonb)
  RETURNS jsonb
- LANGUAGE sql
+ LANGUAGE plpgsql
  SET search_path TO ''
 AS $function$
-  select private.store_answer(p_c, jsonb_build_object('refused', p_refused) || jsonb_strip_nulls(p_extra))
-$function$;
+begin
+  return private.store_answer(p_c, jsonb_build_object('refused', p_refused) || jsonb_strip_nulls(p_extra));
+end $function$;
 comment on function private.refuse(private.command,jsonb,jsonb) is 'A refusal by rule is an answer: {"refused": [{"code", "detail"}]}, stored like a success.';
 
 CREATE OR REPLACE FUNCTION private.return_tools(p_c private.command, p_tools integer[], p_why jsonb DEFAULT '{}'::jsonb)
@@ -3973,9 +4033,12 @@ $function$;
 
 CREATE OR REPLACE FUNCTION private.soil_tools(p_orchard uuid, p_tree integer, p_people uuid[])
  RETURNS jsonb
- LANGUAGE sql
+ LANGUAGE plpgsql
  SET search_path TO ''
 AS $function$
+declare
+  v_list jsonb;
+begin
   with soiled as (
     update public.tools t set clean = false
     from public.tool_holdings h
@@ -3984,8 +4047,9 @@ AS $function$
       and private.has_disease_flag(p_orchard, p_tree)
     returning t.no
   )
-  select jsonb_agg(no order by no) from soiled
-$function$;
+  select jsonb_agg(no order by no) into v_list from soiled;
+  return v_list;
+end $function$;
 comment on function private.soil_tools(uuid,integer,uuid[]) is 'After work on a tree flagged for disease its tools are not clean until someone says so. The list for dirty, or null.';
 
 CREATE OR REPLACE FUNCTION private.stop_or_fail(p_orchard uuid, p_stop uuid)
@@ -4042,12 +4106,14 @@ end $function$;
 
 CREATE OR REPLACE FUNCTION private.today(p_orchard uuid)
  RETURNS date
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select (now() at time zone o.time_zone)::date from public.orchards o where o.id = p_orchard
-$function$;
+begin
+  return (
+    select (now() at time zone o.time_zone)::date from public.orchards o where o.id = p_orchard);
+end $function$;
 comment on function private.today(uuid) is 'The orchard''s time zone decides what "today" is.';
 
 CREATE OR REPLACE FUNCTION private.tool_in(p_orchard uuid, p_tool integer)
@@ -4061,12 +4127,13 @@ $function$;
 
 CREATE OR REPLACE FUNCTION private.topic(p_orchard uuid, p_channel_epoch integer)
  RETURNS text
- LANGUAGE sql
+ LANGUAGE plpgsql
  IMMUTABLE
  SET search_path TO ''
 AS $function$
-  select 'orchard:' || p_orchard || ':' || p_channel_epoch
-$function$;
+begin
+  return 'orchard:' || p_orchard || ':' || p_channel_epoch;
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.tree_or_fail(p_orchard uuid, p_tree integer)
  RETURNS trees
@@ -4128,16 +4195,18 @@ end $function$;
 
 CREATE OR REPLACE FUNCTION private.trees_with(p_refusals jsonb)
  RETURNS jsonb
- LANGUAGE sql
+ LANGUAGE plpgsql
  IMMUTABLE
  SET search_path TO ''
 AS $function$
-  select coalesce(jsonb_agg(jsonb_build_object('code', code, 'detail', jsonb_build_object('trees', trees)) order by code), '[]')
-  from (
-    select x ->> 'code' as code, jsonb_agg(x -> 'tree' order by (x ->> 'tree')::integer) as trees
-    from jsonb_array_elements(p_refusals) x group by 1
-  ) by_code
-$function$;
+begin
+  return (
+    select coalesce(jsonb_agg(jsonb_build_object('code', code, 'detail', jsonb_build_object('trees', trees)) order by code), '[]')
+    from (
+      select x ->> 'code' as code, jsonb_agg(x -> 'tree' order by (x ->> 'tree')::integer) as trees
+      from jsonb_array_elements(p_refusals) x group by 1
+    ) by_code);
+end $function$;
 comment on function private.trees_with(jsonb) is '[{code, tree}] to one refusal a code with all its trees.';
 
 CREATE OR REPLACE FUNCTION private.use_invite(p_c private.command, p_invite invites, p_kind text, p_body jsonb, p_lead_body jsonb)
@@ -4154,12 +4223,13 @@ end $function$;
 
 CREATE OR REPLACE FUNCTION private.when_said(p_said timestamp with time zone, p_earliest timestamp with time zone, p_latest timestamp with time zone)
  RETURNS timestamp with time zone
- LANGUAGE sql
+ LANGUAGE plpgsql
  IMMUTABLE
  SET search_path TO ''
 AS $function$
-  select least(greatest(coalesce(p_said, p_latest), p_earliest), p_latest)
-$function$;
+begin
+  return least(greatest(coalesce(p_said, p_latest), p_earliest), p_latest);
+end $function$;
 comment on function private.when_said(timestamp with time zone,timestamp with time zone,timestamp with time zone) is 'A device''s time, clamped to what can be true. For minutes and display only.';
 
 CREATE OR REPLACE FUNCTION private.whole_in(p_value jsonb, p_least integer, p_most integer)
@@ -4184,16 +4254,18 @@ $function$;
 
 CREATE OR REPLACE FUNCTION private.work_round(p_orchard uuid)
  RETURNS rounds
- LANGUAGE sql
+ LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
-  select r from public.rounds r
-  left join public.shifts s on s.round_id = r.id and s.state = 'open'
-  where r.orchard_id = p_orchard and r.closed_at is null
-  order by (s.id is not null) desc, r.opened_at desc, r.id
-  limit 1
-$function$;
+begin
+  return (
+    select r from public.rounds r
+    left join public.shifts s on s.round_id = r.id and s.state = 'open'
+    where r.orchard_id = p_orchard and r.closed_at is null
+    order by (s.id is not null) desc, r.opened_at desc, r.id
+    limit 1);
+end $function$;
 comment on function private.work_round(uuid) is 'The round that work goes to: the open shift''s, else the open one that was opened last.';
 
 CREATE OR REPLACE FUNCTION private.work_state(p_orchard uuid)

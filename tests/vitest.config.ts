@@ -8,7 +8,8 @@ export default defineConfig({
   resolve: { alias: { '@': root } },
   test: {
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    testTimeout: 30_000,
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
     // Two cores, and PGlite takes a few hundred megabytes an instance.
     maxWorkers: 2,
   },

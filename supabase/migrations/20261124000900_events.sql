@@ -38,9 +38,10 @@ alter table public.events enable row level security;
 alter table public.command_answers enable row level security;
 
 create function private.topic(p_orchard uuid, p_channel_epoch integer) returns text
-language sql immutable set search_path = '' as $$
-  select 'orchard:' || p_orchard || ':' || p_channel_epoch
-$$;
+language plpgsql immutable set search_path = '' as $$
+begin
+  return 'orchard:' || p_orchard || ':' || p_channel_epoch;
+end $$;
 
 create function private.may_listen(p_topic text) returns boolean
 language sql stable security definer set search_path = '' as $$

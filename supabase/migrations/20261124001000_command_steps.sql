@@ -24,7 +24,10 @@ end $$;
 comment on function private.fail is 'For malformed input, no permission and faults. What a rule refuses is an answer (private.refuse).';
 
 create function private.is_lead_role(p_role text) returns boolean
-language sql immutable set search_path = '' as $$ select p_role in ('lead', 'manager') $$;
+language plpgsql immutable set search_path = '' as $$
+begin
+  return p_role in ('lead', 'manager');
+end $$;
 
 create function private.acting_person(p_orchard uuid, p_person uuid, p_right text) returns public.people
 language plpgsql volatile set search_path = '' as $$
@@ -97,17 +100,19 @@ begin
 end $$;
 
 create function private.instant(p_at timestamptz) returns text
-language sql immutable set search_path = '' as $$
-  select to_char(p_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"')
-$$;
+language plpgsql immutable set search_path = '' as $$
+begin
+  return to_char(p_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"');
+end $$;
 comment on function private.instant is 'One spelling of an instant everywhere: UTC, milliseconds, as JavaScript prints it.';
 
 create function private.event_heard(p_n bigint, p_c private.command, p_kind text, p_body jsonb, p_more boolean) returns jsonb
-language sql stable set search_path = '' as $$
-  select case when p_body is null then jsonb_build_object('n', p_n, 'more', p_more)
+language plpgsql stable set search_path = '' as $$
+begin
+  return case when p_body is null then jsonb_build_object('n', p_n, 'more', p_more)
   else jsonb_build_object('n', p_n, 'at', private.instant(p_c.at), 'command_id', p_c.command_id,
-    'person_id', p_c.person_id, 'by_person_id', p_c.by_person_id, 'kind', p_kind, 'body', p_body, 'more', p_more) end
-$$;
+    'person_id', p_c.person_id, 'by_person_id', p_c.by_person_id, 'kind', p_kind, 'body', p_body, 'more', p_more) end;
+end $$;
 comment on function private.event_heard is
   'What is broadcast: never lead_body. more: leads and the person concerned should ask events_after.';
 
@@ -132,19 +137,22 @@ end $$;
 comment on function private.accept is 'Steps 6 and 7. The answer is {"n": number of the event, …result}.';
 
 create function private.refuse(p_c private.command, p_refused jsonb, p_extra jsonb default '{}') returns jsonb
-language sql volatile set search_path = '' as $$
-  select private.store_answer(p_c, jsonb_build_object('refused', p_refused) || jsonb_strip_nulls(p_extra))
-$$;
+language plpgsql volatile set search_path = '' as $$
+begin
+  return private.store_answer(p_c, jsonb_build_object('refused', p_refused) || jsonb_strip_nulls(p_extra));
+end $$;
 comment on function private.refuse is 'A refusal by rule is an answer: {"refused": [{"code", "detail"}]}, stored like a success.';
 
 create function private.code(p_code text, p_detail jsonb default null) returns jsonb
-language sql immutable set search_path = '' as $$
-  select jsonb_build_array(jsonb_strip_nulls(jsonb_build_object('code', p_code, 'detail', p_detail)))
-$$;
+language plpgsql immutable set search_path = '' as $$
+begin
+  return jsonb_build_array(jsonb_strip_nulls(jsonb_build_object('code', p_code, 'detail', p_detail)));
+end $$;
 comment on function private.code is 'One refusal as a list of one, so that lists are joined with ||.';
 
 create function private.when_said(p_said timestamptz, p_earliest timestamptz, p_latest timestamptz) returns timestamptz
-language sql immutable set search_path = '' as $$
-  select least(greatest(coalesce(p_said, p_latest), p_earliest), p_latest)
-$$;
+language plpgsql immutable set search_path = '' as $$
+begin
+  return least(greatest(coalesce(p_said, p_latest), p_earliest), p_latest);
+end $$;
 comment on function private.when_said is 'A device''s time, clamped to what can be true. For minutes and display only.';

@@ -1,20 +1,23 @@
 -- Numbers that an orchard may set for itself, and their defaults.
 
 create function private.default_house_rules() returns jsonb
-language sql immutable set search_path = '' as $$
-  select jsonb_build_object(
+language plpgsql immutable set search_path = '' as $$
+begin
+  return jsonb_build_object(
     'ladder_from_cm', 250,      -- higher trees ask for a ladder; common practice, no source
     'keep_out_m', 10,           -- around a hazard when nobody says otherwise; common practice, no source
     'consent_version', 1,
     'overhead_apart_m', 6,      -- between ladder or saw work and the next person; common practice, no source
     'quiet_minutes', 15,        -- out of touch this long and the lead is told; common practice, no source
     'withdraw_minutes', 2,
-    'undo_minutes', 10)
-$$;
+    'undo_minutes', 10);
+end $$;
 
 create function private.house_rule(p_orchard uuid, p_key text) returns numeric
-language sql stable set search_path = '' as $$
-  select coalesce(
-    (select (o.house_rules ->> p_key)::numeric from public.orchards o where o.id = p_orchard),
-    (private.default_house_rules() ->> p_key)::numeric)
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select coalesce(
+      (select (o.house_rules ->> p_key)::numeric from public.orchards o where o.id = p_orchard),
+      (private.default_house_rules() ->> p_key)::numeric));
+end $$;

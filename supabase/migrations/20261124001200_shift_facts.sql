@@ -1,47 +1,63 @@
 -- Small look-ups that rules share. All are asked after the lock, so they see the truth.
 
 create function private.open_shift(p_orchard uuid) returns public.shifts
-language sql stable set search_path = '' as $$
-  select s from public.shifts s where s.orchard_id = p_orchard and s.state = 'open'
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select s from public.shifts s where s.orchard_id = p_orchard and s.state = 'open');
+end $$;
 
 create function private.attendance(p_shift uuid, p_person uuid) returns public.attendances
-language sql stable set search_path = '' as $$
-  select a from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select a from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null);
+end $$;
 
 create function private.is_here(p_shift uuid, p_person uuid) returns boolean
-language sql stable set search_path = '' as $$
-  select exists (select 1 from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null)
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select exists (select 1 from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null));
+end $$;
 
 create function private.on_break(p_shift uuid, p_person uuid) returns boolean
-language sql stable set search_path = '' as $$
-  select exists (
-    select 1 from public.attendances a join public.breaks b on b.attendance_id = a.id
-    where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null and b.to_at is null)
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select exists (
+      select 1 from public.attendances a join public.breaks b on b.attendance_id = a.id
+      where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null and b.to_at is null));
+end $$;
 
 create function private.has_skill(p_person uuid, p_skill text, p_on date) returns boolean
-language sql stable set search_path = '' as $$
-  select exists (
-    select 1 from public.skills s
-    where s.person_id = p_person and s.skill = p_skill and s.ended_at is null and (s.until is null or s.until >= p_on))
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select exists (
+      select 1 from public.skills s
+      where s.person_id = p_person and s.skill = p_skill and s.ended_at is null and (s.until is null or s.until >= p_on)));
+end $$;
 
 create function private.latest_briefing(p_shift uuid) returns integer
-language sql stable set search_path = '' as $$
-  select max(version) from public.briefings where shift_id = p_shift
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select max(version) from public.briefings where shift_id = p_shift);
+end $$;
 
 create function private.open_claim_of(p_person uuid) returns public.claims
-language sql stable set search_path = '' as $$
-  select c from public.claims c join public.claim_people cp on cp.claim_id = c.id
-  where cp.person_id = p_person and cp.to_at is null and c.ended_at is null
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select c from public.claims c join public.claim_people cp on cp.claim_id = c.id
+    where cp.person_id = p_person and cp.to_at is null and c.ended_at is null);
+end $$;
 
 create function private.today(p_orchard uuid) returns date
-language sql stable set search_path = '' as $$
-  select (now() at time zone o.time_zone)::date from public.orchards o where o.id = p_orchard
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select (now() at time zone o.time_zone)::date from public.orchards o where o.id = p_orchard);
+end $$;
 comment on function private.today is 'The orchard''s time zone decides what "today" is.';

@@ -1,13 +1,15 @@
 -- What a person lacks before any claim, as a list of refusals: everything that is missing, not the first.
 
 create function private.work_round(p_orchard uuid) returns public.rounds
-language sql stable set search_path = '' as $$
-  select r from public.rounds r
-  left join public.shifts s on s.round_id = r.id and s.state = 'open'
-  where r.orchard_id = p_orchard and r.closed_at is null
-  order by (s.id is not null) desc, r.opened_at desc, r.id
-  limit 1
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select r from public.rounds r
+    left join public.shifts s on s.round_id = r.id and s.state = 'open'
+    where r.orchard_id = p_orchard and r.closed_at is null
+    order by (s.id is not null) desc, r.opened_at desc, r.id
+    limit 1);
+end $$;
 comment on function private.work_round is 'The round that work goes to: the open shift''s, else the open one that was opened last.';
 
 create function private.missing_consent(p_orchard uuid, p_person public.people, p_shift public.shifts) returns jsonb
@@ -44,28 +46,32 @@ begin
 end $$;
 
 create function private.equipment_passed(p_shift uuid, p_person uuid) returns boolean
-language sql stable set search_path = '' as $$
-  select coalesce((
-    select cardinality(e.failed_items) = 0 from public.equipment_checks e
-    where e.shift_id = p_shift and e.person_id = p_person
-    order by e.checked_at desc limit 1), false)
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select coalesce((
+      select cardinality(e.failed_items) = 0 from public.equipment_checks e
+      where e.shift_id = p_shift and e.person_id = p_person
+      order by e.checked_at desc limit 1), false));
+end $$;
 
 create function private.missing_tools(p_person uuid, p_kind text) returns jsonb
-language sql stable set search_path = '' as $$
-  with in_hand as (
-    select t.* from public.tools t
-    join public.tool_holdings h on h.orchard_id = t.orchard_id and h.tool_no = t.no
-    where h.person_id = p_person and h.returned_at is null
-  )
-  select case when p_kind = 'prune' and not exists (
-      select 1 from in_hand where kind in ('pruner', 'lopper', 'saw', 'pole_pruner'))
-    then private.code('no_tool_in_hand') else '[]'::jsonb end
-  || coalesce((select jsonb_agg(private.code('tool_failed', jsonb_build_object('tool', no)) -> 0 order by no)
-      from in_hand where state = 'failed'), '[]')
-  || coalesce((select jsonb_agg(private.code('tool_not_clean', jsonb_build_object('tool', no)) -> 0 order by no)
-      from in_hand where not clean), '[]')
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    with in_hand as (
+      select t.* from public.tools t
+      join public.tool_holdings h on h.orchard_id = t.orchard_id and h.tool_no = t.no
+      where h.person_id = p_person and h.returned_at is null
+    )
+    select case when p_kind = 'prune' and not exists (
+        select 1 from in_hand where kind in ('pruner', 'lopper', 'saw', 'pole_pruner'))
+      then private.code('no_tool_in_hand') else '[]'::jsonb end
+    || coalesce((select jsonb_agg(private.code('tool_failed', jsonb_build_object('tool', no)) -> 0 order by no)
+        from in_hand where state = 'failed'), '[]')
+    || coalesce((select jsonb_agg(private.code('tool_not_clean', jsonb_build_object('tool', no)) -> 0 order by no)
+        from in_hand where not clean), '[]'));
+end $$;
 
 create function private.missing_after_stop(p_orchard uuid, p_shift public.shifts, p_person uuid) returns jsonb
 language plpgsql stable set search_path = '' as $$

@@ -1,52 +1,62 @@
 -- Why a tree cannot be claimed by this person now, as a list of refusals.
 
 create function private.metres_apart(p_a public.trees, p_b public.trees) returns numeric
-language sql stable set search_path = '' as $$
-  select case
-    when p_a.lat_e7 is not null and p_b.lat_e7 is not null then (
-      -- A degree of latitude is 111,320 m to within 0.6 %; good to centimetres at a keep-out's size.
-      sqrt(power((p_a.lat_e7 - p_b.lat_e7) / 1e7 * 111320, 2)
-         + power((p_a.lon_e7 - p_b.lon_e7) / 1e7 * 111320 * cos(radians(p_a.lat_e7 / 1e7)), 2)))::numeric
-    when p_a.block_no = p_b.block_no then (
-      select sqrt(power((p_a.row_no - p_b.row_no) * b.row_spacing_m, 2) + power((p_a.place - p_b.place) * b.tree_spacing_m, 2))
-      from public.blocks b where b.orchard_id = p_a.orchard_id and b.no = p_a.block_no)
-  end
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select case
+      when p_a.lat_e7 is not null and p_b.lat_e7 is not null then (
+        -- A degree of latitude is 111,320 m to within 0.6 %; good to centimetres at a keep-out's size.
+        sqrt(power((p_a.lat_e7 - p_b.lat_e7) / 1e7 * 111320, 2)
+           + power((p_a.lon_e7 - p_b.lon_e7) / 1e7 * 111320 * cos(radians(p_a.lat_e7 / 1e7)), 2)))::numeric
+      when p_a.block_no = p_b.block_no then (
+        select sqrt(power((p_a.row_no - p_b.row_no) * b.row_spacing_m, 2) + power((p_a.place - p_b.place) * b.tree_spacing_m, 2))
+        from public.blocks b where b.orchard_id = p_a.orchard_id and b.no = p_a.block_no)
+    end);
+end $$;
 comment on function private.metres_apart is 'From positions, else from row and place and the block''s spacings; null between blocks that are not surveyed.';
 
 create function private.are_neighbours(p_a public.trees, p_b public.trees) returns boolean
-language sql stable set search_path = '' as $$
-  select p_a.no <> p_b.no and (
+language plpgsql stable set search_path = '' as $$
+begin
+  return p_a.no <> p_b.no and (
     (p_a.block_no = p_b.block_no and abs(p_a.row_no - p_b.row_no) <= 1 and abs(p_a.place - p_b.place) <= 1)
-    or coalesce(private.metres_apart(p_a, p_b) <= private.house_rule(p_a.orchard_id, 'overhead_apart_m'), false))
-$$;
+    or coalesce(private.metres_apart(p_a, p_b) <= private.house_rule(p_a.orchard_id, 'overhead_apart_m'), false));
+end $$;
 comment on function private.are_neighbours is 'A cut limb of one can reach a person at the other.';
 
 create function private.keep_out_over(p_tree public.trees) returns public.flags
-language sql stable set search_path = '' as $$
-  select f from public.flags f
-  join public.trees t on t.orchard_id = f.orchard_id and t.no = f.tree_no
-  where f.orchard_id = p_tree.orchard_id and f.kind = 'arborist' and f.ended_at is null
-    and f.tree_no <> p_tree.no and private.metres_apart(p_tree, t) <= f.keep_out_m
-  order by f.raised_at limit 1
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select f from public.flags f
+    join public.trees t on t.orchard_id = f.orchard_id and t.no = f.tree_no
+    where f.orchard_id = p_tree.orchard_id and f.kind = 'arborist' and f.ended_at is null
+      and f.tree_no <> p_tree.no and private.metres_apart(p_tree, t) <= f.keep_out_m
+    order by f.raised_at limit 1);
+end $$;
 
 create function private.asks_ladder(p_tree public.trees) returns boolean
-language sql stable set search_path = '' as $$
-  select coalesce(p_tree.height_cm > private.house_rule(p_tree.orchard_id, 'ladder_from_cm'), false)
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return coalesce(p_tree.height_cm > private.house_rule(p_tree.orchard_id, 'ladder_from_cm'), false);
+end $$;
 comment on function private.asks_ladder is 'Height unknown: feet on the ground, so it does not ask.';
 
 create function private.dealt_to(p_orchard uuid, p_tree integer) returns uuid[]
-language sql stable set search_path = '' as $$
-  select d.people from public.deals d where d.orchard_id = p_orchard and d.tree_no = p_tree and d.ended_at is null
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select d.people from public.deals d where d.orchard_id = p_orchard and d.tree_no = p_tree and d.ended_at is null);
+end $$;
 
 create function private.has_disease_flag(p_orchard uuid, p_tree integer) returns boolean
-language sql stable set search_path = '' as $$
-  select exists (select 1 from public.flags f
-    where f.orchard_id = p_orchard and f.tree_no = p_tree and f.kind = 'disease' and f.ended_at is null)
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select exists (select 1 from public.flags f
+      where f.orchard_id = p_orchard and f.tree_no = p_tree and f.kind = 'disease' and f.ended_at is null));
+end $$;
 
 -- Standing, in the round, not done, not on the way to somebody else: what also stops a deal.
 create function private.closed_for_work(p_tree public.trees, p_round public.rounds) returns jsonb
@@ -71,20 +81,24 @@ begin
 end $$;
 
 create function private.held_by(p_orchard uuid, p_tree integer) returns uuid
-language sql stable set search_path = '' as $$
-  select cp.person_id from public.claims c
-  join public.claim_people cp on cp.claim_id = c.id and cp.part = 'holder' and cp.to_at is null
-  where c.orchard_id = p_orchard and c.tree_no = p_tree and c.ended_at is null
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select cp.person_id from public.claims c
+    join public.claim_people cp on cp.claim_id = c.id and cp.part = 'holder' and cp.to_at is null
+    where c.orchard_id = p_orchard and c.tree_no = p_tree and c.ended_at is null);
+end $$;
 
 create function private.overhead_next_to(p_tree public.trees, p_brings_overhead boolean) returns integer
-language sql stable set search_path = '' as $$
-  select t.no from public.claims c
-  join public.trees t on t.orchard_id = c.orchard_id and t.no = c.tree_no
-  where c.orchard_id = p_tree.orchard_id and c.ended_at is null
-    and (p_brings_overhead or c.ladder or t.asks_saw) and private.are_neighbours(p_tree, t)
-  order by t.no limit 1
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select t.no from public.claims c
+    join public.trees t on t.orchard_id = c.orchard_id and t.no = c.tree_no
+    where c.orchard_id = p_tree.orchard_id and c.ended_at is null
+      and (p_brings_overhead or c.ladder or t.asks_saw) and private.are_neighbours(p_tree, t)
+    order by t.no limit 1);
+end $$;
 comment on function private.overhead_next_to is 'A held neighbour, where ladder or saw work goes on at either tree.';
 
 create function private.missing_of_tree(

@@ -7,11 +7,13 @@ create type private.wish as (
 comment on type private.wish is 'A claim that somebody asks for.';
 
 create function private.has_tool(p_people uuid[], p_kind text) returns boolean
-language sql stable set search_path = '' as $$
-  select exists (
-    select 1 from public.tool_holdings h join public.tools t on t.orchard_id = h.orchard_id and t.no = h.tool_no
-    where h.person_id = any (p_people) and h.returned_at is null and t.kind = p_kind and t.state = 'fit')
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select exists (
+      select 1 from public.tool_holdings h join public.tools t on t.orchard_id = h.orchard_id and t.no = h.tool_no
+      where h.person_id = any (p_people) and h.returned_at is null and t.kind = p_kind and t.state = 'fit'));
+end $$;
 
 create function private.missing_for_height(p_tree public.trees, p_shift public.shifts, p_wish private.wish) returns jsonb
 language plpgsql stable set search_path = '' as $$

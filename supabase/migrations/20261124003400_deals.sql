@@ -1,24 +1,30 @@
 -- A lead keeps trees for a person or a pair, until taken back, leave or close. A big cut marked lets people without "prunes alone" in.
 
 create function private.end_deals(p_orchard uuid, p_trees integer[], p_at timestamptz) returns jsonb
-language sql volatile set search_path = '' as $$
+language plpgsql volatile set search_path = '' as $$
+declare
+  v_list jsonb;
+begin
   with ended as (
     update public.deals set ended_at = p_at
     where orchard_id = p_orchard and tree_no = any (p_trees) and ended_at is null
     returning tree_no
   )
-  select jsonb_agg(tree_no order by tree_no) from ended
-$$;
+  select jsonb_agg(tree_no order by tree_no) into v_list from ended;
+  return v_list;
+end $$;
 comment on function private.end_deals is 'The trees whose deal ended, as a list for dealsEnded; null when there was none.';
 
 create function private.trees_with(p_refusals jsonb) returns jsonb
-language sql immutable set search_path = '' as $$
-  select coalesce(jsonb_agg(jsonb_build_object('code', code, 'detail', jsonb_build_object('trees', trees)) order by code), '[]')
-  from (
-    select x ->> 'code' as code, jsonb_agg(x -> 'tree' order by (x ->> 'tree')::integer) as trees
-    from jsonb_array_elements(p_refusals) x group by 1
-  ) by_code
-$$;
+language plpgsql immutable set search_path = '' as $$
+begin
+  return (
+    select coalesce(jsonb_agg(jsonb_build_object('code', code, 'detail', jsonb_build_object('trees', trees)) order by code), '[]')
+    from (
+      select x ->> 'code' as code, jsonb_agg(x -> 'tree' order by (x ->> 'tree')::integer) as trees
+      from jsonb_array_elements(p_refusals) x group by 1
+    ) by_code);
+end $$;
 comment on function private.trees_with is '[{code, tree}] to one refusal a code with all its trees.';
 
 create function private.cannot_be_dealt(p_orchard uuid, p_round public.rounds, p_trees integer[]) returns jsonb

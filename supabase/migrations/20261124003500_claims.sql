@@ -1,16 +1,18 @@
 -- Claiming a tree: atomic under the orchard's lock, refused with everything that is missing.
 
 create function private.claim_facts(p_claim uuid) returns jsonb
-language sql stable set search_path = '' as $$
-  select jsonb_build_object(
-    'claim', c.id, 'tree', c.tree_no,
-    'row', case when c.tree_no is null then jsonb_build_object('block', c.block_no, 'row', c.row_no) end,
-    'purpose', c.purpose, 'kind', c.kind, 'ladder', c.ladder, 'buddyId', c.buddy_id,
-    'openedAt', private.instant(c.opened_at),
-    'people', (select jsonb_object_agg(cp.person_id, cp.part) from public.claim_people cp
-               where cp.claim_id = c.id and cp.to_at is null))
-  from public.claims c where c.id = p_claim
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select jsonb_build_object(
+      'claim', c.id, 'tree', c.tree_no,
+      'row', case when c.tree_no is null then jsonb_build_object('block', c.block_no, 'row', c.row_no) end,
+      'purpose', c.purpose, 'kind', c.kind, 'ladder', c.ladder, 'buddyId', c.buddy_id,
+      'openedAt', private.instant(c.opened_at),
+      'people', (select jsonb_object_agg(cp.person_id, cp.part) from public.claim_people cp
+                 where cp.claim_id = c.id and cp.to_at is null))
+    from public.claims c where c.id = p_claim);
+end $$;
 comment on function private.claim_facts is 'The claim as events and snapshots spell it, with its id.';
 
 create function private.open_claim(

@@ -11,14 +11,18 @@ begin
 end $$;
 
 create function private.part_in(p_claim uuid, p_person uuid) returns text
-language sql stable set search_path = '' as $$
-  select part from public.claim_people where claim_id = p_claim and person_id = p_person and to_at is null
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select part from public.claim_people where claim_id = p_claim and person_id = p_person and to_at is null);
+end $$;
 
 create function private.is_minor(p_person uuid) returns boolean
-language sql stable set search_path = '' as $$
-  select exists (select 1 from public.people where id = p_person and age_band = 'minor')
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select exists (select 1 from public.people where id = p_person and age_band = 'minor'));
+end $$;
 
 create function public.join_tree(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_part text default 'helper') returns jsonb
 language plpgsql volatile security definer set search_path = '' as $$

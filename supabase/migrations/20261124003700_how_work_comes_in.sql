@@ -17,13 +17,15 @@ begin
 end $$;
 
 create function private.is_free_in(p_tree public.trees, p_round uuid) returns boolean
-language sql stable set search_path = '' as $$
-  select private.held_by(p_tree.orchard_id, p_tree.no) is null
-    and not exists (select 1 from public.tree_work w
-      where w.round_id = p_round and w.tree_no = p_tree.no and w.state in ('done', 'left_out'))
-    and not exists (select 1 from public.flags f where f.orchard_id = p_tree.orchard_id and f.tree_no = p_tree.no
-      and f.kind = 'arborist' and f.ended_at is null)
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select private.held_by(p_tree.orchard_id, p_tree.no) is null
+      and not exists (select 1 from public.tree_work w
+        where w.round_id = p_round and w.tree_no = p_tree.no and w.state in ('done', 'left_out'))
+      and not exists (select 1 from public.flags f where f.orchard_id = p_tree.orchard_id and f.tree_no = p_tree.no
+        and f.kind = 'arborist' and f.ended_at is null));
+end $$;
 
 create function private.comes_in_by_claim(p_c private.command, p_tree public.trees, p_claim uuid) returns private.coming_in
 language plpgsql stable set search_path = '' as $$
@@ -75,13 +77,18 @@ begin
 end $$;
 
 create function private.is_pruning(p_claim uuid) returns boolean
-language sql stable set search_path = '' as $$
-  select coalesce((select kind = 'prune' from public.claims where id = p_claim), true)
-$$;
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select coalesce((select kind = 'prune' from public.claims where id = p_claim), true));
+end $$;
 comment on function private.is_pruning is 'Brush and other work leave a tree as pruned as it was. What was begun without a claim is pruning.';
 
 create function private.soil_tools(p_orchard uuid, p_tree integer, p_people uuid[]) returns jsonb
-language sql volatile set search_path = '' as $$
+language plpgsql volatile set search_path = '' as $$
+declare
+  v_list jsonb;
+begin
   with soiled as (
     update public.tools t set clean = false
     from public.tool_holdings h
@@ -90,8 +97,9 @@ language sql volatile set search_path = '' as $$
       and private.has_disease_flag(p_orchard, p_tree)
     returning t.no
   )
-  select jsonb_agg(no order by no) from soiled
-$$;
+  select jsonb_agg(no order by no) into v_list from soiled;
+  return v_list;
+end $$;
 comment on function private.soil_tools is
   'After work on a tree flagged for disease its tools are not clean until someone says so. The list for dirty, or null.';
 

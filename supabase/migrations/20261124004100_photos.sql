@@ -10,12 +10,14 @@ exception when others then
 end $$;
 
 create function private.is_plain_jpeg(p_jpeg bytea) returns boolean
-language sql immutable set search_path = '' as $$
-  select substring(p_jpeg from 1 for 3) = '\xffd8ff'::bytea
-    and position('\x457869660000'::bytea in p_jpeg) = 0
-    and position('http://ns.adobe.com/xap'::bytea in p_jpeg) = 0
-    and position('Photoshop 3.0'::bytea in p_jpeg) = 0
-$$;
+language plpgsql immutable set search_path = '' as $$
+begin
+  return (
+    select substring(p_jpeg from 1 for 3) = '\xffd8ff'::bytea
+      and position('\x457869660000'::bytea in p_jpeg) = 0
+      and position('http://ns.adobe.com/xap'::bytea in p_jpeg) = 0
+      and position('Photoshop 3.0'::bytea in p_jpeg) = 0);
+end $$;
 
 create function public.add_photo(
   p_orchard uuid, p_command uuid, p_person uuid, p_jpeg text, p_purpose text,
