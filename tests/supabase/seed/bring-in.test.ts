@@ -30,7 +30,7 @@ describe.each(engines)('bringing a file of trees in, on $name', ({ open }) => {
   beforeAll(async () => {
     db = await open()
     folder = mkdtempSync(join(tmpdir(), 'rowcall-bring-in-'))
-  })
+  }, 60_000)
   afterAll(() => db.close())
 
   const said: string[] = []

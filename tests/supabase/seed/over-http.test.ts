@@ -13,7 +13,7 @@ import { openHosted } from './hosted'
 let hosted: Awaited<ReturnType<typeof openHosted>>
 beforeAll(async () => {
   hosted = await openHosted()
-})
+}, 60_000)
 afterAll(() => hosted.close())
 
 /** As somebody at a terminal. */
