@@ -1,13 +1,16 @@
 'use client'
 
+import dynamic from 'next/dynamic'
 import type { ReactNode } from 'react'
 
 import { usePhase, useSelect } from '@/lib/hooks'
-import { routes } from '@/lib/routes'
-import { ButtonLink } from '../ui/ButtonLink'
-import { Bench } from './Bench'
-import { PhoneFrame } from './PhoneFrame'
-import { useStartWords } from './Words'
+import { StopWatch } from '../day/StopWatch'
+import { Fetching } from './Fetching'
+
+/** Few people see it, so it is fetched only for them. */
+const Outside = dynamic(async () => (await import('../join/Outside')).Outside, {
+  loading: () => <Fetching />,
+})
 
 /** Lets in who is in the crew; everybody else is told what stands in the way, and the way on. */
 export function CrewGate({ children }: { children: ReactNode }) {
@@ -16,7 +19,14 @@ export function CrewGate({ children }: { children: ReactNode }) {
 
   switch (phase) {
     case 'in':
-      return knowsOrchard ? children : <Fetching />
+      return knowsOrchard ? (
+        <>
+          {children}
+          <StopWatch />
+        </>
+      ) : (
+        <Fetching />
+      )
     case 'starting':
       return <Fetching />
     case 'nobody':
@@ -24,35 +34,6 @@ export function CrewGate({ children }: { children: ReactNode }) {
     case 'not_admitted':
     case 'out':
     case 'signed_out':
-      return <ToJoin />
+      return <Outside phase={phase} />
   }
-}
-
-function Fetching() {
-  const { common } = useStartWords()
-  return (
-    <PhoneFrame who={common.appName}>
-      <p role="status">{common.loading}</p>
-    </PhoneFrame>
-  )
-}
-
-function ToJoin() {
-  const { common, join } = useStartWords()
-  return (
-    <PhoneFrame
-      who={common.appName}
-      bench={
-        <Bench
-          step={
-            <ButtonLink kind="call" href={routes.join()}>
-              {join.title}
-            </ButtonLink>
-          }
-        />
-      }
-    >
-      <p>{join.noCode}</p>
-    </PhoneFrame>
-  )
 }

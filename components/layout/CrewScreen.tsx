@@ -1,10 +1,13 @@
 'use client'
 
+import Link from 'next/link'
 import type { ReactNode } from 'react'
 
 import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
+import { DayBanners } from '../day/DayBanners'
 import { UnsentBadge } from '../sync/UnsentBadge'
+import { Icon } from '../ui/Icon'
 import { Bench } from './Bench'
 import { PhoneFrame } from './PhoneFrame'
 import { Strip } from './Strip'
@@ -44,7 +47,12 @@ export function CrewScreen({
       who={who ?? <OrchardAndDay />}
       hideLogo={who !== undefined}
       net={end ?? <Signal />}
-      banners={banners}
+      banners={
+        <>
+          <DayBanners />
+          {banners}
+        </>
+      }
       bench={
         <Bench
           why={why}
@@ -53,7 +61,12 @@ export function CrewScreen({
           strip={
             <Strip
               text={words.common.strip}
-              ways={{ flag: { href: tree === undefined ? routes.flag() : routes.flagTree(tree) } }}
+              ways={{
+                emergency: { href: routes.emergency() },
+                callLead: { href: routes.callLead() },
+                flag: { href: tree === undefined ? routes.flag() : routes.flagTree(tree) },
+                stopWork: { href: routes.stopWork() },
+              }}
             />
           }
         />
@@ -81,7 +94,7 @@ export function Signal() {
   )
 }
 
-/** "Quillet Hill · Saturday" */
+/** "Quillet Hill · Saturday": the way to this device, who uses it, and to going home. */
 function OrchardAndDay() {
   const words = useStartWords()
   const format = useFormat()
@@ -92,5 +105,13 @@ function OrchardAndDay() {
       null
   )
   if (orchard === null) return words.common.appName
-  return startsAt === null ? orchard : `${orchard} · ${format.day(new Date(startsAt))}`
+  return (
+    <Link className="device" href={routes.device()} aria-describedby="to-device">
+      {startsAt === null ? orchard : `${orchard} · ${format.day(new Date(startsAt))}`}
+      <Icon name="down" size={14} />
+      <span id="to-device" hidden>
+        {words.common.toDevice}
+      </span>
+    </Link>
+  )
 }

@@ -3,7 +3,14 @@
 import { createContext, type ReactNode, use } from 'react'
 
 import type { Language } from '@/lib/text/language'
-import { type Messages, messages, type StartMessages, startMessages } from '@/lib/text/messages'
+import {
+  type LeadMessages,
+  leadMessages,
+  type Messages,
+  messages,
+  type StartMessages,
+  startMessages,
+} from '@/lib/text/messages'
 
 const LanguageContext = createContext<Language>('en')
 
@@ -30,4 +37,9 @@ export function useStartWords(): StartMessages {
 /** What everybody on a shift may read, in the reader's language. */
 export function useWords(): Messages {
   return use(messages(useLanguage()))
+}
+
+/** What only leads and managers read. */
+export function useLeadWords(): LeadMessages {
+  return use(leadMessages(useLanguage()))
 }

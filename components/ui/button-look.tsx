@@ -24,6 +24,11 @@ export type ButtonState =
   | { state?: 'ready' | 'waiting' | 'wrong' }
   | { state: 'off'; describedBy: string }
 
+/** Held back while the element of this id says why. */
+export function offWhen(isOff: boolean, describedBy: string): ButtonState {
+  return isOff ? { state: 'off', describedBy } : {}
+}
+
 export function buttonClasses(look: ButtonLook, state: ButtonState['state']): string {
   return joinClasses(
     'btn',

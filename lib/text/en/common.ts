@@ -19,6 +19,7 @@ export const common = {
   keptOnThisDevice: 'Kept on this device. Goes out by itself when there is signal.',
   doneStep: 'done',
   loading: 'Fetching the orchard. What you do meanwhile is kept.',
+  toDevice: 'This device, breaks and going home',
   youAre: (name: string) => `You are ${name}`,
   you: 'you',
 

@@ -11,7 +11,6 @@ export const help = {
   coordinates: 'Coordinates',
   ofYourTree: (tag: string) => `Of your tree ${tag}`,
   ofBlock: (block: string) => `Of ${block}`,
-  degrees: (lat: string, lon: string) => `${lat}, ${lon}`,
   noCoordinates: 'Nobody has measured where this orchard is. Say the address above.',
   noCard:
     'Your manager has not written the emergency card yet. Ask your lead: who to call, where you are, where the first aid is.',

@@ -45,6 +45,7 @@ export const ready = {
   briefing: 'Sign the briefing',
   briefingNote: 'Listen first, then look through it and sign.',
   briefingAgain: 'Something changed. Hear what is new and sign again.',
+  comeDown: 'The briefing changed. Come down now and hear what is new.',
   briefingDone: (version: number) => `Signed, version ${version}`,
   briefingButton: 'Open the briefing',
   equipment: 'Protection',

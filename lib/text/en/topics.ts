@@ -54,6 +54,7 @@ export const topics = {
     says: [
       'Stand above the limb you cut, never below it.',
       'On wet grass go slowly and along the slope, not straight down.',
+      'Set a ladder with its third leg uphill. Too steep to stand firm? Leave the tree and say so.',
     ],
   },
   heat: {
@@ -69,6 +70,7 @@ export const topics = {
     says: [
       'Cold hands are slow. Take breaks to warm them.',
       'Bark and steps may be icy. Test before you stand.',
+      'Wet and cold? Go and warm up. Nobody asks why.',
     ],
   },
   wind: {
@@ -76,6 +78,7 @@ export const topics = {
     says: [
       'Your lead calls ladders off when gusts come. Come down at once.',
       'Look up before you go under a tree: cracked wood falls in wind.',
+      'A limb that hangs or creaks is not yours: keep away and flag it.',
     ],
   },
   disease: {
@@ -91,6 +94,7 @@ export const topics = {
     says: [
       'Do not wave, do not run. Flag the tree.',
       'Tell your lead before you start if a sting is dangerous for you.',
+      'Stung and short of breath, or the face swells? Call for an ambulance at once.',
     ],
   },
 }

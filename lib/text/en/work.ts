@@ -6,7 +6,6 @@ import { claim } from './claim'
 import { device } from './device'
 import { findTree } from './find-tree'
 import { flag } from './flag'
-import { help } from './help'
 import { nextTree } from './next-tree'
 import { refusals } from './refusals'
 import { species } from './species'
@@ -27,7 +26,6 @@ export const work = {
   flag,
   breakLeave,
   device,
-  help,
   unsent,
   refusals,
 }

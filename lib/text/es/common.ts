@@ -18,6 +18,7 @@ export const common: typeof en = {
   keptOnThisDevice: 'Guardado en este dispositivo. Se envía solo cuando haya señal.',
   doneStep: 'hecho',
   loading: 'Trayendo el huerto. Lo que hagas mientras tanto se guarda.',
+  toDevice: 'Este dispositivo, pausas y volver a casa',
   youAre: (name) => `Eres ${name}`,
   you: 'tú',
 

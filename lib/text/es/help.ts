@@ -11,7 +11,6 @@ export const help: typeof en = {
   coordinates: 'Coordenadas',
   ofYourTree: (tag) => `De tu árbol ${tag}`,
   ofBlock: (block) => `De ${block}`,
-  degrees: (lat, lon) => `${lat}, ${lon}`,
   noCoordinates: 'Nadie ha medido dónde está este huerto. Di la dirección de arriba.',
   noCard:
     'El responsable aún no ha escrito la tarjeta de emergencia. Pregunta a tu jefe de cuadrilla: a quién llamar, dónde estáis, dónde está el botiquín.',

@@ -45,6 +45,7 @@ export const ready: typeof en = {
   briefing: 'Firmar la charla',
   briefingNote: 'Escucha primero; después mírala y firma.',
   briefingAgain: 'Algo cambió. Escucha lo nuevo y firma otra vez.',
+  comeDown: 'La charla cambió. Baja ahora y escucha lo nuevo.',
   briefingDone: (version) => `Firmada, versión ${version}`,
   briefingButton: 'Abrir la charla',
   equipment: 'Protección',

@@ -54,6 +54,7 @@ export const topics: typeof en = {
     says: [
       'Ponte por encima de la rama que cortas, nunca por debajo.',
       'Sobre hierba mojada ve despacio y de través, no recto hacia abajo.',
+      'Pon la escalera con la tercera pata cuesta arriba. ¿Demasiada pendiente para estar firme? Deja el árbol y dilo.',
     ],
   },
   heat: {
@@ -69,6 +70,7 @@ export const topics: typeof en = {
     says: [
       'Las manos frías son lentas. Haz pausas para calentarlas.',
       'La corteza y los peldaños pueden tener hielo. Prueba antes de pisar.',
+      '¿Mojado y con frío? Ve a calentarte. Nadie pregunta por qué.',
     ],
   },
   wind: {
@@ -76,6 +78,7 @@ export const topics: typeof en = {
     says: [
       'Tu jefe de cuadrilla prohíbe las escaleras cuando hay ráfagas. Baja al momento.',
       'Mira arriba antes de pasar bajo un árbol: con viento cae madera rota.',
+      'Una rama que cuelga o cruje no es para ti: aléjate y márcala.',
     ],
   },
   disease: {
@@ -91,6 +94,7 @@ export const topics: typeof en = {
     says: [
       'No agites los brazos, no corras. Marca el árbol.',
       'Avisa antes de empezar si una picadura es peligrosa para ti.',
+      '¿Te pica y te falta el aire, o se te hincha la cara? Llama a una ambulancia enseguida.',
     ],
   },
 }

@@ -19,6 +19,7 @@ const sameInBoth = [
   'wentWrong.appName',
   // only names and numbers
   'common.speciesAndCultivar',
+  'tools.labelled',
   'tree.age',
   'board.part',
   'board.seenAt',

@@ -1,0 +1,5 @@
+import { BreakScreen } from '@/components/day/BreakScreen'
+
+export default function BreakPage() {
+  return <BreakScreen />
+}

@@ -1,0 +1,5 @@
+import { BriefingScreen } from '@/components/ready/BriefingScreen'
+
+export default function BriefingPage() {
+  return <BriefingScreen />
+}

@@ -1,0 +1,5 @@
+import { CallLeadScreen } from '@/components/day/CallLeadScreen'
+
+export default function CallLeadPage() {
+  return <CallLeadScreen />
+}

@@ -1,0 +1,5 @@
+import { ConsentScreen } from '@/components/ready/ConsentScreen'
+
+export default function ConsentPage() {
+  return <ConsentScreen />
+}

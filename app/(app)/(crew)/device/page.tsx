@@ -1,0 +1,5 @@
+import { DeviceScreen } from '@/components/day/DeviceScreen'
+
+export default function DevicePage() {
+  return <DeviceScreen />
+}

@@ -1,0 +1,5 @@
+import { EmergencyScreen } from '@/components/day/EmergencyScreen'
+
+export default function EmergencyPage() {
+  return <EmergencyScreen />
+}

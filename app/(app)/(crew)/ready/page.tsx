@@ -1,0 +1,5 @@
+import { ReadyScreen } from '@/components/ready/ReadyScreen'
+
+export default function ReadyPage() {
+  return <ReadyScreen />
+}

@@ -1,0 +1,5 @@
+import { StopWorkScreen } from '@/components/day/StopWorkScreen'
+
+export default function StopWorkPage() {
+  return <StopWorkScreen />
+}

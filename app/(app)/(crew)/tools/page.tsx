@@ -1,0 +1,5 @@
+import { ToolsScreen } from '@/components/ready/ToolsScreen'
+
+export default function ToolsPage() {
+  return <ToolsScreen />
+}

@@ -1,0 +1,5 @@
+import { JoinScreen } from '@/components/join/JoinScreen'
+
+export default function JoinPage() {
+  return <JoinScreen />
+}

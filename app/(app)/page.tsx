@@ -1,0 +1,5 @@
+import { HomeScreen } from '@/components/join/HomeScreen'
+
+export default function HomePage() {
+  return <HomeScreen />
+}

@@ -1,0 +1,5 @@
+import { SetUpScreen } from '@/components/join/SetUpScreen'
+
+export default function SetUpPage() {
+  return <SetUpScreen />
+}

@@ -1,0 +1,78 @@
+'use client'
+
+import Link from 'next/link'
+
+import { openShiftOf, stopInForce, useNow, useSelect, type View } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { Banner, Banners } from '../layout/Banner'
+import { useStartWords } from '../layout/Words'
+import { Button } from '../ui/Button'
+
+/** From here on a phone says by itself that it may not know of a stop. */
+const minutesUntilOutOfTouch = 15
+
+/** What everybody on a shift must know, on whatever screen they are: the gravest first. */
+export function DayBanners() {
+  const { stop, ready, errors } = useStartWords()
+  const isStopped = useSelect((view) => stopInForce(view) !== null)
+  const changed = useSelect(changedBriefing)
+  const minutes = useMinutesOutOfTouch()
+  const reloadWanted = useSelect((view) => view.reloadWanted)
+
+  return (
+    <Banners>
+      {isStopped && (
+        <Banner
+          tone="stop"
+          icon="stop"
+          action={<Way href={routes.stopWork()}>{stop.bannerSee}</Way>}
+        >
+          {stop.bannerStopped}
+        </Banner>
+      )}
+      {changed !== null && (
+        <Banner
+          tone="call"
+          icon="warn"
+          action={<Way href={routes.briefing()}>{stop.bannerSee}</Way>}
+        >
+          {changed === 'come_down' ? ready.comeDown : ready.briefingAgain}
+        </Banner>
+      )}
+      {minutes !== null && minutes >= minutesUntilOutOfTouch && (
+        <Banner tone="ink" icon="nobars">
+          {stop.outOfTouch(minutes)}
+        </Banner>
+      )}
+      {reloadWanted && (
+        <Banner action={<Button onPress={() => location.reload()}>{errors.loadNewVersion}</Button>}>
+          {errors.newVersion}
+        </Banner>
+      )}
+    </Banners>
+  )
+}
+
+function Way({ href, children }: { href: string; children: string }) {
+  return (
+    <Link className="btn" href={href}>
+      {children}
+    </Link>
+  )
+}
+
+/** A newer briefing than the one that I signed today. */
+function changedBriefing(view: View): 'come_down' | 'before_next_tree' | null {
+  const shift = openShiftOf(view)
+  const signed = view.me && view.state?.briefed[view.me.personId]?.signedVersion
+  if (!shift || !signed || signed >= shift.briefingVersion) return null
+  return shift.briefingChange === 'come_down' ? 'come_down' : 'before_next_tree'
+}
+
+function useMinutesOutOfTouch(): number | null {
+  const since = useSelect((view) => view.outOfTouchSince)
+  const now = useNow()
+  return since === null || now === null
+    ? null
+    : Math.floor((now.getTime() - Date.parse(since)) / 60_000)
+}

@@ -1,0 +1,41 @@
+'use client'
+
+import { useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { LanguageFirst } from '../join/LanguageFirst'
+import { CrewScreen } from '../layout/CrewScreen'
+import { ThemeChoice } from '../layout/ThemeChoice'
+import { useWords } from '../layout/Words'
+import { ButtonLink } from '../ui/ButtonLink'
+import { PeopleHere } from './PeopleHere'
+import { SecondDevice } from './SecondDevice'
+import { SignOut } from './SignOut'
+import { useTheme } from './use-theme'
+
+/** This device: how it speaks and looks, who uses it, a second one, and out. */
+export function DeviceScreen() {
+  const { common, device } = useWords()
+  const [theme, setTheme] = useTheme()
+  const isHere = useSelect((view) => view.state?.attendance[view.me?.personId ?? ''] !== undefined)
+  return (
+    <CrewScreen
+      step={
+        <ButtonLink wide href={routes.home()}>
+          {device.toWork}
+        </ButtonLink>
+      }
+    >
+      <h1>{device.title}</h1>
+      {isHere && (
+        <ButtonLink icon="house" href={routes.breakOrLeave()}>
+          {device.breakOrLeave}
+        </ButtonLink>
+      )}
+      <LanguageFirst />
+      <ThemeChoice value={theme} onChange={setTheme} text={common} />
+      <PeopleHere />
+      <SecondDevice />
+      <SignOut />
+    </CrewScreen>
+  )
+}

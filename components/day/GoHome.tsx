@@ -1,0 +1,81 @@
+'use client'
+
+import { useState } from 'react'
+
+import { myTree, type Sent, toolsInHand, useSelect, useSend } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { useFormat } from '../layout/use-format'
+import { useWords } from '../layout/Words'
+import { useTagOf } from '../sync/use-refusal-words'
+import { WhyNot } from '../sync/WhyNot'
+import { Button } from '../ui/Button'
+import { offWhen } from '../ui/button-look'
+import { Icon } from '../ui/Icon'
+import { List, ListItem } from '../ui/List'
+import { Note } from '../ui/Note'
+import { Panel } from '../ui/Panel'
+import './break.css'
+
+/** What is still in hand, each with the way to it, and then counted out. */
+export function GoHome() {
+  const { breakLeave } = useWords()
+  const format = useFormat()
+  const tagOf = useTagOf()
+  const send = useSend()
+  const [sent, setSent] = useState<Sent | null>(null)
+  const mine = useSelect(myTree)
+  const tools = useSelect((view) => toolsInHand(view).map(({ label }) => label))
+  const unsent = useSelect((view) => view.unsent.length)
+  const holdsTree = mine.state !== 'none'
+  const isHeldBack = mine.state === 'held' || tools.length > 0
+
+  return (
+    <Panel title={breakLeave.leaveTitle}>
+      {(holdsTree || tools.length > 0) && (
+        <List label={breakLeave.before}>
+          {holdsTree && (
+            <ListItem
+              lead={<Icon name="cross" />}
+              title={
+                mine.tree === null ? breakLeave.stillAtRow : breakLeave.stillHeld(tagOf(mine.tree))
+              }
+              note={breakLeave.finishFirst}
+              {...(mine.tree !== null && {
+                href: routes.tree(mine.tree),
+                end: <Icon name="right" />,
+              })}
+            />
+          )}
+          {tools.length > 0 && (
+            <ListItem
+              lead={<Icon name="cross" />}
+              title={breakLeave.stillTools(format.list(tools))}
+              note={breakLeave.giveBackFirst}
+              href={routes.tools()}
+              end={<Icon name="right" />}
+            />
+          )}
+        </List>
+      )}
+      {unsent > 0 && (
+        <Note tone="call" icon="kept" lead={breakLeave.unsentFirst(unsent)}>
+          {breakLeave.unsentFirstNote}
+        </Note>
+      )}
+      <p className="small" id="leave-note">
+        {isHeldBack ? breakLeave.before : breakLeave.leaveNote}
+      </p>
+      <div className="after-note">
+        <WhyNot sent={sent} />
+        <Button
+          wide
+          icon="house"
+          {...offWhen(isHeldBack, 'leave-note')}
+          onPress={async () => setSent(await send('leave', {}))}
+        >
+          {breakLeave.leave}
+        </Button>
+      </div>
+    </Panel>
+  )
+}

@@ -1,0 +1,62 @@
+'use client'
+
+import { useState } from 'react'
+
+import type { Stop } from '@/lib/events/state'
+import { isLeadView, nameOf, type Sent, useSelect, useSend, type View } from '@/lib/hooks'
+import { CrewScreen } from '../layout/CrewScreen'
+import { useFormat } from '../layout/use-format'
+import { useStartWords } from '../layout/Words'
+import { WhyNot } from '../sync/WhyNot'
+import { Button } from '../ui/Button'
+import { Note } from '../ui/Note'
+import { Why } from '../ui/Why'
+
+/** A stop that I have answered: who has not, and that only a lead lets work go on. */
+export function StopInForce({ stop }: { stop: Stop & { id: string } }) {
+  const words = useStartWords()
+  const format = useFormat()
+  const calledBy = useSelect((view) => nameOf(view, stop.calledBy))
+  const isLead = useSelect(isLeadView)
+  const silent = useSelect((view) => notAnswered(view, stop).map((id) => nameOf(view, id) ?? ''))
+  const here = useSelect((view) => Object.keys(view.state?.attendance ?? {}).length)
+  const text = words.stop
+
+  return (
+    <CrewScreen
+      {...(isLead && { step: <Resume stop={stop.id} />, why: <Why>{text.resumeWhy}</Why> })}
+    >
+      <h1>{text.inForce}</h1>
+      <Note tone="stop" icon="stop" lead={text.calledBy(calledBy)}>
+        {text.since(format.clock(new Date(stop.calledAt)))}
+      </Note>
+      <p className="label">{text.answered(here - silent.length, here)}</p>
+      {silent.length > 0 && <p>{text.notAnswered(format.list(silent))}</p>}
+      {!isLead && <p>{text.waitForLead}</p>}
+    </CrewScreen>
+  )
+}
+
+function Resume({ stop }: { stop: string }) {
+  const words = useStartWords()
+  const send = useSend()
+  const [sent, setSent] = useState<Sent | null>(null)
+  const isAsking = useSelect((view) => view.asking.includes('resume_work'))
+  return (
+    <div className="grow">
+      <WhyNot sent={sent} />
+      <Button
+        kind="call"
+        wide
+        state={isAsking ? 'waiting' : 'ready'}
+        onPress={async () => setSent(await send('resume_work', { stop }))}
+      >
+        {isAsking ? words.common.asking : words.stop.resume}
+      </Button>
+    </div>
+  )
+}
+
+function notAnswered({ state }: View, stop: Stop): string[] {
+  return Object.keys(state?.attendance ?? {}).filter((id) => stop.answers[id] === undefined)
+}

@@ -1,0 +1,38 @@
+'use client'
+
+import { useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { useStartWords } from '../layout/Words'
+import { Button } from '../ui/Button'
+import { ButtonLink } from '../ui/ButtonLink'
+import { JoinFrame } from './JoinFrame'
+import { LanguageFirst } from './LanguageFirst'
+
+/** A link that lets nobody in. Who is in the crew already goes on without it. */
+export function LinkOver({ onOtherCode }: { onOtherCode: () => void }) {
+  const { join } = useStartWords()
+  const known = useSelect((view) => view.memberships[0]?.personName ?? null)
+  return (
+    <JoinFrame
+      bench={
+        known === null ? (
+          <Button kind="call" onPress={onOtherCode}>
+            {join.otherCode}
+          </Button>
+        ) : (
+          <>
+            <ButtonLink kind="call" href={routes.home()}>
+              {join.goOnAs(known)}
+            </ButtonLink>
+            <Button onPress={onOtherCode}>{join.otherCode}</Button>
+          </>
+        )
+      }
+    >
+      <h1>{join.overTitle}</h1>
+      <p>{join.overWhy}</p>
+      <p>{join.overDo}</p>
+      <LanguageFirst />
+    </JoinFrame>
+  )
+}

@@ -1,0 +1,31 @@
+'use client'
+
+import { useState } from 'react'
+
+import { useLeadWords } from '../layout/Words'
+import { CodeField } from './CodeField'
+import { JoinFrame } from './JoinFrame'
+import { LanguageFirst } from './LanguageFirst'
+import { SetUpForm } from './SetUpForm'
+import { useCodeInLink } from './use-code'
+
+/** The first manager makes the orchard, by the code that an empty Rowcall prints. */
+export function SetUpScreen() {
+  const { setUp } = useLeadWords()
+  const inLink = useCodeInLink()
+  const [typed, setTyped] = useState<string | null>(null)
+  const code = typed ?? inLink
+  if (code) return <SetUpForm code={code} />
+  return (
+    <JoinFrame>
+      <h1>{setUp.title}</h1>
+      {code === '' && (
+        <>
+          <p>{setUp.noCode}</p>
+          <LanguageFirst />
+          <CodeField label={setUp.codeLabel} action={setUp.useCode} onCode={setTyped} />
+        </>
+      )}
+    </JoinFrame>
+  )
+}

@@ -1,0 +1,16 @@
+'use client'
+
+import { useSelect } from '@/lib/hooks'
+import { PhoneFrame } from './PhoneFrame'
+import { useStartWords } from './Words'
+
+/** While this device does not know yet who uses it, or the orchard. */
+export function Fetching() {
+  const { common, errors } = useStartWords()
+  const hasNoSignal = useSelect((view) => view.signal === 'no_signal')
+  return (
+    <PhoneFrame who={common.appName}>
+      <p role="status">{hasNoSignal ? errors.offline : common.loading}</p>
+    </PhoneFrame>
+  )
+}

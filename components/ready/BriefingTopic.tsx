@@ -1,0 +1,45 @@
+'use client'
+
+import { topicOf } from '@/lib/domain/safety/briefing-topics'
+import type { Source } from '@/lib/domain/safety/source'
+import { useWords } from '../layout/Words'
+import { Note } from '../ui/Note'
+import { TopicDrawing } from './TopicDrawing'
+import type { TopicWords } from './topic-words'
+import './briefing.css'
+
+/** One topic: a title that says what to do, one drawing, three sentences, and where they come from. */
+export function BriefingTopic({ topic }: { topic: TopicWords }) {
+  const { briefing } = useWords()
+  const { code, title, says, own, source } = topic
+  return (
+    <>
+      <h1>{title}</h1>
+      {code !== null && <TopicDrawing name={topicOf(code).drawing} />}
+      {own !== null && (
+        <Note icon="edit" tone="call" lead={briefing.yourLeadSays}>
+          <span className="own" lang={own.lang}>
+            {own.words}
+          </span>
+        </Note>
+      )}
+      <ul className="says">
+        {says.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+      {source !== null && <From source={source} />}
+    </>
+  )
+}
+
+function From({ source }: { source: Source }) {
+  const { things } = useWords()
+  return (
+    <p className="tiny">
+      {source.kind === 'published'
+        ? things.source.published(source.name)
+        : things.source[source.kind]}
+    </p>
+  )
+}
