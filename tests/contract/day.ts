@@ -19,11 +19,12 @@ export class Day {
   /** How often there was something to compare. */
   readonly counted = { predicted: 0, refusedOnPhone: 0, folded: 0, fetchedAgain: 0 }
   private readonly story: string[] = []
+  private readonly cameUp = new Map<unknown, number>()
   private constructor(private phones: readonly Phone[]) {}
 
   /** Ann's phone also serves Kit, a child; Dee, who is ready, has none. */
   static async begin(database: TestDatabase): Promise<Day> {
-    const { orchard, lead, ann, bo } = await readyCrew(database)
+    const { orchard, lead, ann, bo, shift } = await readyCrew(database)
     const kit = await lead.must('add_person', { name: 'Kit', ageBand: 'minor', guardian: ann.id })
     const code = newCode()
     const subject = String(kit.body.person)
@@ -43,6 +44,8 @@ export class Day {
       })
     )
     const day = new Day(phones)
+    const ids = [...Object.values(people).map(({ id }) => id), subject, dee.body.person]
+    for (const id of [...ids, orchard.round, shift]) day.notice(id)
     await orchard.manager.must('bring_in_trees', allSorts)
     await day.everybodyCatchesUp()
     return day
@@ -50,7 +53,7 @@ export class Day {
 
   /** Somebody sends something, for themselves or for another, and every phone hears of it. */
   async step(numbers: readonly number[]): Promise<void> {
-    const draw = new Draw(numbers)
+    const draw = new Draw(numbers, this.cameUp)
     const phone = draw.of(this.phones)
     const whole = this.phones[0]?.state
     if (!phone || !whole) return
@@ -65,6 +68,7 @@ export class Day {
     const whose = { id: randomUUID(), orchardId, personId }
     // The name and its arguments were drawn together.
     const command = commandOf(move.name, move.args as never, whose) as Command
+    this.notice(command.id)
     const before = phone.state
     const reply = await phone.person
       .for({ id: personId })
@@ -99,6 +103,7 @@ export class Day {
       const who = { code, name: 'Nia', ageBand: draw.of(['adult', 'minor']) }
       const { body } = await sendAs(manager.person.database, phone.person.userId, 'redeem', who)
       const served = String(body.person)
+      this.notice(served)
       if (body.n !== undefined && served !== phone.person.id) phone.serves.push(served)
       this.story.push(`${phone.name} redeems → ${JSON.stringify(body)}`)
     }
@@ -111,6 +116,10 @@ export class Day {
     } catch (error) {
       throw new Error(`${this.story.join('\n')}\n${String(error)}`, { cause: error })
     }
+  }
+
+  private notice(id: unknown): void {
+    if (!this.cameUp.has(id)) this.cameUp.set(id, this.cameUp.size)
   }
 
   private async everybodyCatchesUp(): Promise<void> {

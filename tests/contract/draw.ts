@@ -4,10 +4,16 @@ import type { CommandName } from '@/lib/events/commands'
 import type { State } from '@/lib/events/state'
 import { treeNumbers } from './ground'
 
-/** Choices made by a list of numbers, so that the same numbers tell the same story. */
+/**
+ * Choices made by a list of numbers, so that the same numbers tell the same story: ids are new each
+ * time, so they are taken in the order in which they came up.
+ */
 export class Draw {
   private next = 0
-  constructor(private readonly numbers: readonly number[]) {}
+  constructor(
+    private readonly numbers: readonly number[],
+    private readonly cameUp: ReadonlyMap<unknown, number>
+  ) {}
 
   number(below: number): number {
     const drawn = this.numbers[this.next++ % this.numbers.length] ?? 0
@@ -19,7 +25,9 @@ export class Draw {
   }
 
   of<Item>(items: readonly Item[]): Item | undefined {
-    return items.length === 0 ? undefined : items[this.number(items.length)]
+    const place = (item: Item) => this.cameUp.get(item) ?? 0
+    const inOrder = items.toSorted((a, b) => place(a) - place(b))
+    return inOrder.length === 0 ? undefined : inOrder[this.number(inOrder.length)]
   }
 }
 
