@@ -4,7 +4,7 @@ import { createServer as createSecureServer } from 'node:https'
 import type { Duplex } from 'node:stream'
 import type { Engine } from './engine/engine'
 import { callError } from './http/answers'
-import { type Handled, routesOf } from './http/routes'
+import { type Handled, type Limits, routesOf } from './http/routes'
 import { send } from './http/send'
 import type { Tokens } from './http/tokens'
 import { type Log, messageOf } from './log'
@@ -17,6 +17,7 @@ export type HostOptions = {
   tokens: Tokens
   log: Log
   certificate?: Certificate
+  limits?: Limits | undefined
   /** Serves what is not a call: the pages. */
   pages?: RequestListener
   /** Takes sockets that are not ours: hot reload in development. */
@@ -34,7 +35,7 @@ const finishMs = 5_000
 
 export async function createHost(options: HostOptions): Promise<Host> {
   const { engine, tokens, log, certificate } = options
-  const routes = routesOf(engine, tokens)
+  const routes = routesOf(engine, tokens, options.limits)
   const realtime = await realtimeOf(engine, tokens, log)
   const listener: RequestListener = (request, response) => {
     const startedAt = performance.now()

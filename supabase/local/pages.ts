@@ -36,3 +36,18 @@ export async function preparePages({ isDevelopment, address, port }: Serving): P
     close: () => app.close(),
   }
 }
+
+/** The pages need the port, and the host needs the pages: until they are there it says "in a moment". */
+export class LatePages {
+  there: Pages | null = null
+
+  readonly handle: RequestListener = (request, response) => {
+    if (this.there) this.there.handle(request, response)
+    else response.writeHead(503, { 'retry-after': '2' }).end()
+  }
+
+  readonly upgrade = (request: IncomingMessage, socket: Duplex, head: Buffer): void => {
+    if (this.there?.upgrade) this.there.upgrade(request, socket, head)
+    else socket.destroy()
+  }
+}

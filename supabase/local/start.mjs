@@ -3,16 +3,17 @@
  * anything is installed. Installs and builds what is missing or old, then becomes the host.
  */
 import { spawnSync } from 'node:child_process'
-import { createHash } from 'node:crypto'
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import { existsSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { isBuilt } from './built.mjs'
 
 const root = fileURLToPath(new URL('../..', import.meta.url))
 const isDevelopment = process.argv.includes('--dev')
 const isServing = !['--backup', '--restore'].includes(process.argv[2] ?? '')
 
 refuseOldNode()
+stopWithNpm()
 installPackages()
 if (isDevelopment) {
   await import('tsx/esm/api').then(({ register }) => register())
@@ -29,6 +30,18 @@ function refuseOldNode() {
   fail(`Node ${process.versions.node} is too old. Install Node 20.19 or newer, then start again.`)
 }
 
+/**
+ * npm passes a signal on to the shell it started us in, and that shell dies of it without a word. "exec" in
+ * the script would do the same, but not on Windows.
+ */
+function stopWithNpm() {
+  const shell = process.ppid
+  if (!process.env.npm_lifecycle_event || process.platform === 'win32') return
+  setInterval(() => {
+    if (process.ppid !== shell) process.kill(process.pid, 'SIGTERM')
+  }, 500).unref()
+}
+
 function installPackages() {
   const installed = join(root, 'node_modules/.package-lock.json')
   const lock = join(root, 'package-lock.json')
@@ -43,52 +56,15 @@ function installPackages() {
 }
 
 function buildAll() {
-  whenChanged(
-    'pages',
-    ['app', 'components', 'lib', 'supabase/local', 'proxy.ts', 'next.config.mjs'],
-    () => {
-      console.log('Building…')
-      run('npm', ['run', '--silent', 'build'], 'The build failed: see the lines above.')
-    }
-  )
+  if (isBuilt('pages') && isBuilt('host')) return
+  console.log('Building…')
+  run('npm', ['run', '--silent', 'build'], 'The build failed: see the lines above.')
 }
 
 function buildHost() {
-  whenChanged('host', ['lib', 'supabase/local'], () =>
-    run(
-      process.execPath,
-      [join(root, 'supabase/local/build.mjs')],
-      'The build failed: see the lines above.'
-    )
-  )
-}
-
-/** Compares what is built by content, since a fresh clone gives every file the same time. */
-function whenChanged(name, sources, build) {
-  const folder = join(root, 'supabase/local/dist')
-  const stamp = join(folder, `${name}.built`)
-  const now = fingerprintOf([...sources, 'package-lock.json', 'tsconfig.json'])
-  if (existsSync(stamp) && readFileSync(stamp, 'utf8') === now) return
-  build()
-  mkdirSync(folder, { recursive: true })
-  writeFileSync(stamp, now)
-}
-
-function fingerprintOf(sources) {
-  const hash = createHash('sha256')
-  for (const file of sources.flatMap(filesIn))
-    hash.update(file).update(readFileSync(join(root, file)))
-  return hash.digest('hex')
-}
-
-function filesIn(path) {
-  const full = join(root, path)
-  if (!existsSync(full)) return []
-  if (!statSync(full).isDirectory()) return [path]
-  return readdirSync(full, { withFileTypes: true })
-    .filter(({ name }) => name !== 'dist' && name !== 'node_modules')
-    .sort((a, b) => (a.name < b.name ? -1 : 1))
-    .flatMap(({ name }) => filesIn(join(path, name)))
+  if (isBuilt('host')) return
+  const script = join(root, 'supabase/local/build.mjs')
+  run(process.execPath, [script, '--host-only'], 'The build failed: see the lines above.')
 }
 
 function run(program, parameters, sentence) {

@@ -17,8 +17,12 @@ try {
     if (what === '--backup') await backupCommand(settings, file)
     else await restoreCommand(settings, file)
   } else {
-    const { serve } = await import('./serve')
-    await serve({ settings, isDevelopment, isEmpty: words.includes('--empty') })
+    const [{ serve }, { atStart }] = await Promise.all([
+      import('./serve'),
+      import('../seed/at-start'),
+    ])
+    const isEmpty = words.includes('--empty')
+    await serve({ settings, isDevelopment, onReady: (ready) => atStart({ ...ready, isEmpty }) })
   }
 } catch (error) {
   process.stderr.write(`${sentenceOf(error)}\n`)

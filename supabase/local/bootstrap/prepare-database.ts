@@ -4,7 +4,9 @@ import { prepareRoles } from './bootstrap'
 
 export async function prepareDatabase(databaseUrl: string): Promise<void> {
   const client = new pg.Client({ connectionString: databaseUrl })
-  await client.connect()
+  await client.connect().catch((error: Error) => {
+    throw new Error(`The database at DATABASE_URL does not let us in: ${error.message}`)
+  })
   try {
     const { rows } = await client.query<{ superuser: boolean }>(
       `select current_setting('is_superuser') = 'on' as superuser`

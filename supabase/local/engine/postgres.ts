@@ -2,6 +2,9 @@
 import pg from 'pg'
 import { asSqlError, beginOf, type Engine, owner, type Row, type Value } from './engine'
 
+/** The pool knows this option, its types do not yet. */
+type PoolOptions = pg.PoolConfig & { onConnect?: (client: pg.ClientBase) => Promise<unknown> }
+
 const oldestMajor = 15
 const statementLimitMs = 10_000
 const listenerPauseMs = 1_000
@@ -9,13 +12,18 @@ const listenerPauseMs = 1_000
 export async function openPostgres(url: string, connections = 10): Promise<Engine> {
   const asAdministrator = await inspect(url)
   const settings = { connectionString: url, application_name: 'rowcall', types }
-  const pool = new pg.Pool({ ...settings, max: connections, statement_timeout: statementLimitMs })
+  const options: PoolOptions = {
+    ...settings,
+    max: connections,
+    statement_timeout: statementLimitMs,
+    // Before a connection is given to anybody, so that nothing of ours ever runs as a superuser.
+    ...(asAdministrator && {
+      onConnect: (client) => client.query(`set session authorization ${owner}`),
+    }),
+  }
+  const pool = new pg.Pool(options)
   // A connection the server closed while idle is replaced at its next use; nothing is lost by it.
   pool.on('error', () => {})
-  if (asAdministrator) {
-    // The first in each connection's queue, so that nothing of ours ever runs as a superuser.
-    pool.on('connect', (client) => void client.query(`set session authorization ${owner}`))
-  }
   const listener = new Listener(settings)
 
   return {
@@ -29,7 +37,8 @@ export async function openPostgres(url: string, connections = 10): Promise<Engin
     },
     script: async (sql) => {
       try {
-        await pool.query(sql)
+        // A migration of a large table takes longer than any call may.
+        await pool.query(`set local statement_timeout = 0;\n${sql}`)
       } catch (error) {
         throw asSqlError(error)
       }
@@ -37,7 +46,7 @@ export async function openPostgres(url: string, connections = 10): Promise<Engin
     transaction: async (kind, work) => {
       const client = await pool.connect()
       try {
-        // A backup of a large database takes longer than any call may.
+        // So does a backup.
         await client.query(`set statement_timeout = 0; ${beginOf(kind)}`)
         const result = await work(
           async (sql, values = []) => (await client.query(sql, [...values])).rows

@@ -5,12 +5,14 @@ import { type Answer, authError, busy, callError } from './answers'
 import { authOf } from './auth'
 import { readBody } from './body'
 import { health } from './health'
-import { Buckets } from './limits'
+import { Buckets, type Limit } from './limits'
 import { type Caller, rpcOf } from './rpc'
 import type { Tokens } from './tokens'
 
 /** A whole crew arrives at once behind one address: bounds are per login, and for sign-ups the host's. */
-const limits = {
+export type Limits = { calls: Limit; callsOfStrangers: Limit; signUps: Limit }
+
+const usualLimits: Limits = {
   calls: { burst: 400, perSecond: 40 },
   callsOfStrangers: { burst: 400, perSecond: 100 },
   signUps: { burst: 600, perSecond: 20 },
@@ -21,7 +23,7 @@ export type Handled = { answer: Answer; route: string; login?: string }
 type Routes = (request: IncomingMessage, path: string) => Promise<Handled> | null
 
 /** Null when the request is for the pages. */
-export function routesOf(engine: Engine, tokens: Tokens): Routes {
+export function routesOf(engine: Engine, tokens: Tokens, limits = usualLimits): Routes {
   const auth = authOf(engine, tokens)
   const rpc = rpcOf(engine)
   const calls = new Buckets(limits.calls)

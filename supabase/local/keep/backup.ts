@@ -8,6 +8,7 @@ import { Readable } from 'node:stream'
 import { pipeline } from 'node:stream/promises'
 import { createGzip } from 'node:zlib'
 import type { Engine, Query } from '../engine/engine'
+import { nextBackupFile } from './backups'
 import { type Table, tablesOf } from './tables'
 
 /** Photos make rows of 300 kB. */
@@ -29,6 +30,13 @@ export async function backUp(engine: Engine, file: string): Promise<{ rows: numb
     await rm(aside, { force: true })
     throw error
   }
+}
+
+/** Into the folder of backups; the file. */
+export async function backUpByHand(engine: Engine, dataFolder: string): Promise<string> {
+  const file = nextBackupFile(dataFolder, 'by-hand')
+  await backUp(engine, file)
+  return file
 }
 
 async function* linesOf(query: Query, onRows: (count: number) => void): AsyncGenerator<string> {

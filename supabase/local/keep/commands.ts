@@ -1,8 +1,7 @@
 /** `npm run backup [-- file]` and `npm run restore -- file`. */
 import { copyFileSync, existsSync } from 'node:fs'
 import { resolve } from 'node:path'
-import { backUp } from './backup'
-import { nextBackupFile } from './backups'
+import { backUpByHand } from './backup'
 import { askForBackup } from './control'
 import { openData, restoreData, type Where } from './open-data'
 
@@ -27,9 +26,7 @@ export async function restoreCommand(where: Where, file?: string): Promise<void>
 async function make(where: Where): Promise<string> {
   const { engine, close } = await openData(where)
   try {
-    const file = nextBackupFile(where.dataFolder, 'by-hand')
-    await backUp(engine, file)
-    return file
+    return await backUpByHand(engine, where.dataFolder)
   } finally {
     await close()
   }

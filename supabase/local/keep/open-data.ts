@@ -1,5 +1,5 @@
 /** Opens the data of this host, whichever database they are in, and brings them up to this clone. */
-import { renameSync, rmSync } from 'node:fs'
+import { existsSync, renameSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { prepareSchemas } from '../bootstrap/bootstrap'
 import { prepareDatabase } from '../bootstrap/prepare-database'
@@ -57,10 +57,10 @@ export async function restoreData(
   const { migrations = readMigrations(), dataFolder, databaseUrl, file } = opening
   const backup = await inspectBackup(file, migrations)
   const held = await hold(opening, migrations)
-  const aside = join(dataFolder, 'database.restored')
+  const aside = join(dataFolder, 'database.restoring')
   try {
     rmSync(aside, { recursive: true, force: true })
-    const engine = await held.open('database.restored')
+    const engine = await held.open('database.restoring')
     try {
       if (databaseUrl) await refuseFull(engine)
       await restoreInto(engine, backup, migrations)
@@ -102,6 +102,7 @@ async function hold(opening: Opening, migrations: readonly Migration[]): Promise
         migrations.map(({ name }) => name)
       )
     else writeNote(dataFolder, noteOf(null))
+    finishSwap(dataFolder)
     return {
       open: (name) => openPglite(join(dataFolder, name), onDeath),
       note: (applied) => writeNote(dataFolder, noteOf(applied.at(-1)?.name ?? null)),
@@ -140,17 +141,21 @@ async function refuseFull(engine: Engine): Promise<void> {
   }
 }
 
+/** The name database.restored is given to what is complete only: `finishSwap` relies on it. */
 function swap(dataFolder: string): string | null {
-  const current = join(dataFolder, 'database')
+  const [current, restored] = [join(dataFolder, 'database'), join(dataFolder, 'database.restored')]
   const time = new Date().toISOString().slice(0, 19).replaceAll(':', '-')
   const before = join(dataFolder, `database.before-restore-${time}`)
-  let kept: string | null = before
-  try {
-    renameSync(current, before)
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error
-    kept = null
-  }
-  renameSync(join(dataFolder, 'database.restored'), current)
-  return kept
+  const wasThere = existsSync(current)
+  rmSync(restored, { recursive: true, force: true })
+  renameSync(join(dataFolder, 'database.restoring'), restored)
+  if (wasThere) renameSync(current, before)
+  finishSwap(dataFolder)
+  return wasThere ? before : null
+}
+
+/** Also at each start: a restore may have been stopped when the old database was away and the new one not in place. */
+function finishSwap(dataFolder: string): void {
+  const [current, restored] = [join(dataFolder, 'database'), join(dataFolder, 'database.restored')]
+  if (!existsSync(current) && existsSync(restored)) renameSync(restored, current)
 }

@@ -1,7 +1,7 @@
 import { decodeJwt, SignJWT } from 'jose'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { engines, type TestDatabase } from '../../support/engines'
-import { fixtures } from './fixtures'
+import { fixtures, hookMs } from './fixtures'
 import { openHost, phone, type RunningHost, signedIn } from './open-host'
 
 describe.each(engines)('signing in on $name', ({ open }) => {
@@ -10,7 +10,7 @@ describe.each(engines)('signing in on $name', ({ open }) => {
   beforeAll(async () => {
     db = await open(fixtures)
     running = await openHost(db.engine)
-  })
+  }, hookMs)
   afterAll(async () => {
     await running.host.close()
     await db.close()

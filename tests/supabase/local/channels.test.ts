@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import WebSocket from 'ws'
 import { makeTokens } from '../../../supabase/local/http/tokens'
 import { engines, type TestDatabase } from '../../support/engines'
-import { fixtures } from './fixtures'
+import { fixtures, hookMs } from './fixtures'
 import { openHost, phone, type RunningHost, secret, signedIn } from './open-host'
 
 type Heard = { states: string[]; payloads: Record<string, unknown>[]; channel: RealtimeChannel }
@@ -30,7 +30,7 @@ describe.each(engines)('channels on $name', ({ open }) => {
   beforeAll(async () => {
     db = await open(fixtures)
     running = await openHost(db.engine)
-  })
+  }, hookMs)
   afterAll(async () => {
     await running.host.close()
     await db.close()
@@ -135,6 +135,31 @@ describe.each(engines)('channels on $name', ({ open }) => {
     )
     expect(refused).toContain('401')
     expect((await fetch(`${running.url}/health`)).status).toBe(200)
+  })
+})
+
+const postgres = engines.find(({ name }) => name === 'PostgreSQL')
+
+describe.skipIf(!postgres)('a gap in listening on PostgreSQL', () => {
+  test('sends every phone away, and those who come back hear on', async () => {
+    if (!postgres) throw new Error('No engine.')
+    const db = await postgres.open(fixtures)
+    const running = await openHost(db.engine)
+    const { client } = await signedIn(running)
+    const heard = await listen(client, 'notes')
+    await expect.poll(() => heard.states).toEqual(['SUBSCRIBED'])
+
+    await db.asOwner(
+      `select pg_terminate_backend(pid) from pg_stat_activity where query ilike 'listen%'`
+    )
+
+    const joins = () => heard.states.filter((state) => state === 'SUBSCRIBED').length
+    await expect.poll(joins, { timeout: 15_000 }).toBe(2)
+    await client.rpc('add_note', { p_words: 'after the gap' })
+    await expect.poll(() => heard.payloads.map(({ words }) => words)).toEqual(['after the gap'])
+    await client.removeAllChannels()
+    await running.host.close()
+    await db.close()
   })
 })
 

@@ -5,6 +5,7 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  renameSync,
   rmSync,
   statSync,
   symlinkSync,
@@ -60,7 +61,7 @@ describe('the data directory', () => {
     file = join(dataFolder, 'first.jsonl.gz')
     await backUp(engine, file)
     await close()
-  }, 60_000)
+  }, 120_000)
 
   test('what was written is there at the next start, by an owner who is no superuser', async () => {
     const { engine, isNew, close } = await openData(where)
@@ -208,7 +209,18 @@ describe('the data directory', () => {
     )
     await expect(orphan).rejects.toThrow(/foreign key/)
     await now.close()
-  }, 60_000)
+
+    // As a stop between the two renames would leave it.
+    renameSync(join(target, 'database'), join(target, 'database.restored'))
+    const found = await openData({
+      ...where,
+      dataFolder: target,
+      migrations: [...fixtures, ...later],
+    })
+    expect(found.isNew).toBe(false)
+    expect(await found.engine.query(words)).toHaveLength(awkward.length + 1)
+    await found.close()
+  }, 120_000)
 
   test('a damaged, foreign or newer backup is refused, and what is there stays', async () => {
     const damaged = join(dataFolder, 'damaged.jsonl.gz')
@@ -230,7 +242,7 @@ describe('the data directory', () => {
     const { engine, close } = await openData({ ...where, migrations })
     expect(await engine.query(words)).toHaveLength(awkward.length)
     await close()
-  }, 60_000)
+  }, 120_000)
 
   test('a running host makes the backup for whoever asks in its folder; where none runs nobody answers', async () => {
     expect(await askForBackup(dataFolder)).toBeNull()
@@ -300,7 +312,22 @@ describe.skipIf(noPostgres !== null)('between the engines', () => {
     await restoreData({ ...postgres, databaseUrl: empty.url, file: back })
     await empty.drop()
     await drop()
-  }, 60_000)
+  }, 120_000)
+
+  test('with an administrator in DATABASE_URL the roles are made, and nothing else runs as one', async () => {
+    const { url, drop } = await openPostgresDatabase([])
+    const databaseUrl = url.replace('rowcall_owner@', 'postgres@')
+
+    const data = await openData({ dataFolder: temporary(), databaseUrl, migrations: fixtures })
+
+    const [who] = await data.engine.query(
+      `select session_user::text as name, current_setting('is_superuser') as superuser,
+              (select tableowner::text from pg_tables where tablename = 'notes') as owner`
+    )
+    expect(who).toEqual({ name: 'rowcall_owner', superuser: 'off', owner: 'rowcall_owner' })
+    await data.close()
+    await drop()
+  })
 })
 
 /** All but the first line, which has the time. */

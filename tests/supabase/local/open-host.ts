@@ -3,6 +3,7 @@ import { createClient, type SupabaseClient } from '@supabase/supabase-js'
 import WebSocket from 'ws'
 import type { Engine } from '../../../supabase/local/engine/engine'
 import { createHost, type Host } from '../../../supabase/local/host'
+import type { Limits } from '../../../supabase/local/http/routes'
 import { makeTokens, type Tokens } from '../../../supabase/local/http/tokens'
 
 export type RunningHost = {
@@ -13,17 +14,20 @@ export type RunningHost = {
   logged: string[]
 }
 
+type Opening = { accessSeconds?: number; port?: number; limits?: Limits }
+
 export const secret = Buffer.alloc(32, 7)
 
 export async function openHost(
   engine: Engine,
-  { accessSeconds = 3600, port = 0 } = {}
+  { accessSeconds = 3600, port = 0, limits }: Opening = {}
 ): Promise<RunningHost> {
   const tokens = await makeTokens(secret, accessSeconds)
   const logged: string[] = []
   const host = await createHost({
     engine,
     tokens,
+    limits,
     log: (...entry) => logged.push(JSON.stringify(entry)),
   })
   const bound = await host.listen(port, '127.0.0.1')

@@ -1,12 +1,12 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { engines, type TestDatabase } from '../../support/engines'
-import { fixtures } from './fixtures'
+import { fixtures, hookMs } from './fixtures'
 
 describe.each(engines)('calling a function on $name', ({ open }) => {
   let db: TestDatabase
   beforeAll(async () => {
     db = await open(fixtures)
-  })
+  }, hookMs)
   afterAll(() => db.close())
 
   test('the owner is not a superuser, and a call runs as the caller', async () => {
