@@ -32,7 +32,7 @@ export const routes = {
   device: () => '/device',
 
   // leads and managers
-  map: () => '/map',
+  map: (tree?: number) => `/map${tree === undefined ? '' : `?tree=${tree}`}`,
   shift: () => '/shift',
   people: () => '/people',
   person: (personId: string) => `/people/${personId}`,

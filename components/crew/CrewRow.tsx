@@ -32,14 +32,13 @@ export function CrewRow({ line, onTree }: CrewRowProps) {
       end={
         <>
           {tree !== null && <Tag>{tagOf(tree)}</Tag>}
-          {line.need?.kind === 'long' ? (
+          {line.need?.kind === 'long' && (
             <b className="crew-long">
               <Icon name="clock" size={18} />
               {minutes}
             </b>
-          ) : (
-            <span className="num">{minutes}</span>
           )}
+          {line.need?.kind !== 'long' && isAtWork(line) && <span className="num">{minutes}</span>}
         </>
       }
       {...(tree === null
@@ -52,9 +51,8 @@ export function CrewRow({ line, onTree }: CrewRowProps) {
 function useCrewNote({ need, part, state, row, isReady, tree }: CrewLine): string | undefined {
   const { leadMap } = useLeadWords()
   const format = useFormat()
-  const tagOf = useTagOf()
   const blocks = useSelect((view) => view.ground.blocks)
-  if (need?.kind === 'hazard') return leadMap.needs.hazard(tagOf(need.tree))
+  if (need?.kind === 'hazard') return leadMap.needs.hazard
   if (need?.kind === 'quiet') return leadMap.needs.quiet(format.duration(need.minutes))
   if (need?.kind === 'long') return leadMap.needs.long
   if (state === 'break') return leadMap.onBreak

@@ -52,13 +52,13 @@ export function DealBar({ dealing }: { dealing: DealingNow }) {
             {firstName(nameOf(id))}
           </Pick>
         ))}
-        <Button kind="quiet" icon="people" onPress={() => setIsChoosing(true)}>
+        <Button kind="quiet" onPress={() => setIsChoosing(true)}>
           {leadMap.others}
         </Button>
       </ChoiceGroup>
       {lacks ? (
         <Button kind="call" state="off" describedBy={whyId}>
-          {leadMap.deal(trees.length, '…')}
+          {leadMap.dealNone}
         </Button>
       ) : dealing.isAsking ? (
         <Button kind="call" state="waiting">

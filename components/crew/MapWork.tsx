@@ -32,11 +32,18 @@ export function MapWork({ show, onShow, dealing, open, onTree }: MapWorkProps) {
     () => (dealing.isPicking ? dealing.picked : new Set(open === null ? [] : [open])),
     [dealing.isPicking, dealing.picked, open]
   )
-  if (!sheet || sheet.trees.length === 0) return <p className="lead-map-empty">{leadMap.noTrees}</p>
+  if (!sheet || sheet.trees.length === 0)
+    return (
+      <div className="lead-map-empty">
+        <h1>{leadMap.title}</h1>
+        <p>{leadMap.noTrees}</p>
+      </div>
+    )
 
   const { trees, blocks } = sheet
   return (
     <div className="lead-map">
+      <h1 className="sr">{leadMap.title}</h1>
       {show === 'map' ? (
         <OrchardMap
           {...{ trees, blocks, looks, selected, words }}

@@ -1,7 +1,7 @@
 'use client'
 
 import { markOf } from '@/lib/domain/orchard/status'
-import { isInRound, looksOf, useSelect } from '@/lib/hooks'
+import { isInRound, looksOf, refusalsFor, useSelect } from '@/lib/hooks'
 import { capitalised } from '@/lib/text/species'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
@@ -10,6 +10,10 @@ import { ageWords, kindWords } from '../tree/tree-words'
 import { type TreeFacts, useThisYear } from '../tree/use-tree'
 import { Facts } from '../ui/Facts'
 import { useLeadWords } from './use-lead-words'
+import { useRefusalsOf } from './use-refusals-of'
+
+/** Why a tree is drawn as closed. */
+const closing = ['inside_keep_out', 'tree_left_out', 'species_off']
 
 /** What tree it is, and how far it is in this round. */
 export function TreeStanding({ facts: { tree, cultivar } }: { facts: TreeFacts }) {
@@ -20,6 +24,10 @@ export function TreeStanding({ facts: { tree, cultivar } }: { facts: TreeFacts }
   const look = useSelect((view) => looksOf(view).get(tree.no))
   const work = useSelect((view) => view.state?.work[tree.no] ?? null)
   const isMarked = useSelect((view) => view.state?.marked[tree.no] ?? false)
+  const closed = useSelect((view) =>
+    refusalsFor(view, tree.no).filter(({ code }) => closing.includes(code))
+  )
+  const sentenceOf = useRefusalsOf()
   const inRound = useSelect((view) => isInRound(view, tree))
 
   const status = words.common.status[look ? markOf(look) : 'unpruned']
@@ -43,6 +51,7 @@ export function TreeStanding({ facts: { tree, cultivar } }: { facts: TreeFacts }
         },
         { icon: 'wheel', text: `${kindWords(words, tree, cultivar)}, ${age}` },
         { icon: 'ladder', text: capitalised(asks.filter(Boolean).join(', ')) },
+        ...closed.map((reason) => ({ icon: 'lock', text: sentenceOf(reason) }) as const),
         ...(isMarked ? [{ icon: 'check', text: leadMap.marked } as const] : []),
         ...(inRound ? [] : [{ icon: 'info', text: leadMap.notInRound } as const]),
       ]}

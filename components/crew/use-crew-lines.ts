@@ -23,8 +23,12 @@ export function useCrewLines(heard: Heard): CrewLine[] {
       .map(({ personId }) => personId)
       .filter((id) => readinessOf(view, id).some(({ code }) => !isFine.includes(code)))
   )
+  const people = useSelect((view) => view.state?.people)
   if (!now) return []
-  const hazards = Object.values(flags ?? {}).filter(({ kind }) => kind === 'arborist')
+  // A lead who flags knows what to do next.
+  const hazards = Object.values(flags ?? {}).filter(
+    ({ kind, raisedBy }) => kind === 'arborist' && people?.[raisedBy]?.role === 'volunteer'
+  )
   return crewInOrder({
     where,
     now,

@@ -34,7 +34,7 @@ export const leadMap = {
   learns: 'learns',
   rowOf: (block: string, row: number) => `Row ${block} ${row}`,
   needs: {
-    hazard: (tag: string) => `flagged a hazard at ${tag}`,
+    hazard: 'flagged a hazard, has no tree',
     quiet: (duration: string) => `not heard for ${duration}`,
     long: 'at it for long',
   },
@@ -44,8 +44,8 @@ export const leadMap = {
   notSurveyed: 'not surveyed: a list, not a place',
   rowAndTrees: (row: number, trees: string) => `Row ${row}, ${trees}`,
   show: 'Show the orchard',
-  asMap: 'As a map',
-  asList: 'As a list',
+  asMap: 'Map',
+  asList: 'List',
   pick: 'Pick to deal',
   picking: 'Tap trees or row numbers',
   noTrees: 'No trees are brought in yet. The manager does that on the set-up.',
@@ -102,6 +102,7 @@ export const leadMap = {
   others: 'Others',
   notHere: 'not here yet',
   deal: (count: number, name: string) => `Deal ${count} to ${name}`,
+  dealNone: 'Deal',
   dealTheOther: (count: number) => plural(count, 'Deal the other one', `Deal the other ${count}`),
   and: (one: string, other: string) => `${one} and ${other}`,
   dealt: (count: number, name: string) =>

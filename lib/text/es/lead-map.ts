@@ -33,7 +33,7 @@ export const leadMap: typeof en = {
   learns: 'aprende',
   rowOf: (block, row) => `Fila ${block} ${row}`,
   needs: {
-    hazard: (tag) => `marcó un peligro en ${tag}`,
+    hazard: 'marcó un peligro, sin árbol',
     quiet: (duration) => `sin noticias desde hace ${duration}`,
     long: 'lleva mucho',
   },
@@ -43,8 +43,8 @@ export const leadMap: typeof en = {
   notSurveyed: 'sin medir: una lista, no un lugar',
   rowAndTrees: (row, trees) => `Fila ${row}, ${trees}`,
   show: 'Mostrar el huerto',
-  asMap: 'Como mapa',
-  asList: 'Como lista',
+  asMap: 'Mapa',
+  asList: 'Lista',
   pick: 'Elegir para asignar',
   picking: 'Toca árboles o números de fila',
   noTrees: 'Aún no se trajeron árboles. Lo hace el responsable.',
@@ -102,6 +102,7 @@ export const leadMap: typeof en = {
   others: 'Otras personas',
   notHere: 'aún no está',
   deal: (count, name) => `Asignar ${count} a ${name}`,
+  dealNone: 'Asignar',
   dealTheOther: (count) => plural(count, 'Asignar el otro', `Asignar los otros ${count}`),
   and: (one, other) => `${one} y ${other}`,
   dealt: (count, name) =>

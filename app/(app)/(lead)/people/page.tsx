@@ -1,0 +1,5 @@
+import { PeopleScreen } from '@/components/crew/PeopleScreen'
+
+export default function PeoplePage() {
+  return <PeopleScreen />
+}

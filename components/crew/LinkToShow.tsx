@@ -1,0 +1,67 @@
+'use client'
+
+import { useState, useSyncExternalStore } from 'react'
+
+import { useWords } from '../layout/Words'
+import { Button } from '../ui/Button'
+import { Dialog } from '../ui/Dialog'
+import { Note } from '../ui/Note'
+import { QrCode } from './QrCode'
+import { useLeadWords } from './use-lead-words'
+
+/** A link as a code to scan, big enough for a tablet held up, and as words to send. */
+export function LinkToShow({ path }: { path: string }) {
+  const { common } = useWords()
+  const { shift } = useLeadWords()
+  const [isBig, setIsBig] = useState(false)
+  const [isCopied, setIsCopied] = useState(false)
+  // The server does not know by which address this page was opened.
+  const origin = useSyncExternalStore(
+    neverChanges,
+    () => location.origin,
+    () => null
+  )
+  if (origin === null) return null
+
+  const url = origin + path
+  const copy = async () => {
+    await navigator.clipboard?.writeText(url)
+    setIsCopied(true)
+  }
+  return (
+    <div className="link-to-show">
+      {isOnlyHere(origin) && (
+        <Note tone="call" icon="warn">
+          {shift.onlyHere}
+        </Note>
+      )}
+      <QrCode text={url} label={shift.qrLabel} />
+      <output className="link-words">{url}</output>
+      <div className="tree-buttons">
+        <Button icon="people" onPress={() => setIsBig(true)}>
+          {shift.showBig}
+        </Button>
+        {/* Browsers copy only over https. */}
+        {typeof navigator.clipboard !== 'undefined' && (
+          <Button onPress={copy}>{isCopied ? shift.copied : shift.copyLink}</Button>
+        )}
+      </div>
+      <Dialog
+        open={isBig}
+        title={shift.joinLink}
+        onClose={() => setIsBig(false)}
+        closeLabel={common.close}
+      >
+        <QrCode text={url} label={shift.qrLabel} isBig />
+      </Dialog>
+    </div>
+  )
+}
+
+function neverChanges(): () => void {
+  return () => {}
+}
+
+function isOnlyHere(origin: string): boolean {
+  return ['localhost', '127.0.0.1', '[::1]'].includes(new URL(origin).hostname)
+}

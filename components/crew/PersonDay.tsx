@@ -1,0 +1,55 @@
+'use client'
+
+import { openShiftOf, useSelect, useSend } from '@/lib/hooks'
+import { useFormat } from '../layout/use-format'
+import { useWords } from '../layout/Words'
+import { Button } from '../ui/Button'
+import { Panel } from '../ui/Panel'
+import { AskedNote } from './AskedNote'
+import { useAsk } from './use-ask'
+import { useLeadWords } from './use-lead-words'
+
+type PersonPart = { id: string; name: string }
+
+/** Counted in, on a break, gone home. */
+export function PersonDay({ id, name }: PersonPart) {
+  const { refusals } = useWords()
+  const { people: text } = useLeadWords()
+  const format = useFormat()
+  const send = useSend()
+  const { asked, ask } = useAsk()
+  const there = useSelect((view) => view.state?.attendance[id] ?? null)
+  const isOpen = useSelect((view) => openShiftOf(view) !== null)
+  const isAdmitted = useSelect((view) => view.state?.people[id]?.admitted ?? false)
+  const forThem = { personId: id }
+  const since = there ? format.clock(new Date(there.since)) : ''
+
+  return (
+    <Panel title={text.day}>
+      <div className="stack">
+        {!there && <p>{text.notCounted}</p>}
+        {there?.state === 'here' && <p>{text.arrivedAt(since)}</p>}
+        {there?.state === 'break' && <p>{text.onBreakSince(since)}</p>}
+        {!isOpen && <p className="small">{refusals.shift_not_open({})}</p>}
+        <AskedNote asked={asked} whose={name} />
+        <div className="tree-buttons">
+          {!isAdmitted && (
+            <Button onPress={() => ask(send('admit_person', { subject: id }))}>
+              {text.admitPerson(name)}
+            </Button>
+          )}
+          {isOpen && isAdmitted && !there && (
+            <Button onPress={() => ask(send('arrive', {}, forThem))}>{text.arrive}</Button>
+          )}
+          {there?.state === 'here' && (
+            <Button onPress={() => ask(send('start_break', {}, forThem))}>{text.startBreak}</Button>
+          )}
+          {there?.state === 'break' && (
+            <Button onPress={() => ask(send('end_break', {}, forThem))}>{text.endBreak}</Button>
+          )}
+          {there && <Button onPress={() => ask(send('leave', {}, forThem))}>{text.leave}</Button>}
+        </div>
+      </div>
+    </Panel>
+  )
+}

@@ -1,0 +1,52 @@
+'use client'
+
+import { useNow, usePrivatePeople, useSelect } from '@/lib/hooks'
+import { useFormat } from '../layout/use-format'
+import { useWords } from '../layout/Words'
+import { useNameOf } from '../sync/use-refusal-words'
+import { Face } from '../ui/Face'
+import { Icon } from '../ui/Icon'
+import { minutesSince } from './crew-order'
+import { useLeadWords } from './use-lead-words'
+
+/** Who it is, whether their phone was heard, and how to call them. */
+export function PersonHead({ id, name }: { id: string; name: string }) {
+  const { things } = useWords()
+  const { people: text } = useLeadWords()
+  const nameOf = useNameOf()
+  const role = useSelect((view) => view.state?.people[id]?.role ?? 'volunteer')
+  const minor = useSelect((view) => view.state?.minors[id] ?? null)
+  const heard = useHeardWords(id)
+  const contacts = usePrivatePeople()
+  const phone = contacts.state === 'read' ? (contacts.value[id]?.phone ?? null) : null
+  const underAge =
+    minor && (minor.guardianId === null ? text.minorAlone : text.minorOf(nameOf(minor.guardianId)))
+
+  return (
+    <header className="person-head">
+      <Face name={name} />
+      <div className="grow">
+        <h1>{name}</h1>
+        <p className="muted">{[things.role[role], underAge, heard].filter(Boolean).join(' · ')}</p>
+      </div>
+      {phone !== null && (
+        <a className="btn" href={`tel:${phone.replaceAll(/[^+\d]/g, '')}`}>
+          <Icon name="call" />
+          {text.call(phone)}
+        </a>
+      )}
+    </header>
+  )
+}
+
+function useHeardWords(id: string): string | null {
+  const { people: text } = useLeadWords()
+  const format = useFormat()
+  const contacts = usePrivatePeople()
+  const now = useNow(60_000)
+  if (contacts.state !== 'read' || !now) return null
+  const heardAt = contacts.value[id]?.heardAt ?? null
+  if (heardAt === null) return text.noPhone
+  const minutes = minutesSince(heardAt, now)
+  return minutes < 2 ? text.heardNow : text.heard(format.duration(minutes))
+}
