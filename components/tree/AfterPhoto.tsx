@@ -13,9 +13,8 @@ export function AfterPhoto({ tree }: { tree: number }) {
   const { workArgs } = useRowcall()
   const [jpeg, setJpeg] = useState<string | null>(null)
 
-  async function keep(photo: string | null): Promise<void> {
+  async function keep(photo: string): Promise<void> {
     setJpeg(photo)
-    if (photo === null) return
     const { claim } = await workArgs(tree)
     await send('add_photo', { tree, claim, purpose: 'after', jpeg: photo })
   }

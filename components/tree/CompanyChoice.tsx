@@ -28,6 +28,7 @@ export function CompanyChoice({ wish, two, people, onChange }: CompanyChoiceProp
     learner: claim.withLearner,
   }
   const offered = companies.filter((company) => !(two && company === 'alone'))
+  const byName = people.toSorted((a, b) => nameOf(a).localeCompare(nameOf(b)))
   const asksWho = wish.company !== null && wish.company !== 'alone'
   return (
     <>
@@ -47,7 +48,7 @@ export function CompanyChoice({ wish, two, people, onChange }: CompanyChoiceProp
       {asksWho && people.length === 0 && <p role="status">{claim.nobodyHere}</p>}
       {asksWho && people.length > 0 && (
         <ChoiceGroup label={claim.who} as="picks">
-          {people.map((id) => (
+          {byName.map((id) => (
             <Pick
               key={id}
               type="radio"

@@ -1,12 +1,12 @@
 'use client'
 
-import { useRouter } from 'next/navigation'
 import { useState } from 'react'
 import { hasFlag } from '@/lib/events/look-ups'
 import { useRowcall, useSelect, useSend } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { faultSentence } from '@/lib/text/fault'
 import { CrewScreen } from '../layout/CrewScreen'
+import { useGo } from '../layout/use-go'
 import { useWords } from '../layout/Words'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Tag } from '../ui/Tag'
@@ -28,7 +28,7 @@ export function FinishScreen({ no }: { no: number | null }) {
 function Finish({ facts: { tree, tag } }: { facts: TreeFacts }) {
   const words = useWords()
   const send = useSend()
-  const router = useRouter()
+  const go = useGo()
   const { workArgs } = useRowcall()
   const day = useMyDay()
   const { forget } = useStepsDone(tree.no)
@@ -45,7 +45,7 @@ function Finish({ facts: { tree, tag } }: { facts: TreeFacts }) {
     }
     await day.worked({ tree: tree.no, how: 'done', at: args.at ?? new Date().toISOString() })
     await forget()
-    router.push(routes.nextTree())
+    go.push(routes.nextTree())
   }
 
   return (

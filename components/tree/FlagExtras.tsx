@@ -24,6 +24,7 @@ export function FlagExtras({ flag, onChange, beforeCamera }: FlagExtrasProps) {
         hint={text.photoHint}
         jpeg={flag.photo}
         onPhoto={(photo) => onChange({ photo })}
+        onAway={() => onChange({ photo: null })}
         beforeCamera={beforeCamera}
       />
       <TextArea

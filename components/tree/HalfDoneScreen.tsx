@@ -1,12 +1,12 @@
 'use client'
 
-import { useRouter } from 'next/navigation'
 import { useState } from 'react'
 
 import { useDraft, useRowcall, useSend } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { faultSentence } from '@/lib/text/fault'
 import { CrewScreen } from '../layout/CrewScreen'
+import { useGo } from '../layout/use-go'
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
@@ -36,7 +36,7 @@ export function HalfDoneScreen({ no }: { no: number | null }) {
 function LeaveIt({ facts: { tree, tag } }: { facts: TreeFacts }) {
   const words = useWords()
   const send = useSend()
-  const router = useRouter()
+  const go = useGo()
   const { workArgs } = useRowcall()
   const day = useMyDay()
   const { forget } = useStepsDone(tree.no)
@@ -64,7 +64,7 @@ function LeaveIt({ facts: { tree, tag } }: { facts: TreeFacts }) {
     await day.worked({ tree: tree.no, how: isBegun ? 'half' : 'not_begun', at })
     await forget()
     await draft.drop()
-    router.push(routes.nextTree())
+    go.push(routes.nextTree())
   }
 
   return (

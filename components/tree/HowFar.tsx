@@ -1,8 +1,7 @@
 'use client'
 
-import { useRouter } from 'next/navigation'
-
 import { routes } from '@/lib/routes'
+import { useGo } from '../layout/use-go'
 import { useWords } from '../layout/Words'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
 import { Mark } from '../ui/Mark'
@@ -11,7 +10,7 @@ import { Tile } from '../ui/Tile'
 /** All is done, or part is left; for the second there is a screen of its own. */
 export function HowFar({ tree }: { tree: number }) {
   const { tree: text } = useWords()
-  const router = useRouter()
+  const go = useGo()
   return (
     <ChoiceGroup label={text.howFar} hideLabel as="tiles">
       <Tile
@@ -30,7 +29,7 @@ export function HowFar({ tree }: { tree: number }) {
         name="how-far"
         beside
         checked={false}
-        onChange={() => router.push(routes.halfDoneTree(tree))}
+        onChange={() => go.push(routes.halfDoneTree(tree))}
         art={<Mark name="inProgress" size={24} />}
       >
         {text.partLeft}

@@ -1,11 +1,11 @@
 'use client'
 
-import { useRouter } from 'next/navigation'
 import { useState } from 'react'
 import type { Refusal } from '@/lib/events/answer'
 import { useNow, useSelect, useSend } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { useFormat } from '../layout/use-format'
+import { useGo } from '../layout/use-go'
 import { useWords } from '../layout/Words'
 import { useRefusalWords, useTagOf } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
@@ -48,7 +48,7 @@ function Undo({ day, tree, until }: { day: DayInHand; tree: number; until: strin
   const words = useWords()
   const send = useSend()
   const say = useRefusalWords()
-  const router = useRouter()
+  const go = useGo()
   const [isAsking, setAsking] = useState(false)
   const [refused, setRefused] = useState<readonly Refusal[]>([])
   const [isLost, setLost] = useState(false)
@@ -61,19 +61,13 @@ function Undo({ day, tree, until }: { day: DayInHand; tree: number; until: strin
     setLost(sent.state === 'no_answer' || sent.state === 'failed')
     if (sent.state !== 'accepted') return
     await day.undone()
-    router.push(routes.tree(tree))
+    go.push(routes.tree(tree))
   }
 
   return (
     <>
-      <Button
-        icon="undo"
-        wide
-        state={isAsking ? 'waiting' : 'ready'}
-        onPress={undo}
-        sub={words.tree.undoUntil(until)}
-      >
-        {words.common.undo}
+      <Button icon="undo" wide state={isAsking ? 'waiting' : 'ready'} onPress={() => void undo()}>
+        {isAsking ? words.common.asking : words.tree.undoUntil(until)}
       </Button>
       {(refused.length > 0 || isLost) && (
         <p className="small" role="alert">

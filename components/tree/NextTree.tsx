@@ -1,7 +1,6 @@
 'use client'
 
 import { useSelect } from '@/lib/hooks'
-import { wayLength, waySentence } from '@/lib/text/place-in-words'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
@@ -13,7 +12,7 @@ import type { DayInHand } from './my-day'
 import { RowsMap } from './RowsMap'
 import type { Suggestion } from './suggestions'
 import { TreeFactsList } from './TreeFactsList'
-import { plateCells } from './tree-words'
+import { plateCells, wayNote, wayTitle } from './tree-words'
 import type { TreeFacts } from './use-tree'
 import { useWay } from './use-way'
 import { WhereNote } from './WhereNote'
@@ -67,8 +66,8 @@ export function NextTree({ facts, suggestion, day, onClaim, onOther, onWhere }: 
         <div className="row way-words">
           <Icon name={arrow[way.towards === 'across' ? 'ahead' : way.side]} size={32} />
           <div className="grow">
-            <h2>{waySentence(words, way)}</h2>
-            <p className="small">{wayLength(words, format, way)}</p>
+            <h2>{wayTitle(words, way)}</h2>
+            <p className="small">{wayNote(words, format, way)}</p>
           </div>
         </div>
       )}

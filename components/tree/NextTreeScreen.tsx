@@ -41,8 +41,10 @@ export function NextTreeScreen({ asked }: NextTreeScreenProps) {
     closeSheet()
   }
 
-  if (mine.state !== 'none') return <HoldsAnother tree={mine.tree} />
-  if (missing.length > 0) return <NotReady missing={missing} />
+  // While the way to the tree just claimed opens, the claim stays on the screen.
+  const isJustClaimed = isConfirming && mine.state === 'held' && mine.tree === chosen
+  if (mine.state !== 'none' && !isJustClaimed) return <HoldsAnother tree={mine.tree} />
+  if (missing.length > 0 && !isJustClaimed) return <NotReady missing={missing} />
   if (facts && isConfirming)
     return (
       <ClaimScreen
@@ -63,7 +65,10 @@ export function NextTreeScreen({ asked }: NextTreeScreenProps) {
           facts={facts}
           suggestion={suggestion}
           day={day}
-          onClaim={() => setConfirming(true)}
+          onClaim={() => {
+            setChosen(facts.tree.no)
+            setConfirming(true)
+          }}
           onOther={() => setSheet('other')}
           onWhere={() => setSheet('where')}
         />

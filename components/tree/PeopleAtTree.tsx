@@ -28,6 +28,7 @@ export function PeopleAtTree({ claimId, claim, isHolder }: PeopleAtTreeProps) {
   const free = usePeopleFree()
   const [sheet, setSheet] = useState<'helper' | 'hand_over' | null>(null)
   const others = Object.entries(claim.people).filter(([id]) => id !== me)
+  const isAlone = others.length === 0 && claim.buddyId === null
   const helpers = others.map(([id]) => id)
   const part: Record<Part, string> = {
     holder: text.holder,
@@ -38,19 +39,26 @@ export function PeopleAtTree({ claimId, claim, isHolder }: PeopleAtTreeProps) {
 
   return (
     <Panel title={text.atThisTree}>
-      {others.length === 0 && claim.buddyId === null && <p className="small">{text.onlyYou}</p>}
-      <List label={text.atThisTree}>
-        {others.map(([id, as]) => (
-          <ListItem key={id} lead={<Face name={nameOf(id)} />} title={nameOf(id)} note={part[as]} />
-        ))}
-        {claim.buddyId !== null && (
-          <ListItem
-            lead={<Face name={nameOf(claim.buddyId)} />}
-            title={nameOf(claim.buddyId)}
-            note={text.buddy}
-          />
-        )}
-      </List>
+      {isAlone && <p className="small">{text.onlyYou}</p>}
+      {!isAlone && (
+        <List label={text.atThisTree}>
+          {others.map(([id, as]) => (
+            <ListItem
+              key={id}
+              lead={<Face name={nameOf(id)} />}
+              title={nameOf(id)}
+              note={part[as]}
+            />
+          ))}
+          {claim.buddyId !== null && (
+            <ListItem
+              lead={<Face name={nameOf(claim.buddyId)} />}
+              title={nameOf(claim.buddyId)}
+              note={text.buddy}
+            />
+          )}
+        </List>
+      )}
       {isHolder ? (
         <div className="row wrap">
           <Button icon="people" onPress={() => setSheet('helper')}>

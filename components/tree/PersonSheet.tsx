@@ -32,6 +32,8 @@ export function PersonSheet({
   const nameOf = useNameOf()
   const { ask, isAsking, reasons } = useAsk()
 
+  const byName = people.toSorted((a, b) => nameOf(a).localeCompare(nameOf(b)))
+
   async function choose(personId: string): Promise<void> {
     if (!isAsking && (await ask(questionFor(personId)))) onClose()
   }
@@ -43,7 +45,7 @@ export function PersonSheet({
       <Reasons reasons={reasons} />
       {people.length === 0 && none !== undefined && <p>{none}</p>}
       <List label={title}>
-        {people.map((id) => (
+        {byName.map((id) => (
           <ListItem
             key={id}
             lead={<Face name={nameOf(id)} />}

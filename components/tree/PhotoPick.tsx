@@ -14,13 +14,15 @@ type PhotoPickProps = {
   hint: string
   /** Base64 of the one that is kept; null while there is none. */
   jpeg: string | null
-  onPhoto: (jpeg: string | null) => void
+  onPhoto: (jpeg: string) => void
+  /** Where it can still be left out. */
+  onAway?: () => void
   /** The camera can end the page: what was entered is stored before. */
   beforeCamera: () => Promise<void>
 }
 
 /** A photo from the camera or the phone's own, made small before anything else. */
-export function PhotoPick({ title, hint, jpeg, onPhoto, beforeCamera }: PhotoPickProps) {
+export function PhotoPick({ title, hint, jpeg, onPhoto, onAway, beforeCamera }: PhotoPickProps) {
   const { flag } = useWords()
   const input = useRef<HTMLInputElement>(null)
   const [state, setState] = useState<'ready' | 'working' | Exclude<Shrunk['state'], 'shrunk'>>(
@@ -67,13 +69,15 @@ export function PhotoPick({ title, hint, jpeg, onPhoto, beforeCamera }: PhotoPic
       {state === 'too_large' && <Why tone="wrong">{flag.photoTooLarge}</Why>}
       {state === 'not_a_photo' && <Why tone="wrong">{flag.photoNotRead}</Why>}
       {jpeg !== null && (
-        <div className="row" role="status">
+        <div className="row wrap" role="status">
           {/* biome-ignore lint/performance/noImgElement: a photo on this phone only, nothing to optimise */}
           <img src={`data:image/jpeg;base64,${jpeg}`} alt={flag.photoKept} />
           <span className="grow">{flag.photoKept}</span>
-          <Button icon="cross" onPress={() => onPhoto(null)}>
-            {flag.photoAway}
-          </Button>
+          {onAway && (
+            <Button icon="cross" onPress={onAway}>
+              {flag.photoAway}
+            </Button>
+          )}
         </div>
       )}
     </div>

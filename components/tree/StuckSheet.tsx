@@ -10,7 +10,7 @@ import { Dialog } from '../ui/Dialog'
 
 /** Not sure: who to ask by voice, and the ways to leave the tree as it should be left. */
 export function StuckSheet({ tree, onClose }: { tree: number; onClose: () => void }) {
-  const { common, flag, tree: text } = useWords()
+  const { common, tree: text } = useWords()
   const format = useFormat()
   const nameOf = useNameOf()
   const leads = useLeadsHere()
@@ -20,7 +20,7 @@ export function StuckSheet({ tree, onClose }: { tree: number; onClose: () => voi
         {leads.length > 0 && <p>{text.askThem(format.list(leads.map(nameOf)))}</p>}
         <p>{text.askThemHow}</p>
         <ButtonLink wide icon="flag" href={routes.flagTree(tree)}>
-          {flag.kindTitle}
+          {text.somethingWrong}
         </ButtonLink>
         <ButtonLink wide icon="undo" href={routes.halfDoneTree(tree)}>
           {text.leaveHalf}

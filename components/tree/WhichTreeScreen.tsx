@@ -1,10 +1,9 @@
 'use client'
 
-import { useRouter } from 'next/navigation'
-
 import { myTree, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { CrewScreen } from '../layout/CrewScreen'
+import { useGo } from '../layout/use-go'
 import { useWords } from '../layout/Words'
 import { useTagOf } from '../sync/use-refusal-words'
 import { Icon } from '../ui/Icon'
@@ -18,7 +17,7 @@ import { TreeByTag } from './TreeByTag'
 /** Which tree the flag is about: the one in hand, the last one, or any by its tag. */
 export function WhichTreeScreen() {
   const { claim, findTree, flag } = useWords()
-  const router = useRouter()
+  const go = useGo()
   const tagOf = useTagOf()
   const day = useMyDay()
   const inHand = useSelect((view) => {
@@ -52,7 +51,7 @@ export function WhichTreeScreen() {
         </Panel>
       )}
       <h2>{findTree.byTag}</h2>
-      <TreeByTag near={inHand ?? day.at} onFound={(tree) => router.push(routes.flagTree(tree))} />
+      <TreeByTag near={inHand ?? day.at} onFound={(tree) => go.push(routes.flagTree(tree))} />
     </CrewScreen>
   )
 }

@@ -9,6 +9,7 @@ import { Icon } from '../ui/Icon'
 import { Mark } from '../ui/Mark'
 import { Step, Steps } from '../ui/Steps'
 import { StepDrawing } from './drawings/StepDrawing'
+import { StaysAboveBench } from './StaysAboveBench'
 
 /** Thicker limbs are the arborist's. Common practice, no source: 3 to 4 inches. */
 const thickestLimbCm = 10
@@ -66,11 +67,12 @@ function OpenStep({ step, tree, isFirst }: OpenStepProps) {
           {text.seeSigns}
         </Link>
       )}
-      {/* Never scrolls out of the open step: it sticks above the bench. */}
-      <Link className="refer" href={routes.flagTree(tree)}>
-        <Mark name="arborist" size={22} />
-        {text.tooThick(format.diameter(thickestLimbCm))}
-      </Link>
+      <StaysAboveBench>
+        <Link className="refer" href={routes.flagTree(tree)}>
+          <Mark name="arborist" size={22} />
+          {text.tooThick(format.diameter(thickestLimbCm))}
+        </Link>
+      </StaysAboveBench>
     </div>
   )
 }

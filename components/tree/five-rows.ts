@@ -7,10 +7,10 @@ import type { BlockGround, Ground, Spot } from '@/lib/domain/planning/ground'
 import type { Way } from '@/lib/domain/planning/way'
 
 export const pictureWidth = 358
-export const pictureHeight = 308
+export const pictureHeight = 276
 
 /** Where the goal stands, below the labels of the rows. */
-const goalY = 92
+const goalY = 84
 /** From the goal down to where one stands, above the lower edge. */
 const roomBelow = pictureHeight - goalY - 34
 const closestTrees = 14

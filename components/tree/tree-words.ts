@@ -1,7 +1,10 @@
 /** What a tree is called, and how old it is. */
 
 import type { Block, Cultivar, Tree } from '@/lib/domain/orchard/types'
+import type { Way } from '@/lib/domain/planning/way'
+import type { Format } from '@/lib/text/format'
 import type { Messages } from '@/lib/text/messages'
+import { wayLength, waySentence } from '@/lib/text/place-in-words'
 import { capitalised, speciesWords } from '@/lib/text/species'
 
 /** "Apricot ‘Bergeron’" */
@@ -24,4 +27,25 @@ export function plateCells({ common: { plate } }: Messages, tree: Tree, block: B
     { word: plate.row, sign: String(tree.row) },
     { word: plate.tree, sign: String(tree.place) },
   ]
+}
+
+/**
+ * "Along row 7, 6 trees on, on your left". Where the way begins stands elsewhere; from an end of the
+ * row there is only one direction, so it is not said.
+ */
+export function wayTitle(words: Messages, way: Way): string {
+  if (way.start !== 'tagged_end' && way.start !== 'far_end')
+    return waySentence(words, { ...way, start: 'here' })
+  const { findTree, nextTree } = words
+  return [
+    findTree.alongRow(way.alongRow),
+    ...(way.trees > 0 ? [nextTree.treesOn(way.trees)] : []),
+    nextTree.side[way.side],
+  ].join(', ')
+}
+
+/** "Go to the tagged end. 46 m, 61 paces, about 1 min" */
+export function wayNote(words: Messages, format: Format, way: Way): string {
+  const length = wayLength(words, format, way)
+  return way.start === 'here' ? length : `${words.nextTree.start[way.start]} ${length}`
 }

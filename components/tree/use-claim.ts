@@ -1,11 +1,11 @@
 'use client'
 
-import { useRouter } from 'next/navigation'
 import { useState } from 'react'
 
 import type { Refusal } from '@/lib/events/answer'
 import { type Sent, useRowcall, useSend } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
+import { useGo } from '../layout/use-go'
 import type { ClaimWish } from './claim-wish'
 import { claimArgs } from './claim-wish'
 
@@ -20,7 +20,7 @@ export type Asked =
 export function useClaim(tree: number) {
   const send = useSend()
   const { beginWithoutSignal } = useRowcall()
-  const router = useRouter()
+  const go = useGo()
   const [asked, setAsked] = useState<Asked>({ state: 'not_asked' })
 
   async function ask(wish: ClaimWish): Promise<void> {
@@ -29,7 +29,7 @@ export function useClaim(tree: number) {
     switch (sent.state) {
       case 'accepted':
       case 'kept':
-        return router.push(routes.tree(tree))
+        return go.push(routes.tree(tree))
       case 'refused':
         return setAsked({
           state: 'refused',
@@ -44,7 +44,7 @@ export function useClaim(tree: number) {
 
   async function begin(): Promise<void> {
     const result = await beginWithoutSignal(tree)
-    if (result === 'begun') router.push(routes.tree(tree))
+    if (result === 'begun') go.push(routes.tree(tree))
     else setAsked({ state: 'cannot_begin' })
   }
 

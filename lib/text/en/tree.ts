@@ -132,4 +132,5 @@ export const tree = {
   toolsNamed: (tools: string) => `With you: ${tools}`,
   halfShare: (share: string) => `Half done, about ${share}`,
   claimIt: 'Claim this tree',
+  somethingWrong: 'Something is wrong with this tree',
 }

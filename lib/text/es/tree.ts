@@ -137,4 +137,5 @@ export const tree: typeof en = {
   toolsNamed: (tools) => `Llevas: ${tools}`,
   halfShare: (share) => `A medias, un ${share}`,
   claimIt: 'Tomar este árbol',
+  somethingWrong: 'Algo le pasa a este árbol',
 }
