@@ -35,10 +35,12 @@ const options = {
   help: { type: 'boolean', default: false },
 } as const
 
-process.exitCode = await run().catch((error) => {
+const code = await run().catch((error) => {
   print(error instanceof Error ? error.message : String(error))
   return 1
 })
+// The client library's sockets would keep Node awake for ten seconds more.
+process.stdout.write('', () => process.exit(code))
 
 async function run(): Promise<number> {
   const { values } = parseArgs({ options })

@@ -38,6 +38,8 @@ export async function signIn(backend: BackendAddress): Promise<PublicClient> {
     call: connection.call,
     listen: listener(connection),
     close: async () => {
+      // Taking leave keeps Node awake for ten seconds, so not where there is no socket.
+      if (!client.realtime.isConnected()) return
       await client.removeAllChannels()
       await client.realtime.disconnect()
     },
