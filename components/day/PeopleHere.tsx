@@ -1,9 +1,8 @@
 'use client'
 
-import { useRouter } from 'next/navigation'
-
 import { useRowcall, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
+import { useGo } from '../layout/use-go'
 import { useWords } from '../layout/Words'
 import { Face } from '../ui/Face'
 import { Icon } from '../ui/Icon'
@@ -13,7 +12,7 @@ import { Panel } from '../ui/Panel'
 /** One device, several people: a tap changes who holds it. What the other has not sent goes out all the same. */
 export function PeopleHere() {
   const { device } = useWords()
-  const router = useRouter()
+  const go = useGo()
   const { choose } = useRowcall()
   const memberships = useSelect((view) => view.memberships)
   const me = useSelect((view) => view.me)
@@ -35,7 +34,7 @@ export function PeopleHere() {
                   ? undefined
                   : () => {
                       choose(orchardId, personId)
-                      router.push(routes.home())
+                      go.push(routes.home())
                     }
               }
             />

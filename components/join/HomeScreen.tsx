@@ -1,25 +1,16 @@
 'use client'
 
-import { useRouter } from 'next/navigation'
 import { useEffect } from 'react'
 
 import { useSelect } from '@/lib/hooks'
-import { CrewGate } from '../layout/CrewGate'
 import { Fetching } from '../layout/Fetching'
+import { useGo } from '../layout/use-go'
 import { whereTo } from './where-to'
 
 /** The way in: sends each person where they belong, by who they are and what the day is at. */
 export function HomeScreen() {
-  return (
-    <CrewGate>
-      <OnTheWay />
-    </CrewGate>
-  )
-}
-
-function OnTheWay() {
-  const router = useRouter()
+  const go = useGo()
   const path = useSelect(whereTo)
-  useEffect(() => router.replace(path), [router, path])
+  useEffect(() => go.replace(path), [go, path])
   return <Fetching />
 }

@@ -1,11 +1,11 @@
 'use client'
 
-import { useRouter } from 'next/navigation'
 import { useState } from 'react'
 
 import { type Sent, useRowcall } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import type { LeadMessages } from '@/lib/text/messages'
+import { useGo } from '../layout/use-go'
 import { useLanguage, useLeadWords, useStartWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
@@ -22,7 +22,7 @@ export function SetUpForm({ code }: { code: string }) {
   const { setUp } = useLeadWords()
   const { common } = useStartWords()
   const language = useLanguage()
-  const router = useRouter()
+  const go = useGo()
   const { createOrchard } = useRowcall()
   const [orchard, setOrchard] = useState<NewOrchard>(() => ({
     name: '',
@@ -53,7 +53,7 @@ export function SetUpForm({ code }: { code: string }) {
     setIsAsking(false)
     if (answer.state !== 'accepted') return
     forgetCode()
-    router.replace(routes.home())
+    go.replace(routes.home())
   }
 
   return (

@@ -1,17 +1,17 @@
 'use client'
 
-import { useRouter } from 'next/navigation'
 import { useState } from 'react'
 
 import { type Sent, useRowcall } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
+import { useGo } from '../layout/use-go'
 import { forgetCode } from './use-code'
 
 type Wish = Parameters<ReturnType<typeof useRowcall>['redeem']>[0]
 
 /** Redeems a code and goes on into the crew. */
 export function useGettingIn() {
-  const router = useRouter()
+  const go = useGo()
   const { redeem } = useRowcall()
   const [isAsking, setIsAsking] = useState(false)
   const [sent, setSent] = useState<Sent | null>(null)
@@ -27,7 +27,7 @@ export function useGettingIn() {
       setIsAsking(false)
       if (answer.state !== 'accepted') return
       forgetCode()
-      router.replace(routes.home())
+      go.replace(routes.home())
     },
   }
 }

@@ -1,11 +1,11 @@
 'use client'
 
-import { useRouter } from 'next/navigation'
 import { useState } from 'react'
 
 import { type Briefing, openShiftOf, type Sent, useSelect, useSend } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { CrewScreen } from '../layout/CrewScreen'
+import { useGo } from '../layout/use-go'
 import { useLanguage, useWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
@@ -33,19 +33,24 @@ export function BriefingPages({ briefing }: { briefing: Briefing }) {
   const text = words.briefing
   if (!topic) return null
 
+  function turnTo(page: number) {
+    setAt(page)
+    scrollTo(0, 0)
+  }
+
   return (
     <CrewScreen
       why={isLast && <SignWhy {...{ version, how, isSigned, isOpen }} />}
       side={
         at > 0 && (
-          <Button kind="square" icon="left" onPress={() => setAt(at - 1)}>
+          <Button kind="square" icon="left" onPress={() => turnTo(at - 1)}>
             {words.common.back}
           </Button>
         )
       }
       step={
         !isLast ? (
-          <Button kind="call" onPress={() => setAt(at + 1)}>
+          <Button kind="call" onPress={() => turnTo(at + 1)}>
             {text.nextTopic}
           </Button>
         ) : isSigned || !isOpen ? (
@@ -90,7 +95,7 @@ type SignProps = { version: number; how: How | null; topics: number; name: strin
 function Sign({ version, how, topics, name }: SignProps) {
   const { briefing } = useWords()
   const language = useLanguage()
-  const router = useRouter()
+  const go = useGo()
   const send = useSend()
   const [sent, setSent] = useState<Sent | null>(null)
 
@@ -98,7 +103,7 @@ function Sign({ version, how, topics, name }: SignProps) {
     if (how === null) return
     const answer = await send('sign_briefing', { version, language, how })
     setSent(answer)
-    if (answer.state === 'kept') router.push(routes.ready())
+    if (answer.state === 'kept') go.push(routes.ready())
   }
 
   return (

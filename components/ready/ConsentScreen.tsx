@@ -1,11 +1,11 @@
 'use client'
 
-import { useRouter } from 'next/navigation'
 import { type ReactNode, useState } from 'react'
 
 import { type Sent, useSelect, useSend, type View } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { CrewScreen } from '../layout/CrewScreen'
+import { useGo } from '../layout/use-go'
 import { useStartWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
@@ -49,7 +49,7 @@ type AskedProps = {
 
 function Asked({ by, mayAgree, children }: AskedProps) {
   const { consent } = useStartWords()
-  const router = useRouter()
+  const go = useGo()
   const send = useSend()
   const [hasRead, setHasRead] = useState(false)
   const [sent, setSent] = useState<Sent | null>(null)
@@ -60,7 +60,7 @@ function Asked({ by, mayAgree, children }: AskedProps) {
       textVersion: consentTextVersion,
     })
     setSent(answer)
-    if (answer.state === 'kept') router.push(routes.ready())
+    if (answer.state === 'kept') go.push(routes.ready())
   }
 
   return (
