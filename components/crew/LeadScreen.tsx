@@ -1,6 +1,7 @@
 'use client'
 
 import './lead.css'
+import './people.css'
 
 import type { ReactNode } from 'react'
 

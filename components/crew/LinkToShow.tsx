@@ -1,13 +1,16 @@
 'use client'
 
+import dynamic from 'next/dynamic'
 import { useState, useSyncExternalStore } from 'react'
 
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { Dialog } from '../ui/Dialog'
 import { Note } from '../ui/Note'
-import { QrCode } from './QrCode'
 import { useLeadWords } from './use-lead-words'
+
+// The encoder is fetched only where a code is shown.
+const QrCode = dynamic(async () => (await import('../day/QrCode')).QrCode)
 
 /** A link as a code to scan, big enough for a tablet held up, and as words to send. */
 export function LinkToShow({ path }: { path: string }) {
@@ -35,7 +38,9 @@ export function LinkToShow({ path }: { path: string }) {
           {shift.onlyHere}
         </Note>
       )}
-      <QrCode text={url} label={shift.qrLabel} />
+      <div className="qr-small">
+        <QrCode text={url} label={shift.qrLabel} />
+      </div>
       <output className="link-words">{url}</output>
       <div className="tree-buttons">
         <Button icon="people" onPress={() => setIsBig(true)}>
@@ -52,7 +57,9 @@ export function LinkToShow({ path }: { path: string }) {
         onClose={() => setIsBig(false)}
         closeLabel={common.close}
       >
-        <QrCode text={url} label={shift.qrLabel} isBig />
+        <div className="qr-big">
+          <QrCode text={url} label={shift.qrLabel} />
+        </div>
       </Dialog>
     </div>
   )

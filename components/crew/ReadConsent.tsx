@@ -4,6 +4,7 @@ import { useState } from 'react'
 
 import { useSelect, useSend } from '@/lib/hooks'
 import { useWords } from '../layout/Words'
+import { consentTextVersion } from '../ready/consent-text'
 import { useNameOf } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
 import { Dialog } from '../ui/Dialog'
@@ -27,13 +28,15 @@ export function ReadConsent({ open, id, name, onClose }: ReadConsentProps) {
   const send = useSend()
   const { asked, ask } = useAsk()
   const minor = useSelect((view) => view.state?.minors[id] ?? null)
-  const version = useSelect((view) => view.state?.orchard.houseRules.consent_version ?? 1)
   const [chosen, setChosen] = useState<string | null>(null)
   const guardian = minor?.guardianId ?? null
   const lacksGuardian = minor !== null && guardian === null
 
   const agree = () =>
-    ask(send('give_consent', { by: guardian, textVersion: version }, { personId: id }), onClose)
+    ask(
+      send('give_consent', { by: guardian, textVersion: consentTextVersion }, { personId: id }),
+      onClose
+    )
   return (
     <Dialog open={open} title={text.consentTitle(name)} onClose={onClose} closeLabel={common.close}>
       {consent.parts.map(({ title, says }) => (
@@ -41,7 +44,7 @@ export function ReadConsent({ open, id, name, onClose }: ReadConsentProps) {
           <b>{title}</b> {says}
         </p>
       ))}
-      <p className="small">{consent.version(version)}</p>
+      <p className="small">{consent.version(consentTextVersion)}</p>
       {lacksGuardian && <GuardianChoice value={chosen} onChange={setChosen} />}
       <AskedNote asked={asked} whose={name} />
       {lacksGuardian ? (

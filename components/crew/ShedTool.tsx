@@ -4,10 +4,11 @@ import { useState } from 'react'
 
 import { useSend } from '@/lib/hooks'
 import { useWords } from '../layout/Words'
+import { toolIcons } from '../ready/use-tool-name'
 import { useNameOf } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
 import { Dialog } from '../ui/Dialog'
-import { Icon, type IconName } from '../ui/Icon'
+import { Icon } from '../ui/Icon'
 import { ListItem } from '../ui/List'
 import { AskedNote } from './AskedNote'
 import { FailTool } from './FailTool'
@@ -69,13 +70,4 @@ export function ShedTool({ tool }: { tool: NumberedTool }) {
       )}
     </>
   )
-}
-
-const toolIcons: Record<NumberedTool['kind'], IconName> = {
-  pruner: 'pruner',
-  lopper: 'lopper',
-  saw: 'saw',
-  pole_pruner: 'lopper',
-  ladder: 'ladder',
-  other: 'wheel',
 }
