@@ -5,6 +5,7 @@ import { type Command, type Lane, laneOf, lanes } from '@/lib/events/commands'
 import type { Instant } from '@/lib/events/state'
 
 import { waitMs } from './backoff'
+import { openKeptList } from './kept-list'
 import { answerLimitMs, keepSentMs, photoLimitMs } from './limits'
 import type { Bell, Clock, Kept, Locks, Random, Server, Storage } from './ports'
 
@@ -42,20 +43,27 @@ export type Outbox = {
 /** A fault of the server's own is tried so often; then the person hears of it, and the rest goes on. */
 const mostTries = 6
 
+const unsent = { state: 'unsent', answer: null, fault: null, answeredAt: null } as const
+
 export function openOutbox(parts: OutboxParts): Outbox {
-  const { server, storage, clock, random, locks, bell, owner } = parts
+  const { server, storage, clock, random, locks, owner } = parts
   const closing = new AbortController()
   const busy = new Set<Lane>()
   const triesOf = new Map<number, number>()
-  let items: readonly Kept[] = []
-  let writes = 0
   let leading = false
   let paused = false
   let tries = 0
   let stopWaiting: (() => void) | null = null
   const drainWaiters: (() => void)[] = []
 
-  const stopRinging = bell.onRing(() => void reload())
+  const list = openKeptList({
+    ...parts,
+    changed: (items) => {
+      parts.changed(items)
+      tellDrained()
+      pump()
+    },
+  })
   locks.lead(
     `rowcall|${owner}`,
     (over) => {
@@ -63,29 +71,19 @@ export function openOutbox(parts: OutboxParts): Outbox {
       over.addEventListener('abort', () => {
         leading = false
       })
-      void reload().then(forgetOld)
+      void list.reload().then(forgetOld)
     },
     closing.signal
   )
-  void reload()
+  void list.reload()
 
   return {
-    add: async (command, at) => {
-      await added({
-        owner,
-        command,
-        at,
-        state: 'unsent',
-        answer: null,
-        fault: null,
-        answeredAt: null,
-      })
-    },
-    remember: async (command, at, answer) => {
+    add: (command, at) => list.add({ owner, command, at, ...unsent }),
+    remember: (command, at, answer) => {
       const answeredAt = clock.now()
-      await added({ owner, command, at, state: 'sent', answer, fault: null, answeredAt })
+      return list.add({ owner, command, at, state: 'sent', answer, fault: null, answeredAt })
     },
-    dismiss,
+    dismiss: (seq) => list.remove([seq]),
     sendAgain,
     onEpoch,
     drained: () =>
@@ -103,7 +101,7 @@ export function openOutbox(parts: OutboxParts): Outbox {
     close: () => {
       closing.abort()
       stopWaiting?.()
-      stopRinging()
+      list.close()
     },
   }
 
@@ -111,9 +109,9 @@ export function openOutbox(parts: OutboxParts): Outbox {
   function pump(): void {
     if (!leading || paused || stopWaiting || closing.signal.aborted) return
     for (const lane of lanes) {
-      const next = items.find(
-        (kept) => kept.state === 'unsent' && laneOf(kept.command.name) === lane
-      )
+      const next = list
+        .items()
+        .find((kept) => kept.state === 'unsent' && laneOf(kept.command.name) === lane)
       if (!next) continue
       if (!busy.has(lane)) void sendFrom(lane, next)
       return
@@ -168,7 +166,7 @@ export function openOutbox(parts: OutboxParts): Outbox {
     tries = 0
     triesOf.delete(kept.seq)
     const answer = 'answer' in result ? result.answer : null
-    await changed({
+    await list.change({
       ...kept,
       state: answer && !isRefused(answer) ? 'sent' : 'refused',
       answer,
@@ -177,21 +175,13 @@ export function openOutbox(parts: OutboxParts): Outbox {
     })
   }
 
-  async function dismiss(seq: number): Promise<void> {
-    await storage.remove([seq])
-    await written(items.filter((kept) => kept.seq !== seq))
-  }
-
   /** A stored refusal would come again under the same id, so a refused wish is made anew. */
   async function sendAgain(seq: number): Promise<void> {
-    const kept = items.find((item) => item.seq === seq && item.state === 'refused')
+    const kept = list.items().find((item) => item.seq === seq && item.state === 'refused')
     if (!kept) return
     const id = kept.answer ? random.id() : kept.command.id
-    await storage.remove([seq])
-    items = items.filter((item) => item.seq !== seq)
-    const { seq: _, ...rest } = kept
-    const command = { ...kept.command, id }
-    await added({ ...rest, command, state: 'unsent', answer: null, fault: null, answeredAt: null })
+    const { at } = kept
+    await list.renew(kept, { owner, command: { ...kept.command, id }, at, ...unsent })
   }
 
   async function onEpoch(epoch: string): Promise<void> {
@@ -200,9 +190,9 @@ export function openOutbox(parts: OutboxParts): Outbox {
     if (known === epoch || !leading) return
     if (known !== undefined) {
       const lately = clock.now() - keepSentMs
-      for (const kept of items) {
+      for (const kept of list.items()) {
         if (kept.state !== 'sent' || (kept.answeredAt ?? 0) < lately) continue
-        await changed({ ...kept, state: 'unsent', answer: null, answeredAt: null })
+        await list.change({ ...kept, ...unsent })
       }
     }
     await storage.write(key, epoch)
@@ -211,53 +201,16 @@ export function openOutbox(parts: OutboxParts): Outbox {
 
   async function forgetOld(): Promise<void> {
     const lately = clock.now() - keepSentMs
-    const old = items.filter((kept) => kept.state === 'sent' && (kept.answeredAt ?? 0) < lately)
-    if (old.length === 0) return
-    await storage.remove(old.map(({ seq }) => seq))
-    await written(items.filter((kept) => !old.includes(kept)))
-  }
-
-  async function added(fresh: Omit<Kept, 'seq'>): Promise<void> {
-    const kept = await storage.add(fresh)
-    // A page that was told by the bell may have read it already.
-    await written([...items.filter(({ seq }) => seq !== kept.seq), kept])
-  }
-
-  async function changed(kept: Kept): Promise<void> {
-    await storage.change(kept)
-    await written(items.map((item) => (item.seq === kept.seq ? kept : item)))
-  }
-
-  async function written(next: readonly Kept[]): Promise<void> {
-    writes++
-    show(next)
-    bell.ring()
-    pump()
-  }
-
-  /** What was written while reading makes it read again. */
-  async function reload(): Promise<void> {
-    let before: number
-    let read: readonly Kept[]
-    do {
-      before = writes
-      read = await storage.all(owner)
-    } while (before !== writes)
-    if (closing.signal.aborted) return
-    show(read)
-    pump()
-  }
-
-  function show(next: readonly Kept[]): void {
-    items = next
-    parts.changed(next)
-    tellDrained()
+    const old = list
+      .items()
+      .filter((kept) => kept.state === 'sent' && (kept.answeredAt ?? 0) < lately)
+    if (old.length > 0) await list.remove(old.map(({ seq }) => seq))
   }
 
   function tellDrained(): void {
-    const waits = items.some(
-      ({ state, command }) => state === 'unsent' && laneOf(command.name) !== 'photo'
-    )
+    const waits = list
+      .items()
+      .some(({ state, command }) => state === 'unsent' && laneOf(command.name) !== 'photo')
     if (waits) return
     for (const resolve of drainWaiters.splice(0)) resolve()
   }
