@@ -1,24 +1,9 @@
 'use client'
 
 import { openShiftOf, useDraft, useSelect } from '@/lib/hooks'
+import { afterUndo, afterWork, type LastWork, type MyDay, newDay } from './day'
 
-/**
- * What this device remembers of my day: where I am, which trees I finished, and what can still be
- * undone. Nobody else needs it, so it is no event.
- */
-export type MyDay = {
-  shift: string | null
-  /** The tree I worked on last, or the row's end where I said that I am. */
-  at: number | null
-  atIsChosen: boolean
-  done: readonly number[]
-  last: LastWork | null
-}
-
-export type LastWork = { tree: number; how: 'done' | 'half' | 'not_begun'; at: string }
-
-const newDay: MyDay = { shift: null, at: null, atIsChosen: false, done: [], last: null }
-
+/** My day on this device; another shift begins a new one. */
 export type DayInHand = ReturnType<typeof useMyDay>
 
 export function useMyDay() {
@@ -34,19 +19,4 @@ export function useMyDay() {
     worked: (last: LastWork) => draft.writeNow(afterWork(day, last)),
     undone: () => draft.writeNow(afterUndo(day)),
   }
-}
-
-export function afterWork(day: MyDay, last: LastWork): MyDay {
-  const others = day.done.filter((tree) => tree !== last.tree)
-  return {
-    ...day,
-    at: last.tree,
-    atIsChosen: false,
-    done: last.how === 'done' ? [...others, last.tree] : others,
-    last,
-  }
-}
-
-export function afterUndo(day: MyDay): MyDay {
-  return { ...day, done: day.done.filter((tree) => tree !== day.last?.tree), last: null }
 }
