@@ -14,11 +14,15 @@ const neverChanges = () => () => {}
 /** Renders again only when the part is another one, not when it is only built anew. */
 export function useSelect<Part>(select: (view: View) => Part): Part {
   const client = useClient()
-  const last = useRef<{ part: Part } | null>(null)
+  const last = useRef<{ view: View; select: (view: View) => Part; part: Part } | null>(null)
   const read = (view: View) => {
-    const part = select(view)
-    if (last.current === null || !isEqual(last.current.part, part)) last.current = { part }
-    return last.current.part
+    const before = last.current
+    // Asked twice about one view, React must get one answer, also where parts cannot be compared.
+    if (before?.view === view && before.select === select) return before.part
+    const built = select(view)
+    const part = before && isEqual(before.part, built) ? before.part : built
+    last.current = { view, select, part }
+    return part
   }
   return useSyncExternalStore(
     client ? client.subscribe : neverChanges,
