@@ -1,0 +1,5 @@
+import { GiveBriefingScreen } from '@/components/shift/GiveBriefingScreen'
+
+export default function GiveBriefingPage() {
+  return <GiveBriefingScreen />
+}

@@ -1,0 +1,5 @@
+import { ShiftScreen } from '@/components/shift/ShiftScreen'
+
+export default function ShiftPage() {
+  return <ShiftScreen />
+}

@@ -1,0 +1,74 @@
+'use client'
+
+import { useId } from 'react'
+
+import { useDraft, useSelect, useSend } from '@/lib/hooks'
+import { AskedNote } from '../crew/AskedNote'
+import { useAsk } from '../crew/use-ask'
+import { useLeadWords } from '../crew/use-lead-words'
+import { Button } from '../ui/Button'
+import { Panel } from '../ui/Panel'
+import { Why } from '../ui/Why'
+import { LeftGroup } from './LeftGroup'
+import {
+  countWithoutWhy,
+  type LeftKind,
+  leftOpen,
+  noWhys,
+  type Whys,
+  whysFor,
+  withMe,
+} from './leaving'
+import { useLeftWords } from './use-left-words'
+
+const nothingLeft = { people: [], claims: [], tools: [] }
+
+/** Closes the shift: everything that is still open is listed, and a lead says why for each. */
+export function CloseShift({ shiftId, isNext }: { shiftId: string; isNext: boolean }) {
+  const { shift: text } = useLeadWords()
+  const send = useSend()
+  const whyId = useId()
+  const left = useSelect(({ state }) => (state ? leftOpen(state) : nothingLeft))
+  const me = useSelect((view) => view.me?.personId ?? '')
+  const draft = useDraft<Whys>(`close|${shiftId}`, noWhys)
+  const { asked, ask } = useAsk()
+  const leftWords = useLeftWords()
+  const whys = withMe(draft.value, me, left, text.closing)
+  const lacking = countWithoutWhy(left, whys)
+  const kind = isNext ? 'call' : 'plain'
+  const kinds: readonly LeftKind[] = ['people', 'claims', 'tools']
+
+  return (
+    <Panel title={text.closeTitle}>
+      <div className="stack">
+        <p className="small">{text.closeNote}</p>
+        {kinds.every((one) => left[one].length === 0) && <p>{text.nothingOpen}</p>}
+        {kinds.map((one) => (
+          <LeftGroup
+            key={one}
+            {...leftWords[one](left[one])}
+            whys={whys[one]}
+            onWhy={(some) => draft.write({ ...whys, [one]: { ...whys[one], ...some } })}
+          />
+        ))}
+        <AskedNote asked={asked} />
+        {lacking > 0 && <Why id={whyId}>{text.writeWhy(lacking)}</Why>}
+        {lacking > 0 ? (
+          <Button kind={kind} state="off" describedBy={whyId}>
+            {text.close}
+          </Button>
+        ) : (
+          <Button
+            kind={kind}
+            state={asked.state === 'asking' ? 'waiting' : 'ready'}
+            onPress={() =>
+              ask(send('close_shift', { why: whysFor(left, whys) }), () => draft.drop())
+            }
+          >
+            {text.close}
+          </Button>
+        )}
+      </div>
+    </Panel>
+  )
+}

@@ -1,0 +1,86 @@
+'use client'
+
+import { useId } from 'react'
+
+import type { OffReason } from '@/lib/events/state'
+import { capitalised, speciesWords } from '@/lib/text/species'
+import { useLeadWords } from '../crew/use-lead-words'
+import { useWords } from '../layout/Words'
+import { CheckRow } from '../ui/CheckRow'
+import { ChoiceGroup } from '../ui/ChoiceGroup'
+import { Pick } from '../ui/Pick'
+import { type Offs, offReasons, usualReason } from './offs'
+
+type OffListProps = {
+  species: readonly string[]
+  offs: Offs
+  /** Proposed from the calendar: their hint says why. */
+  proposed: Offs
+  /** Null: may be pruned again. */
+  onChange: (what: string, reason: OffReason | null) => void
+}
+
+/** Each kind of tree of the round, and ladders: ticked is off, with its reason. */
+export function OffList({ species, offs, proposed, onChange }: OffListProps) {
+  const words = useWords()
+  const { shift: text } = useLeadWords()
+  const rows = [
+    ...species.map((one) => ({ what: one, word: speciesWords(words, one).many })),
+    { what: 'ladder', word: text.offLadders },
+  ]
+  return (
+    <ul className="offs" aria-label={text.offToday}>
+      {rows.map(({ what, word }) => {
+        const reason = offs[what]
+        return (
+          <li key={what}>
+            <CheckRow
+              checked={reason !== undefined}
+              onChange={(isOff) =>
+                onChange(what, isOff ? (proposed[what] ?? usualReason(what)) : null)
+              }
+              hint={
+                what === 'ladder'
+                  ? text.offLaddersNote
+                  : proposed[what] && `${text.offSeason} ${text.offSeasonSource}`
+              }
+            >
+              {capitalised(word)}:{' '}
+              {reason === undefined ? text.isOn : text.isOff(words.things.offReason[reason])}
+            </CheckRow>
+            {reason !== undefined && (
+              <Reasons what={word} value={reason} onChange={(next) => onChange(what, next)} />
+            )}
+          </li>
+        )
+      })}
+    </ul>
+  )
+}
+
+type ReasonsProps = {
+  what: string
+  value: OffReason
+  onChange: (reason: OffReason) => void
+}
+
+function Reasons({ what, value, onChange }: ReasonsProps) {
+  const { shift: text } = useLeadWords()
+  const name = useId()
+  return (
+    <ChoiceGroup label={text.because(what)} hideLabel as="picks">
+      {offReasons.map((reason) => (
+        <Pick
+          key={reason}
+          type="radio"
+          low
+          name={name}
+          checked={reason === value}
+          onChange={() => onChange(reason)}
+        >
+          {text.reasons[reason]}
+        </Pick>
+      ))}
+    </ChoiceGroup>
+  )
+}

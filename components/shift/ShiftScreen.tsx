@@ -1,0 +1,26 @@
+'use client'
+
+import { openShiftOf, useNow, useSelect } from '@/lib/hooks'
+import { LeadScreen } from '../crew/LeadScreen'
+import { useLeadWords } from '../crew/use-lead-words'
+import { DuringShift } from './DuringShift'
+import { dayIn } from './orchard-time'
+import './shift.css'
+import { WayToOpen } from './WayToOpen'
+
+/** The shift from planning to closing: one next step at a time. */
+export function ShiftScreen() {
+  const { shift: text } = useLeadWords()
+  const open = useSelect(openShiftOf)
+  const zone = useSelect((view) => view.state?.orchard.timeZone ?? 'UTC')
+  const now = useNow(60_000)
+  return (
+    <LeadScreen here="shift">
+      <div className="shift-screen">
+        <h1>{open ? text.isOpen : text.title}</h1>
+        {open && <DuringShift shift={open} />}
+        {!open && now && <WayToOpen today={dayIn(zone, now)} />}
+      </div>
+    </LeadScreen>
+  )
+}

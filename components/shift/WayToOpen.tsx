@@ -1,0 +1,66 @@
+'use client'
+
+import type { ReactNode } from 'react'
+
+import { useSelect } from '@/lib/hooks'
+import { useLeadWords } from '../crew/use-lead-words'
+import { useWords } from '../layout/Words'
+import { Panel } from '../ui/Panel'
+import type { StepState } from '../ui/RowLine'
+import { Step, Steps } from '../ui/Steps'
+import { BriefingForm } from './BriefingForm'
+import { nextShiftOf, workRoundOf } from './coming-shift'
+import { JoinLink } from './JoinLink'
+import { OpenForm } from './OpenForm'
+import { RoundForm } from './RoundForm'
+import { ScheduleForm } from './ScheduleForm'
+import { useHoursWords } from './use-hours-words'
+
+/** Round, plan, briefing, open: each step is done where it stands. */
+export function WayToOpen({ today }: { today: string }) {
+  const { common } = useWords()
+  const { shift: text } = useLeadWords()
+  const hoursWords = useHoursWords()
+  const round = useSelect(workRoundOf)
+  const shift = useSelect(nextShiftOf)
+  const isManager = useSelect((view) => view.state?.me.role === 'manager')
+  const isBriefingWritten = (shift?.briefingVersion ?? 0) > 0
+  const at = !round ? 0 : !shift ? 1 : !isBriefingWritten ? 2 : 3
+  const stateOf = (step: number): StepState => (step < at ? 'done' : step === at ? 'now' : 'later')
+
+  const step = (number: number, title: string, says: string | false, form: ReactNode) => (
+    <Step
+      state={stateOf(number)}
+      number={number + 1}
+      title={title}
+      doneWord={common.doneStep}
+      heading
+    >
+      {number < at && says && <p className="small">{says}</p>}
+      {number === at && form}
+    </Step>
+  )
+  return (
+    <>
+      <Panel>
+        <Steps roomy label={text.steps}>
+          {step(
+            0,
+            text.round,
+            round !== null && text.roundIs(text.kinds[round.kind], String(round.season)),
+            isManager ? <RoundForm today={today} /> : <p>{text.waitsForManager}</p>
+          )}
+          {step(
+            1,
+            text.plan,
+            shift !== null && hoursWords(shift),
+            round && <ScheduleForm roundId={round.id} today={today} />
+          )}
+          {step(2, text.writeBriefing, false, shift && <BriefingForm shift={shift} isNext />)}
+          {step(3, text.open, false, shift && <OpenForm shift={shift} />)}
+        </Steps>
+      </Panel>
+      {shift && <JoinLink shiftId={shift.id} />}
+    </>
+  )
+}
