@@ -4104,6 +4104,22 @@ begin
   return v_taken;
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.tidy()
+ RETURNS void
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  -- Longer than any phone keeps unsent work (14 days).
+  delete from public.command_answers where at < now() - interval '90 days';
+  delete from public.wrong_codes where since < now() - interval '1 day';
+  delete from public.setup_codes where expires_at < now() - interval '30 days';
+  -- Somebody signed in, got no further, and went.
+  delete from auth.users u
+  where u.is_anonymous and u.created_at < now() - interval '24 hours'
+    and not exists (select 1 from public.logins l where l.user_id = u.id);
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.today(p_orchard uuid)
  RETURNS date
  LANGUAGE plpgsql

@@ -36,18 +36,19 @@ alter table auth.users enable row level security;
 alter table auth.sessions enable row level security;
 alter table auth.refresh_tokens enable row level security;
 
+-- No search_path on these three: then they are inlined, and they name nothing that could be shadowed.
 create or replace function auth.jwt() returns jsonb
-language sql stable set search_path = '' as $$
+language sql stable as $$
   select nullif(current_setting('request.jwt.claims', true), '')::jsonb
 $$;
 
 create or replace function auth.uid() returns uuid
-language sql stable set search_path = '' as $$
+language sql stable as $$
   select (nullif(current_setting('request.jwt.claims', true), '')::jsonb ->> 'sub')::uuid
 $$;
 
 create or replace function auth.role() returns text
-language sql stable set search_path = '' as $$
+language sql stable as $$
   select nullif(current_setting('request.jwt.claims', true), '')::jsonb ->> 'role'
 $$;
 
