@@ -12,7 +12,7 @@ import { ButtonLink } from '../ui/ButtonLink'
 import { Tag } from '../ui/Tag'
 import { Why } from '../ui/Why'
 import { AfterPhoto } from './AfterPhoto'
-import { FinishStep } from './FinishStep'
+import { FinishStep, FinishWhy } from './FinishStep'
 import { FinishTicks, type Ticks } from './FinishTicks'
 import { HowFar } from './HowFar'
 import { InHandOnly } from './InHandOnly'
@@ -52,7 +52,7 @@ function Finish({ facts: { tree, tag } }: { facts: TreeFacts }) {
     <CrewScreen
       tree={tree.no}
       who={<Tag>{tag}</Tag>}
-      why={fault && <Why tone="wrong">{fault}</Why>}
+      why={fault ? <Why tone="wrong">{fault}</Why> : <FinishWhy ticks={ticks} mustTick={isSick} />}
       side={
         <ButtonLink kind="square" icon="undo" href={routes.tree(tree.no)}>
           {words.common.back}

@@ -5,13 +5,13 @@ import { Button } from '../ui/Button'
 import { Why } from '../ui/Why'
 import { type Ticks, tickNames } from './FinishTicks'
 
+const whyId = 'finish-why'
+
 type FinishStepProps = {
   ticks: Ticks
   mustTick: boolean
   onFinish: () => void
 }
-
-const whyId = 'finish-why'
 
 /**
  * Saying that the tree is finished also says that the three things are so: one tap, no typing. Only
@@ -19,19 +19,22 @@ const whyId = 'finish-why'
  */
 export function FinishStep({ ticks, mustTick, onFinish }: FinishStepProps) {
   const { tree: text } = useWords()
-  const left = tickNames.filter((name) => !ticks[name]).length
   if (mustTick && !ticks.blades)
     return (
-      <div className="grow">
-        <Why id={whyId}>{text.tickFirst}</Why>
-        <Button kind="call" wide state="off" describedBy={whyId} sub={text.leftToTick(1)}>
-          {text.finish}
-        </Button>
-      </div>
+      <Button kind="call" state="off" describedBy={whyId} sub={text.leftToTick(1)}>
+        {text.finish}
+      </Button>
     )
+  const isAllTicked = tickNames.every((name) => ticks[name])
   return (
-    <Button kind="call" onPress={onFinish} sub={left > 0 ? text.finishSays : undefined}>
+    <Button kind="call" onPress={onFinish} sub={isAllTicked ? undefined : text.finishSays}>
       {text.finish}
     </Button>
   )
+}
+
+/** Above the button while it waits. */
+export function FinishWhy({ ticks, mustTick }: Omit<FinishStepProps, 'onFinish'>) {
+  const { tree: text } = useWords()
+  return mustTick && !ticks.blades ? <Why id={whyId}>{text.tickFirst}</Why> : null
 }

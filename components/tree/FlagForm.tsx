@@ -12,7 +12,7 @@ import { Why } from '../ui/Why'
 import { CloseLink } from './CloseLink'
 import { DiseaseQuestions } from './DiseaseQuestions'
 import { FlagExtras } from './FlagExtras'
-import { FlagStep } from './FlagStep'
+import { FlagStep, FlagWhy } from './FlagStep'
 import { type FlagDraft, flagArgs } from './flag-draft'
 import { HazardQuestion } from './HazardQuestion'
 import { KindQuestion } from './KindQuestion'
@@ -63,7 +63,13 @@ export function FlagForm({ facts, draft, onRaised }: FlagFormProps) {
       tree={tree.no}
       who={<Tag>{tag}</Tag>}
       end={<CloseLink href={routes.tree(tree.no)} />}
-      why={fault && <Why tone="wrong">{fault}</Why>}
+      why={
+        fault ? (
+          <Why tone="wrong">{fault}</Why>
+        ) : (
+          <FlagWhy kind={flag.kind} isReady={args !== null} />
+        )
+      }
       step={<FlagStep kind={flag.kind} isReady={args !== null} onRaise={() => void raise()} />}
     >
       <KindQuestion kind={flag.kind} onChange={(kind) => change({ kind })} />

@@ -21,24 +21,26 @@ export function FlagStep({ kind, isReady, onRaise }: FlagStepProps) {
   const nameOf = useNameOf()
   const [lead] = useLeadsHere()
   const isOffline = useSelect((view) => view.signal === 'no_signal')
-  const hazardSub = lead ? flag.flagHazardSub(nameOf(lead)) : flag.flagHazardSubNoName
-  const [words, sub] =
-    kind === 'arborist'
-      ? [flag.flagHazard, isOffline ? flag.keptTell : hazardSub]
-      : [flag.flagDisease, isOffline ? flag.keptTell : flag.flagDiseaseSub]
   if (kind === null) return null
+
+  const words = kind === 'arborist' ? flag.flagHazard : flag.flagDisease
   if (!isReady)
     return (
-      <div className="grow">
-        <Why id={whyId}>{flag.chooseSign}</Why>
-        <Button kind="call" wide state="off" describedBy={whyId}>
-          {words}
-        </Button>
-      </div>
+      <Button kind="call" state="off" describedBy={whyId}>
+        {words}
+      </Button>
     )
+  const told = lead ? flag.flagHazardSub(nameOf(lead)) : flag.flagHazardSubNoName
+  const sub = isOffline ? flag.keptTell : kind === 'arborist' ? told : flag.flagDiseaseSub
   return (
     <Button kind="call" sub={sub} onPress={onRaise}>
       {words}
     </Button>
   )
+}
+
+/** Above the button while it waits. */
+export function FlagWhy({ kind, isReady }: Omit<FlagStepProps, 'onRaise'>) {
+  const { flag } = useWords()
+  return kind !== null && !isReady ? <Why id={whyId}>{flag.chooseSign}</Why> : null
 }

@@ -17,28 +17,30 @@ export function KindQuestion({ kind, onChange }: KindQuestionProps) {
   return (
     <>
       {kind === null && <h1>{flag.kindTitle}</h1>}
-      <ChoiceGroup label={flag.kindTitle} hideLabel as="tiles">
-        <Tile
-          type="radio"
-          name="kind"
-          beside
-          checked={kind === 'disease'}
-          onChange={() => onChange('disease')}
-          art={<Mark name="disease" size={28} />}
-        >
-          {flag.kindDisease}
-        </Tile>
-        <Tile
-          type="radio"
-          name="kind"
-          beside
-          checked={kind === 'arborist'}
-          onChange={() => onChange('arborist')}
-          art={<Mark name="arborist" size={28} />}
-        >
-          {flag.kindHazard}
-        </Tile>
-      </ChoiceGroup>
+      <div className={kind === null ? undefined : 'kind-chosen'}>
+        <ChoiceGroup label={flag.kindTitle} hideLabel as="tiles">
+          <Tile
+            type="radio"
+            name="kind"
+            beside
+            checked={kind === 'disease'}
+            onChange={() => onChange('disease')}
+            art={<Mark name="disease" size={28} />}
+          >
+            {flag.kindDisease}
+          </Tile>
+          <Tile
+            type="radio"
+            name="kind"
+            beside
+            checked={kind === 'arborist'}
+            onChange={() => onChange('arborist')}
+            art={<Mark name="arborist" size={28} />}
+          >
+            {flag.kindHazard}
+          </Tile>
+        </ChoiceGroup>
+      </div>
     </>
   )
 }
