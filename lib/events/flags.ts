@@ -29,7 +29,7 @@ export const flagFolds: Folds = {
 export const flagPredictions: Predictions = {
   flag_tree: (state, { id, personId, args }, now) => {
     const claim = args.kind === 'arborist' ? claimOnTree(state, args.tree) : null
-    const begun = claim !== null && args.share !== null
+    const begun = claim?.kind === 'prune' && args.share !== null
     const dealt = args.kind === 'arborist' && Object.hasOwn(state.deals, args.tree)
     return [
       {
