@@ -1,6 +1,6 @@
 'use client'
 
-import { useId } from 'react'
+import { useId, useState } from 'react'
 
 import { useDraft, useSelect, useSend } from '@/lib/hooks'
 import { AskedNote } from '../crew/AskedNote'
@@ -33,11 +33,27 @@ export function CloseShift({ shiftId, isNext }: { shiftId: string; isNext: boole
   const draft = useDraft<Whys>(`close|${shiftId}`, noWhys)
   const { asked, ask } = useAsk()
   const leftWords = useLeftWords()
+  const [isClosing, setIsClosing] = useState(false)
   const whys = withMe(draft.value, me, left, text.closing)
   const lacking = countWithoutWhy(left, whys)
   const kind = isNext ? 'call' : 'plain'
   const kinds: readonly LeftKind[] = ['people', 'claims', 'tools']
 
+  if (!isClosing)
+    return (
+      <Panel title={text.closeTitle}>
+        <div className="stack">
+          <ul className="plain-list">
+            {kinds.map(
+              (one) => left[one].length > 0 && <li key={one}>{leftWords[one](left[one]).title}</li>
+            )}
+          </ul>
+          <Button kind={kind} onPress={() => setIsClosing(true)}>
+            {text.close}
+          </Button>
+        </div>
+      </Panel>
+    )
   return (
     <Panel title={text.closeTitle}>
       <div className="stack">

@@ -10,7 +10,7 @@ import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Panel } from '../ui/Panel'
 import { BriefingForm } from './BriefingForm'
-import { countSigned, toBrief } from './briefed'
+import { countSigned, crewToBrief } from './briefed'
 import { CloseShift } from './CloseShift'
 import { JoinLink } from './JoinLink'
 import { OffToday } from './OffToday'
@@ -21,7 +21,7 @@ export function DuringShift({ shift }: { shift: Shift & { id: string } }) {
   const { shift: text } = useLeadWords()
   const hoursWords = useHoursWords()
   const now = useNow(60_000)
-  const unbriefed = useSelect((view) => toBrief(view).length)
+  const unbriefed = useSelect((view) => crewToBrief(view).length)
   const signed = useSelect(countSigned)
   const [isWriting, setIsWriting] = useState(false)
   const isOver = now !== null && now.getTime() > Date.parse(shift.endsAt)

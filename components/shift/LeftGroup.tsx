@@ -1,6 +1,6 @@
 'use client'
 
-import { useId } from 'react'
+import { useId, useState } from 'react'
 
 import { useLeadWords } from '../crew/use-lead-words'
 import { Button } from '../ui/Button'
@@ -68,6 +68,7 @@ type OneWhyProps = {
 function OneWhy({ words, picks, why, onWhy }: OneWhyProps) {
   const { shift: text } = useLeadWords()
   const name = useId()
+  const [isOwn, setIsOwn] = useState(why !== '' && !picks.includes(why))
   return (
     <>
       <b>{words}</b>
@@ -78,14 +79,22 @@ function OneWhy({ words, picks, why, onWhy }: OneWhyProps) {
             type="radio"
             low
             name={name}
-            checked={pick === why}
-            onChange={() => onWhy(pick)}
+            checked={!isOwn && pick === why}
+            onChange={() => {
+              setIsOwn(false)
+              onWhy(pick)
+            }}
           >
             {pick}
           </Pick>
         ))}
+        <Pick type="radio" low name={name} checked={isOwn} onChange={() => setIsOwn(true)}>
+          {text.whyWords}
+        </Pick>
       </ChoiceGroup>
-      <TextField low label={text.whyWords} value={why} maxLength={300} onChange={onWhy} />
+      {isOwn && (
+        <TextField low label={text.why(words)} value={why} maxLength={300} onChange={onWhy} />
+      )}
     </>
   )
 }

@@ -24,6 +24,7 @@ export const board = {
   here: 'On site',
   nobodyHere: 'Nobody is counted in.',
   openMap: 'Open the map',
+  toShift: 'Open a round',
   openBlock: (block: string) => `${block} on the map`,
   others: (count: number) => plural(count, 'and 1 more', `and ${count} more`),
 }

@@ -22,6 +22,7 @@ export const board: typeof en = {
   here: 'En el huerto',
   nobodyHere: 'No se contó a nadie.',
   openMap: 'Abrir el mapa',
+  toShift: 'Abrir una ronda',
   openBlock: (block) => `${block} en el mapa`,
   others: (count) => plural(count, 'y 1 más', `y ${count} más`),
 }

@@ -1,0 +1,5 @@
+import { BoardScreen } from '@/components/board/BoardScreen'
+
+export default function BoardPage() {
+  return <BoardScreen />
+}
