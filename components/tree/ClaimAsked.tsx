@@ -1,6 +1,6 @@
 'use client'
 
-import { myDealtTrees, useSelect } from '@/lib/hooks'
+import { useSelect } from '@/lib/hooks'
 import { faultSentence } from '@/lib/text/fault'
 import { useWords } from '../layout/Words'
 import { Why } from '../ui/Why'
@@ -10,22 +10,24 @@ export const claimWhyId = 'claim-why'
 
 type ClaimAskedProps = {
   asked: Asked
-  tree: number
-  /** Nobody is named yet for a tree that asks for two. */
-  needsCompany: boolean
+  isDealt: boolean
+  /** Also without signal: dealt to me, and nothing that asks for a second person. */
+  mayBegin: boolean
+  /** Why yes waits: nobody is named for a tree that asks for two, or something is missing. */
+  waits: 'company' | 'missing' | null
+  tag: string
 }
 
 /** What is to be known before one says yes, and what became of saying it. */
-export function ClaimAsked({ asked, tree, needsCompany }: ClaimAskedProps) {
+export function ClaimAsked({ asked, isDealt, mayBegin, waits, tag }: ClaimAskedProps) {
   const words = useWords()
   const offline = useSelect((view) => view.signal === 'no_signal')
-  const isDealt = useSelect((view) => myDealtTrees(view).includes(tree))
   const { claim } = words
 
   switch (asked.state) {
     case 'no_answer':
       return (
-        <Why tone="wrong">{isDealt ? `${claim.noAnswer} ${claim.beginWhy}` : claim.noAnswer}</Why>
+        <Why tone="wrong">{mayBegin ? `${claim.noAnswer} ${claim.beginWhy}` : claim.noAnswer}</Why>
       )
     case 'failed':
       return (
@@ -38,9 +40,11 @@ export function ClaimAsked({ asked, tree, needsCompany }: ClaimAskedProps) {
     case 'not_asked':
     case 'asking':
     case 'refused': {
-      if (needsCompany) return <Why id={claimWhyId}>{claim.chooseWho}</Why>
-      if (offline) return <Why id={claimWhyId}>{isDealt ? claim.beginWhy : claim.needsSignal}</Why>
-      return null
+      if (waits === 'company') return <Why id={claimWhyId}>{claim.chooseWho}</Why>
+      if (waits === 'missing') return <Why id={claimWhyId}>{claim.refusedTitle(tag)}</Why>
+      if (!offline) return null
+      const needsSignal = isDealt ? claim.twoNeedSignal : claim.needsSignal
+      return <Why id={claimWhyId}>{mayBegin ? claim.beginWhy : needsSignal}</Why>
     }
   }
 }

@@ -3,7 +3,7 @@
 import { useState } from 'react'
 
 import { placeInWords } from '@/lib/domain/planning/place-in-words'
-import { refusalsFor, useSelect, whoIsWhere } from '@/lib/hooks'
+import { myDealtTrees, refusalsFor, useSelect, whoIsWhere } from '@/lib/hooks'
 import { placeSentences } from '@/lib/text/place-in-words'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useFormat } from '../layout/use-format'
@@ -45,14 +45,25 @@ export function ClaimScreen({ facts, onAnother, onTake }: ClaimScreenProps) {
   )
   const { asked, ask, begin } = useClaim(tree.no)
   const two = asksForTwo(tree, wish)
+  const isDealt = useSelect((view) => myDealtTrees(view).includes(tree.no))
+  const mayBegin = isDealt && !two
 
   if (asked.state === 'refused')
     return <ClaimRefused facts={facts} asked={asked} onAnother={onAnother} onTake={onTake} />
   const missing = isSaid(tree, wish) ? known : []
+  const waits = !isSaid(tree, wish) ? 'company' : missing.length > 0 ? 'missing' : null
   return (
     <CrewScreen
       tree={tree.no}
-      why={<ClaimAsked asked={asked} tree={tree.no} needsCompany={!isSaid(tree, wish)} />}
+      why={
+        <ClaimAsked
+          asked={asked}
+          isDealt={isDealt}
+          mayBegin={mayBegin}
+          waits={waits}
+          tag={facts.tag}
+        />
+      }
       side={
         <Button kind="square" icon="cross" label={words.nextTree.notThisOne} onPress={onAnother}>
           {words.common.no}
@@ -62,7 +73,8 @@ export function ClaimScreen({ facts, onAnother, onTake }: ClaimScreenProps) {
         <ClaimStep
           facts={facts}
           asked={asked}
-          isOff={missing.length > 0 || !isSaid(tree, wish)}
+          mayBegin={mayBegin}
+          isOff={waits !== null}
           onClaim={() => ask(wish)}
           onBegin={begin}
         />

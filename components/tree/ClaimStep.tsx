@@ -1,6 +1,6 @@
 'use client'
 
-import { myDealtTrees, useSelect } from '@/lib/hooks'
+import { useSelect } from '@/lib/hooks'
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { claimWhyId } from './ClaimAsked'
@@ -11,22 +11,23 @@ type ClaimStepProps = {
   facts: TreeFacts
   asked: Asked
   isOff: boolean
+  /** Dealt to me, and nothing that asks for a second person. */
+  mayBegin: boolean
   onClaim: () => void
-  /** Without signal, for a tree that is dealt to me. */
   onBegin: () => void
 }
 
 /** Yes, in all its states. */
 export function ClaimStep({
-  facts: { tree, tag },
+  facts: { tag },
   asked,
   isOff,
+  mayBegin,
   onClaim,
   onBegin,
 }: ClaimStepProps) {
   const { claim, nextTree } = useWords()
   const offline = useSelect((view) => view.signal === 'no_signal')
-  const isDealt = useSelect((view) => myDealtTrees(view).includes(tree.no))
 
   if (asked.state === 'asking')
     return (
@@ -34,13 +35,13 @@ export function ClaimStep({
         {nextTree.askingFor(tag)}
       </Button>
     )
-  if (isOff || (offline && !isDealt))
+  if (isOff || (offline && !mayBegin))
     return (
       <Button kind="call" state="off" describedBy={claimWhyId}>
         {nextTree.yesClaim}
       </Button>
     )
-  if (isDealt && (offline || asked.state === 'no_answer'))
+  if (mayBegin && (offline || asked.state === 'no_answer'))
     return (
       <Button kind="call" sub={claim.beginSub} onPress={onBegin}>
         {claim.begin(tag)}

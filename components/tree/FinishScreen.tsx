@@ -9,7 +9,6 @@ import { CrewScreen } from '../layout/CrewScreen'
 import { useGo } from '../layout/use-go'
 import { useWords } from '../layout/Words'
 import { ButtonLink } from '../ui/ButtonLink'
-import { Tag } from '../ui/Tag'
 import { Why } from '../ui/Why'
 import { AfterPhoto } from './AfterPhoto'
 import { FinishStep, FinishWhy } from './FinishStep'
@@ -17,6 +16,7 @@ import { FinishTicks, type Ticks } from './FinishTicks'
 import { HowFar } from './HowFar'
 import { InHandOnly } from './InHandOnly'
 import { useMyDay } from './my-day'
+import { TagInHand } from './TagInHand'
 import { useStepsDone } from './use-steps-done'
 import type { TreeFacts } from './use-tree'
 
@@ -51,7 +51,7 @@ function Finish({ facts: { tree, tag } }: { facts: TreeFacts }) {
   return (
     <CrewScreen
       tree={tree.no}
-      who={<Tag>{tag}</Tag>}
+      who={<TagInHand>{tag}</TagInHand>}
       why={fault ? <Why tone="wrong">{fault}</Why> : <FinishWhy ticks={ticks} mustTick={isSick} />}
       side={
         <ButtonLink kind="square" icon="undo" href={routes.tree(tree.no)}>

@@ -13,11 +13,11 @@ import { ButtonLink } from '../ui/ButtonLink'
 import type { ButtonState } from '../ui/button-look'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
 import { Pick } from '../ui/Pick'
-import { Tag } from '../ui/Tag'
 import { TextArea } from '../ui/TextArea'
 import { Why } from '../ui/Why'
 import { InHandOnly } from './InHandOnly'
 import { useMyDay } from './my-day'
+import { TagInHand } from './TagInHand'
 import { useStepsDone } from './use-steps-done'
 import type { TreeFacts } from './use-tree'
 
@@ -70,7 +70,7 @@ function LeaveIt({ facts: { tree, tag } }: { facts: TreeFacts }) {
   return (
     <CrewScreen
       tree={tree.no}
-      who={<Tag>{tag}</Tag>}
+      who={<TagInHand>{tag}</TagInHand>}
       why={
         fault ? (
           <Why tone="wrong">{fault}</Why>

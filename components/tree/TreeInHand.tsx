@@ -10,10 +10,10 @@ import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Note } from '../ui/Note'
-import { Tag } from '../ui/Tag'
 import { DiseaseNote } from './DiseaseNote'
 import { PeopleAtTree } from './PeopleAtTree'
 import { StuckSheet } from './StuckSheet'
+import { TagInHand } from './TagInHand'
 import { stepsOf } from './tree-steps'
 import { ageWords, kindWords } from './tree-words'
 import { useStepsDone } from './use-steps-done'
@@ -43,7 +43,7 @@ export function TreeInHand({ facts, mine }: TreeInHandProps) {
       tree={tree.no}
       who={
         <span className="row">
-          <Tag state={mine.state === 'held' ? 'sure' : 'asking'}>{tag}</Tag>
+          <TagInHand>{tag}</TagInHand>
           <HeldFor since={mine.state === 'held' ? mine.claim.openedAt : mine.begunAt} />
         </span>
       }

@@ -11,6 +11,7 @@ export function WorksOffline() {
   const { works } = unsent
   const things = [
     works.workCards,
+    works.emergency,
     works.finish,
     works.flags,
     works.map,

@@ -8,12 +8,9 @@ export const claim = {
   who: 'Who?',
   nobodyHere: 'Nobody else is counted in. Ask your lead.',
   chooseWho: 'Say who works with you, then claim.',
-  twoNeeded: 'Ladder or saw: two people, or somebody in earshot.',
-  feet: 'Ladder?',
   ground: 'Feet on the ground',
   ladder: 'With a ladder',
   ladderWhy: (height: string) => `This tree is ${height} high.`,
-  heightUnknown: 'Nobody has measured this tree: feet on the ground.',
 
   noAnswer: 'No answer in 8 seconds. The tree is not yours yet; nothing was changed.',
   refusedTitle: (tag: string) => `${tag} cannot be yours yet`,
@@ -28,4 +25,5 @@ export const claim = {
   holdsAnother: (tag: string) => `You hold ${tag}`,
   holdsAnotherNote: 'Finish it, leave it half done or hand it over. Then take the next.',
   backToIt: 'Back to your tree',
+  twoNeedSignal: 'Ladder or saw needs signal first. Without it, take a tree from the ground.',
 }

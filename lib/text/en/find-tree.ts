@@ -22,7 +22,6 @@ export const findTree = {
   writeTree: (row: number, first: number, last: number) =>
     `Row ${row} has trees ${first} to ${last}. Write one of them.`,
   noTreeThere: (tag: string) => `No tree stands at ${tag}. Look at the tag again.`,
-  lookAtIt: (tag: string) => `Look at ${tag}`,
   noSuchTree: 'There is no tree with this number',
   noSuchTreeWhy: 'The link may be old. Look at the tag and find it by its row.',
   goes: 'This is the one',

@@ -9,14 +9,11 @@ export const nextTree = {
   claim: 'Claim this tree',
   claimTag: (tag: string) => `Claim ${tag}`,
   askingFor: (tag: string) => `Asking for ${tag}…`,
-  askingKept: 'Kept. You are told when the answer is here.',
 
   dealtBy: (name: string) => `${name} dealt it to you`,
   dealt: 'Dealt to you',
   sameRow: 'Next in the row you are in',
   nearest: 'The nearest tree you may take',
-  oneOfDeals: (count: number) =>
-    plural(count, '1 tree dealt to you', `${count} trees dealt to you`),
   begun: 'Begun before, the rest is left to do',
   diseaseThere: 'Flagged for disease: clean your tools after it',
   needsTwo: 'Two people: ladder or saw',
@@ -24,7 +21,6 @@ export const nextTree = {
   paces: (count: number) => plural(count, 'one pace', `${count} paces`),
   way: (distance: string, paces: string, minutes: string) =>
     `${distance}, ${paces}, about ${minutes}`,
-  noWay: 'No measured position. Count the trees from the tagged end.',
   towards: {
     far: (row: number) => `Along row ${row}, away from the tagged end`,
     tagged: (row: number) => `Along row ${row}, towards the tagged end`,
@@ -37,7 +33,6 @@ export const nextTree = {
   },
   treesOn: (count: number) => plural(count, 'the first tree', `${count} trees on`),
   side: { left: 'on your left', right: 'on your right', ahead: 'ahead of you' },
-  youAreHere: 'You are here',
 
   confirmTitle: 'Look at the tree. Is it this one?',
   rowAndPlace: (row: number, place: string) => `Row ${row}, ${place} from the tagged end.`,
@@ -58,5 +53,4 @@ export const nextTree = {
   noneLeft: 'No tree is left for you right now',
   noneLeftWhy: 'Help a neighbour, or ask your lead.',
   noneBecause: 'What stands in the way',
-  haulBrush: 'Haul brush in this row',
 }

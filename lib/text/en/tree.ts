@@ -103,7 +103,7 @@ export const tree = {
 
   givenBack: (tag: string) => `${tag} is given back, as it was.`,
 
-  notConfirmed: 'Not confirmed yet',
+  notConfirmed: 'Not confirmed yet.',
   fruitsOn: {
     spur: 'fruits on spurs',
     shoot: 'fruits on last year’s shoots',
@@ -130,7 +130,6 @@ export const tree = {
   askThemHow: 'Call out or walk over. Leave the cut until then.',
   finishSays: 'and the three above are so',
   toolsNamed: (tools: string) => `With you: ${tools}`,
-  halfShare: (share: string) => `Half done, about ${share}`,
   claimIt: 'Claim this tree',
   somethingWrong: 'Something is wrong with this tree',
 }

@@ -8,12 +8,9 @@ export const claim: typeof en = {
   who: '¿Quién?',
   nobodyHere: 'No hay nadie más presente. Pregunta a tu jefe de cuadrilla.',
   chooseWho: 'Di quién trabaja contigo y toma el árbol.',
-  twoNeeded: 'Escalera o serrucho: dos personas, o alguien que te oiga.',
-  feet: '¿Escalera?',
   ground: 'Pies en el suelo',
   ladder: 'Con escalera',
   ladderWhy: (height) => `Este árbol mide ${height} de alto.`,
-  heightUnknown: 'Nadie ha medido este árbol: pies en el suelo.',
 
   noAnswer: 'Sin respuesta en 8 segundos. El árbol aún no es tuyo; nada cambió.',
   refusedTitle: (tag) => `${tag} aún no puede ser tuyo`,
@@ -28,4 +25,5 @@ export const claim: typeof en = {
   holdsAnother: (tag) => `Tienes ${tag}`,
   holdsAnotherNote: 'Termínalo, déjalo a medias o pásalo a otra persona. Luego toma el próximo.',
   backToIt: 'Volver a tu árbol',
+  twoNeedSignal: 'Escalera o serrucho necesitan señal. Sin ella, toma un árbol desde el suelo.',
 }

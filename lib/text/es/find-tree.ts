@@ -21,7 +21,6 @@ export const findTree: typeof en = {
   writeTree: (row, first, last) =>
     `La fila ${row} tiene árboles de ${first} a ${last}. Escribe uno.`,
   noTreeThere: (tag) => `En ${tag} no hay árbol. Mira otra vez la placa.`,
-  lookAtIt: (tag) => `Ver ${tag}`,
   noSuchTree: 'No hay árbol con este número',
   noSuchTreeWhy: 'El enlace puede ser viejo. Mira la placa y búscalo por su fila.',
   goes: 'Es este',

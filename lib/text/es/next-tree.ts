@@ -8,20 +8,17 @@ export const nextTree: typeof en = {
   claim: 'Tomar este árbol',
   claimTag: (tag) => `Tomar ${tag}`,
   askingFor: (tag) => `Pidiendo ${tag}…`,
-  askingKept: 'Guardado. Te avisamos cuando llegue la respuesta.',
 
   dealtBy: (name) => `Te lo asignó ${name}`,
   dealt: 'Asignado a ti',
   sameRow: 'El siguiente en la fila donde estás',
   nearest: 'El árbol más cercano que puedes tomar',
-  oneOfDeals: (count) => plural(count, '1 árbol asignado a ti', `${count} árboles asignados a ti`),
   begun: 'Empezado antes, queda el resto',
   diseaseThere: 'Marcado por enfermedad: limpia después las herramientas',
   needsTwo: 'Dos personas: escalera o serrucho',
 
   paces: (count) => plural(count, 'un paso', `${count} pasos`),
   way: (distance, paces, minutes) => `${distance}, ${paces}, unos ${minutes}`,
-  noWay: 'Sin posición medida. Cuenta los árboles desde el extremo marcado.',
   towards: {
     far: (row) => `Por la fila ${row}, alejándote del extremo marcado`,
     tagged: (row) => `Por la fila ${row}, hacia el extremo marcado`,
@@ -34,7 +31,6 @@ export const nextTree: typeof en = {
   },
   treesOn: (count) => plural(count, 'el primer árbol', `${count} árboles más allá`),
   side: { left: 'a tu izquierda', right: 'a tu derecha', ahead: 'delante de ti' },
-  youAreHere: 'Estás aquí',
 
   confirmTitle: 'Mira el árbol. ¿Es este?',
   rowAndPlace: (row, place) => `Fila ${row}, el ${place} desde el extremo marcado.`,
@@ -55,5 +51,4 @@ export const nextTree: typeof en = {
   noneLeft: 'Ahora mismo no queda árbol para ti',
   noneLeftWhy: 'Ayuda a alguien cerca o pregunta a tu jefe de cuadrilla.',
   noneBecause: 'Qué lo impide',
-  haulBrush: 'Sacar ramas de esta fila',
 }

@@ -103,7 +103,7 @@ export const tree: typeof en = {
 
   givenBack: (tag) => `${tag} queda devuelto, como estaba.`,
 
-  notConfirmed: 'Aún sin confirmar',
+  notConfirmed: 'Aún sin confirmar.',
   fruitsOn: {
     spur: 'da fruto en dardos',
     shoot: 'da fruto en brotes del año pasado',
@@ -135,7 +135,6 @@ export const tree: typeof en = {
   askThemHow: 'Llama en voz alta o acércate. Deja el corte hasta entonces.',
   finishSays: 'y lo de arriba está hecho',
   toolsNamed: (tools) => `Llevas: ${tools}`,
-  halfShare: (share) => `A medias, un ${share}`,
   claimIt: 'Tomar este árbol',
   somethingWrong: 'Algo le pasa a este árbol',
 }
