@@ -31,6 +31,9 @@ export function GoHome() {
 
   return (
     <Panel title={breakLeave.leaveTitle}>
+      <p className="small" id="leave-note">
+        {isHeldBack ? breakLeave.before : breakLeave.leaveNote}
+      </p>
       {(holdsTree || tools.length > 0) && (
         <List label={breakLeave.before}>
           {holdsTree && (
@@ -62,9 +65,6 @@ export function GoHome() {
           {breakLeave.unsentFirstNote}
         </Note>
       )}
-      <p className="small" id="leave-note">
-        {isHeldBack ? breakLeave.before : breakLeave.leaveNote}
-      </p>
       <div className="after-note">
         <WhyNot sent={sent} />
         <Button

@@ -51,7 +51,7 @@ export function StopScreen({ stop }: StopScreenProps) {
         <Order number={isMine ? 3 : 2} title={orders.out} note={orders.outNote} />
         <Order number={isMine ? 4 : 3} title={orders.walk} note={meetingPoint ?? orders.walkNote} />
       </ol>
-      <p className="count" role="status">
+      <p className="answered" role="status">
         <Icon name="people" />
         <span>{isUnsent ? text.keptNotSent : text.answered(answered, all)}</span>
       </p>

@@ -22,7 +22,6 @@ const ways: Partial<Record<StepName, string>> = {
   stopped: routes.stopWork(),
   consent: routes.consent(),
   briefing: routes.briefing(),
-  given: routes.briefing(),
   equipment: routes.tools(),
   tools: routes.tools(),
   on_break: routes.breakOrLeave(),

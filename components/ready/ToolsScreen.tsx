@@ -19,11 +19,21 @@ export function ToolsScreen() {
   const format = useFormat()
   const facts = useSelect(toolFacts)
   const [check, setCheck] = useState<Check>(nothingChecked)
+  const [outOfUse, setOutOfUse] = useState<readonly number[]>([])
+  const labels = useSelect((view) => outOfUse.map((no) => view.state?.tools[no]?.label ?? ''))
   const equipment = facts.equipment === 'checked' ? [] : facts.items
   const doing = nextDoing(check, facts.may === 'yes' ? equipment : [])
 
   return (
-    <ToolsStep doing={doing} check={check} facts={facts} onDone={() => setCheck(nothingChecked)}>
+    <ToolsStep
+      doing={doing}
+      check={check}
+      facts={facts}
+      onDone={(failed) => {
+        setCheck(nothingChecked)
+        setOutOfUse(failed)
+      }}
+    >
       <h1>{tools.lookFirst}</h1>
       {facts.may !== 'yes' && (
         <Note icon="clock">
@@ -39,6 +49,11 @@ export function ToolsScreen() {
       )}
       {facts.may === 'yes' && (
         <>
+          {labels.length > 0 && (
+            <Note icon="cross" tone="stop" role="status" lead={tools.outOfUse(format.list(labels))}>
+              {tools.hangItAway}
+            </Note>
+          )}
           <ChecksToDo check={check} onCheck={setCheck} equipment={equipment} />
           {facts.equipment === 'checked' && (
             <Note icon="check" tone="done">

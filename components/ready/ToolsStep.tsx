@@ -19,8 +19,8 @@ type ToolsStepProps = {
   doing: NextDoing
   check: Check
   facts: ToolFacts
-  /** What was checked is on its way. */
-  onDone: () => void
+  /** What was checked is on its way; these tools are out of use now. */
+  onDone: (outOfUse: readonly number[]) => void
   children: ReactNode
 }
 
@@ -61,7 +61,7 @@ export function ToolsStep({ doing, check, facts, onDone, children }: ToolsStepPr
               kind="call"
               onPress={async () => {
                 setSent(await sendAll(doing))
-                onDone()
+                onDone(doing.fails)
               }}
             >
               <SendWords doing={doing} check={check} />

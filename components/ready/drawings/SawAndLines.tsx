@@ -1,15 +1,19 @@
-import { limb } from '../../tree/drawings/limb'
+import { limb, outline } from '../../tree/drawings/limb'
 import { Goes, Wood } from '../../tree/drawings/Wood'
 import { ClosedGround, Danger, Earth, earthY, Person, Tree } from './scenery'
 
 const trunk = limb({ x: 70, y: 176 }, { angle: 0, length: 176, width: [62, 50] })
 const heavy = limb({ x: 88, y: 84 }, { angle: 82, length: 236, turn: -8, width: [34, 12] })
 
+/** The share of the limb that stays. */
+const collar = 0.12
+
 /** Three cuts on a heavy limb: from below, from above further out, then the stub at the collar. */
 export function SawDrawing() {
   return (
     <>
-      <Goes limbs={[heavy]} cutAt={0.12} />
+      <Goes limbs={[heavy]} cutAt={collar} />
+      <path d={outline(heavy, 0, collar)} fill="var(--wood)" />
       <Wood limbs={[trunk]} />
       <Danger d="M176 92V78M208 52V72M114 60V100" />
       <Cut number={1} x={176} y={110} />

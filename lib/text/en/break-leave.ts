@@ -13,7 +13,7 @@ export const breakLeave = {
   leave: 'I am going home',
   leaveTitle: 'Go home counted',
   leaveNote: 'So that nobody looks for you at dusk.',
-  before: 'Before you go',
+  before: 'Before you go:',
   stillHeld: (tag: string) => `You still hold ${tag}`,
   stillAtRow: 'You still work on a row',
   finishFirst: 'Finish it, leave it half done, or hand it over.',

@@ -12,7 +12,7 @@ export const breakLeave: typeof en = {
   leave: 'Me voy a casa',
   leaveTitle: 'A casa, contado',
   leaveNote: 'Para que nadie te busque al anochecer.',
-  before: 'Antes de irte',
+  before: 'Antes de irte:',
   stillHeld: (tag) => `Todavía tienes ${tag}`,
   stillAtRow: 'Todavía trabajas en una hilera',
   finishFirst: 'Termínalo, déjalo a medias o pásalo a otra persona.',

@@ -6,7 +6,7 @@ export const device: typeof en = {
   current: 'ahora',
   switchTo: (name) => `Seguir como ${name}`,
   addPerson: 'Otra persona entra en este dispositivo',
-  addPersonNote: 'Abre aquí el enlace del turno, o escribid su código.',
+  addPersonNote: 'Abre aquí el enlace del turno, o escribe su código.',
   second: 'Tu segundo dispositivo',
   secondNote: 'Haz un código y escanéalo con el otro. Después también actúa por ti.',
   makeCode: 'Hacer un código',

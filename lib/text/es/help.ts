@@ -13,7 +13,7 @@ export const help: typeof en = {
   ofBlock: (block) => `De ${block}`,
   noCoordinates: 'Nadie ha medido dónde está este huerto. Di la dirección de arriba.',
   noCard:
-    'El responsable aún no ha escrito la tarjeta de emergencia. Pregunta a tu jefe de cuadrilla: a quién llamar, dónde estáis, dónde está el botiquín.',
+    'El responsable aún no ha escrito la tarjeta de emergencia. Pregunta a tu jefe de cuadrilla: a quién llamar, dónde están, dónde está el botiquín.',
   noNumber: 'En la tarjeta no hay número. Llama al número de emergencias de tu país.',
   keptHere: 'Esta tarjeta queda en este teléfono y no necesita señal. Una llamada sí.',
   sayFirst: 'Di primero: dónde estás, qué pasó, cuántos heridos hay.',

@@ -2,7 +2,7 @@ import type { stop as en } from '../en/stop'
 import { plural } from './plural'
 
 export const stop: typeof en = {
-  title: 'Parad el trabajo',
+  title: 'Paren todo',
   goesOnTitle: 'El trabajo sigue',
   goesOnWhy: 'Un jefe de cuadrilla deja seguir. Mira a tu alrededor antes de empezar.',
   goesOnAnswer: 'Lo he oído',
@@ -12,7 +12,7 @@ export const stop: typeof en = {
   since: (time) => `Desde las ${time}.`,
   orders: {
     signal: 'Da la señal, ya',
-    shout: 'Y grita: ¡parad! El teléfono nunca es la alarma.',
+    shout: 'Y grita: ¡paren todo! El teléfono nunca es la alarma.',
     tools: 'Herramientas abajo, hojas cerradas',
     toolsNote: 'Deja el árbol como está. Sigue siendo tuyo.',
     out: 'Fuera de debajo de los árboles',
@@ -29,7 +29,7 @@ export const stop: typeof en = {
   signals: {
     horn: 'Tres toques largos de bocina',
     whistle: 'Tres pitidos largos',
-    voice: 'Grita: ¡parad!',
+    voice: 'Grita: ¡paren todo!',
   },
   first: 'Primero, y fuerte:',
   shoutToo: 'Grítalo también, una y otra vez, y que otros lo pasen.',
