@@ -2,22 +2,23 @@
 
 import { useLeadWords } from '../crew/use-lead-words'
 import { useFormat } from '../layout/use-format'
-import { useWords } from '../layout/Words'
 import type { Progress } from './progress'
 
 /** Done, in progress, half done and left as lengths of one bar; drawn, so that no page carries styles. */
 export function BlockBar({ progress }: { progress: Progress }) {
-  const { common } = useWords()
   const { board } = useLeadWords()
   const format = useFormat()
   const { trees, done, inProgress, begun } = progress
   const left = trees - done - inProgress - begun
-  const parts = [
-    { name: 'done', count: done, word: common.status.done },
-    { name: 'at-work', count: inProgress, word: common.status.in_progress },
-    { name: 'begun', count: begun, word: board.begun },
-    { name: 'left', count: left, word: common.status.unpruned },
-  ].filter(({ count }) => count > 0)
+  const parts = (
+    [
+      { name: 'done', count: done },
+      { name: 'inProgress', count: inProgress },
+      { name: 'begun', count: begun },
+      { name: 'left', count: left },
+    ] as const
+  ).filter(({ count }) => count > 0)
+  const words = parts.map(({ name, count }) => board.part(count, board.counted[name](count)))
   let from = 0
   return (
     <svg
@@ -25,7 +26,7 @@ export function BlockBar({ progress }: { progress: Progress }) {
       viewBox="0 0 300 14"
       preserveAspectRatio="none"
       role="img"
-      aria-label={board.bar(format.list(parts.map(({ count, word }) => board.part(count, word))))}
+      aria-label={board.bar(format.list(words))}
     >
       {parts.map(({ name, count }) => {
         const width = (count / Math.max(1, trees)) * 300

@@ -2,12 +2,10 @@
 
 import type { Block } from '@/lib/domain/orchard/types'
 import { countsByBlock, useSelect } from '@/lib/hooks'
-import { routes } from '@/lib/routes'
 import { useLeadWords } from '../crew/use-lead-words'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
-import { ButtonLink } from '../ui/ButtonLink'
-import { Mark, type MarkName } from '../ui/Mark'
+import { Mark } from '../ui/Mark'
 import { BlockBar } from './BlockBar'
 import { BlockPicture } from './BlockPicture'
 import type { BlockProgress } from './progress'
@@ -27,13 +25,13 @@ export function BlockCard({ block, progress }: BlockCardProps) {
     const counts = countsByBlock(view).get(block.no)
     return { disease: counts?.disease ?? 0, arborist: counts?.arborist ?? 0 }
   })
-  const facts: readonly { mark: MarkName; count: number; word: string }[] = [
-    { mark: 'done', count: done, word: common.status.done },
-    { mark: 'inProgress', count: progress.inProgress, word: common.status.in_progress },
-    { mark: 'inProgress', count: progress.begun, word: board.begun },
-    { mark: 'disease', count: flagged.disease, word: common.status.disease },
-    { mark: 'arborist', count: flagged.arborist, word: common.status.arborist },
-  ]
+  const facts = [
+    { mark: 'done', of: 'done', count: done },
+    { mark: 'inProgress', of: 'inProgress', count: progress.inProgress },
+    { mark: 'inProgress', of: 'begun', count: progress.begun },
+    { mark: 'disease', of: 'disease', count: flagged.disease },
+    { mark: 'arborist', of: 'arborist', count: flagged.arborist },
+  ] as const
   return (
     <section className="block-card" aria-labelledby={`block-${block.no}`}>
       <BlockPicture block={block} label={board.pictureOf(block.name)} />
@@ -50,22 +48,13 @@ export function BlockCard({ block, progress }: BlockCardProps) {
         <ul className="block-marks">
           {facts
             .filter(({ count }) => count > 0)
-            .map(({ mark, count, word }) => (
-              <li key={word}>
+            .map(({ mark, of, count }) => (
+              <li key={of}>
                 <Mark name={mark} size={18} />
-                <span className="num">{board.part(count, word)}</span>
+                <span className="num">{board.part(count, board.counted[of](count))}</span>
               </li>
             ))}
         </ul>
-        <ButtonLink
-          low
-          kind="quiet"
-          icon="map"
-          href={routes.map()}
-          label={board.openBlock(block.name)}
-        >
-          {board.openMap}
-        </ButtonLink>
       </div>
     </section>
   )

@@ -17,14 +17,14 @@ export type BlockPicture = {
 }
 
 const width = 300
-const tallest = 200
+const height = 200
 
-/** Fits the block into the picture with a spacing of air around it. */
+/** The block in the middle of the picture, with a spacing of air around it. */
 export function pictureOf(block: Block, trees: readonly Tree[]): BlockPicture {
   const own = trees.filter((tree) => tree.block === block.no && stands(tree))
   const positions = positionsOf(own, [block])
   const origin = positions.values().next().value?.position
-  if (!origin) return { width, height: 60, spacing: 10, dots: [] }
+  if (!origin) return { width, height, spacing: 10, dots: [] }
 
   const metres = own.map(({ no }) => {
     const { eastM, northM } = offsetFrom(origin, positions.get(no)?.position ?? origin)
@@ -34,17 +34,17 @@ export function pictureOf(block: Block, trees: readonly Tree[]): BlockPicture {
   const [minY, maxY] = rangeOf(metres.map(({ y }) => y))
   const airM = Math.max(block.treeSpacingM, block.rowSpacingM)
   const [wideM, highM] = [maxX - minX + 2 * airM, maxY - minY + 2 * airM]
-  const scale = Math.min(width / wideM, tallest / highM)
-  // A high block is drawn in the middle of the picture's width.
+  const scale = Math.min(width / wideM, height / highM)
   const left = (width - wideM * scale) / 2
+  const top = (height - highM * scale) / 2
   return {
     width,
-    height: Math.round(highM * scale),
+    height,
     spacing: Math.min(block.treeSpacingM, block.rowSpacingM) * scale,
     dots: metres.map(({ no, x, y }) => ({
       no,
       x: round(left + (x - minX + airM) * scale),
-      y: round((y - minY + airM) * scale),
+      y: round(top + (y - minY + airM) * scale),
     })),
   }
 }

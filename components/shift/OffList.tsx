@@ -46,7 +46,11 @@ export function OffList({ species, offs, proposed, onChange }: OffListProps) {
               }
             >
               {capitalised(word)}:{' '}
-              {reason === undefined ? text.isOn : text.isOff(words.things.offReason[reason])}
+              {reason !== undefined
+                ? text.isOff(words.things.offReason[reason])
+                : what === 'ladder'
+                  ? text.laddersOn
+                  : text.isOn}
             </CheckRow>
             {reason !== undefined && (
               <Reasons what={word} value={reason} onChange={(next) => onChange(what, next)} />

@@ -12,7 +12,14 @@ export const board = {
   peopleAt: (people: string) => `${people} at its trees`,
   bar: (parts: string) => `Trees: ${parts}`,
   part: (count: number, status: string) => `${count} ${status}`,
-  begun: 'half done',
+  counted: {
+    done: (_: number) => 'done',
+    inProgress: (_: number) => 'in progress',
+    begun: (_: number) => 'half done',
+    left: (_: number) => 'left to do',
+    disease: (_: number) => 'flagged for disease',
+    arborist: (_: number) => 'flagged for a licensed arborist',
+  },
   nothingYet: 'No tree is done yet. Numbers come as the crew works.',
   noShift: 'No shift is open. These are the numbers of the round.',
   pictureOf: (block: string) => `${block}, seen from above, each tree with its status`,
@@ -25,6 +32,5 @@ export const board = {
   nobodyHere: 'Nobody is counted in.',
   openMap: 'Open the map',
   toShift: 'Open a round',
-  openBlock: (block: string) => `${block} on the map`,
   others: (count: number) => plural(count, 'and 1 more', `and ${count} more`),
 }

@@ -151,6 +151,7 @@ export const shift = {
   },
   isOff: (reason: string) => `off, because ${reason}`,
   isOn: 'may be pruned',
+  laddersOn: 'may be used',
   putOff: 'Put off',
   allow: 'Allow again',
 }

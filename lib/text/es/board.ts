@@ -10,7 +10,19 @@ export const board: typeof en = {
   peopleAt: (people) => `${people} en sus árboles`,
   bar: (parts) => `Árboles: ${parts}`,
   part: (count, status) => `${count} ${status}`,
-  begun: 'a medias',
+  counted: {
+    done: (trees) => plural(trees, 'hecho', 'hechos'),
+    inProgress: (_) => 'en curso',
+    begun: (_) => 'a medias',
+    left: (_) => 'por hacer',
+    disease: (trees) => plural(trees, 'marcado por enfermedad', 'marcados por enfermedad'),
+    arborist: (trees) =>
+      plural(
+        trees,
+        'marcado para un arborista con licencia',
+        'marcados para un arborista con licencia'
+      ),
+  },
   nothingYet: 'Aún no hay ningún árbol hecho. Los números llegan según trabaja la cuadrilla.',
   noShift: 'No hay turno abierto. Estos son los números de la ronda.',
   pictureOf: (block) => `${block}, visto desde arriba, cada árbol con su estado`,
@@ -23,6 +35,5 @@ export const board: typeof en = {
   nobodyHere: 'No se contó a nadie.',
   openMap: 'Abrir el mapa',
   toShift: 'Abrir una ronda',
-  openBlock: (block) => `${block} en el mapa`,
   others: (count) => plural(count, 'y 1 más', `y ${count} más`),
 }

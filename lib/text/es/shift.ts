@@ -151,6 +151,7 @@ export const shift: typeof en = {
   },
   isOff: (reason) => `hoy no, porque ${reason}`,
   isOn: 'se puede podar',
+  laddersOn: 'se pueden usar',
   putOff: 'Dejar para otro día',
   allow: 'Permitir otra vez',
 }
