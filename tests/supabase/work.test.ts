@@ -61,6 +61,16 @@ describe.each(engines)('working at a tree on $name', ({ open }) => {
     expect(await bo.read('tree_notes', { tree: 3 })).toMatchObject([{ note: 'The top is left.' }])
   })
 
+  test('brush carried away leaves the tree as pruned as it was', async () => {
+    const { orchard, ann } = await readyCrew(db)
+    const { command: claim } = await ann.must('claim_tree', { tree: 3, kind: 'brush' })
+
+    await ann.must('finish_tree', { tree: 3, claim })
+
+    expect(await workOn(orchard.id, 3)).toEqual([])
+    expect((await lastEvent(orchard)).body).toEqual({ tree: 3, claimsEnded: [claim] })
+  })
+
   test('a tree given back without having been begun is as it was', async () => {
     const { orchard, ann } = await readyCrew(db)
     const { command: claim } = await ann.must('claim_tree', { tree: 3 })
