@@ -48,7 +48,7 @@ export type CrewCounts = { atTree: number; free: number; onBreak: number }
 
 export function countCrew(where: readonly Whereabouts[]): CrewCounts {
   const atTree = where.filter(isAtWork).length
-  const onBreak = where.filter((one) => one.state === 'break').length
+  const onBreak = where.filter((one) => one.state === 'break' && !isAtWork(one)).length
   return { atTree, onBreak, free: where.length - atTree - onBreak }
 }
 

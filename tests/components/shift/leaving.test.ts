@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest'
+
+import { countWithoutWhy, noWhys, whysFor, withMe } from '@/components/shift/leaving'
+
+const left = { people: ['ines', 'teo'], claims: ['claim'], tools: ['3'] }
+
+test('who closes the shift need not be asked why they are still there', () => {
+  const whys = withMe(noWhys, 'ines', left, 'Closes the shift')
+  expect(whys.people).toEqual({ ines: 'Closes the shift' })
+  expect(countWithoutWhy(left, whys)).toBe(3)
+})
+
+test('a reason that a lead wrote over it stays', () => {
+  const written = { ...noWhys, people: { ines: 'Sleeps in the barn' } }
+  expect(withMe(written, 'ines', left, 'Closes the shift')).toEqual(written)
+})
+
+test('what was closed meanwhile needs no reason, and what came up lacks one', () => {
+  const whys = {
+    people: { teo: 'Seen going', gone: 'Seen going' },
+    claims: { claim: '  ' },
+    tools: { 3: 'Lost' },
+  }
+  expect(whysFor(left, whys)).toEqual({
+    people: { teo: 'Seen going' },
+    claims: {},
+    tools: { 3: 'Lost' },
+  })
+  expect(countWithoutWhy(left, whys)).toBe(2)
+})
