@@ -14,7 +14,7 @@ type BenchProps = {
 /** What lies at the thumbs: what comes next, and below it what helps when something is wrong. */
 export function Bench({ why, side, step, strip }: BenchProps) {
   return (
-    <div className="bench">
+    <footer className="bench">
       {why}
       {(side || step) && (
         <div className="row">
@@ -23,6 +23,6 @@ export function Bench({ why, side, step, strip }: BenchProps) {
         </div>
       )}
       {strip}
-    </div>
+    </footer>
   )
 }

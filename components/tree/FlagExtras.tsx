@@ -8,6 +8,8 @@ import { PhotoPick } from './PhotoPick'
 type FlagExtrasProps = {
   flag: FlagDraft
   onChange: (part: Partial<FlagDraft>) => void
+  /** Kept at once: it is large, and the next thing may be the end of the page. */
+  onPhoto: (jpeg: string) => void
   beforeCamera: () => Promise<void>
 }
 
@@ -15,7 +17,7 @@ type FlagExtrasProps = {
 const longestNote = 500
 
 /** A photo and a few words, for who likes. */
-export function FlagExtras({ flag, onChange, beforeCamera }: FlagExtrasProps) {
+export function FlagExtras({ flag, onChange, onPhoto, beforeCamera }: FlagExtrasProps) {
   const { flag: text } = useWords()
   return (
     <>
@@ -23,7 +25,7 @@ export function FlagExtras({ flag, onChange, beforeCamera }: FlagExtrasProps) {
         title={text.photo}
         hint={text.photoHint}
         jpeg={flag.photo}
-        onPhoto={(photo) => onChange({ photo })}
+        onPhoto={onPhoto}
         onAway={() => onChange({ photo: null })}
         beforeCamera={beforeCamera}
       />

@@ -76,7 +76,12 @@ export function FlagForm({ facts, draft, onRaised }: FlagFormProps) {
       {flag.kind === 'disease' && <DiseaseQuestions flag={flag} onChange={change} />}
       {flag.kind === 'arborist' && <HazardQuestion flag={flag} onChange={change} />}
       {flag.kind !== null && (
-        <FlagExtras flag={flag} onChange={change} beforeCamera={() => draft.writeNow(flag)} />
+        <FlagExtras
+          flag={flag}
+          onChange={change}
+          onPhoto={(photo) => void draft.writeNow({ ...flag, photo })}
+          beforeCamera={() => draft.writeNow(flag)}
+        />
       )}
     </CrewScreen>
   )

@@ -32,6 +32,7 @@ export function NextTree({ facts, suggestion, day, onClaim, onOther, onWhere }: 
   const words = useWords()
   const format = useFormat()
   const way = useWay(day.at, tree.no)
+  const isHere = day.at === tree.no
   const isOffline = useSelect((view) => view.signal === 'no_signal')
   return (
     <CrewScreen
@@ -62,7 +63,8 @@ export function NextTree({ facts, suggestion, day, onClaim, onOther, onWhere }: 
           <p className="small">{block.name}</p>
         </div>
       </div>
-      {way && (
+      {isHere && <p className="place">{words.findTree.atIt}</p>}
+      {way && !isHere && (
         <div className="row way-words">
           <Icon name={arrow[way.towards === 'across' ? 'ahead' : way.side]} size={32} />
           <div className="grow">

@@ -27,13 +27,11 @@ export function NextTreeScreen({ asked }: NextTreeScreenProps) {
   const [chosen, setChosen] = useState(asked)
   const [isConfirming, setConfirming] = useState(false)
   const [sheet, setSheet] = useState<'other' | 'where' | null>(null)
-  const suggested = useSelect((view) => suggestedTree(view, day.at))
+  const left = day.last && day.last.how !== 'done' ? day.last.tree : null
+  const suggested = useSelect((view) => suggestedTree(view, day.at, left))
+  const best = suggested.state === 'found' ? suggested.suggestion : null
   const suggestion: Suggestion | null =
-    chosen !== null
-      ? { tree: chosen, why: 'chosen', walkM: null }
-      : suggested.state === 'found'
-        ? suggested.suggestion
-        : null
+    chosen === null || chosen === best?.tree ? best : { tree: chosen, why: 'chosen', walkM: null }
   const facts = useTree(suggestion?.tree ?? null)
   const closeSheet = () => setSheet(null)
   const take = (tree: number) => {

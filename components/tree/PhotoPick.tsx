@@ -29,6 +29,12 @@ export function PhotoPick({ title, hint, jpeg, onPhoto, onAway, beforeCamera }: 
     'ready'
   )
 
+  // A photo takes a while to be made small; what was written meanwhile must not be put back.
+  const keep = useRef(onPhoto)
+  useEffect(() => {
+    keep.current = onPhoto
+  })
+
   async function openCamera(): Promise<void> {
     await beforeCamera()
     input.current?.click()
@@ -39,7 +45,7 @@ export function PhotoPick({ title, hint, jpeg, onPhoto, onAway, beforeCamera }: 
     setState('working')
     const shrunk = await shrinkPhoto(file)
     setState(shrunk.state === 'shrunk' ? 'ready' : shrunk.state)
-    if (shrunk.state === 'shrunk') onPhoto(shrunk.jpeg)
+    if (shrunk.state === 'shrunk') keep.current(shrunk.jpeg)
   }
 
   return (

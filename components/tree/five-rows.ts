@@ -56,6 +56,7 @@ export function fiveRows(
     return rowOf(ground, row, goal.block, { place, straightX })
   })
   const picture = { rows, goal: place(goal), apart: own.block.treeSpacingM * toY }
+  if (from === to) return { ...picture, way: [], here: null }
   if (way.towards === 'across' && from !== null) {
     const here = place(ground.spots.get(from) ?? goal)
     return { ...picture, way: [here, picture.goal], here }

@@ -16,7 +16,14 @@ export type Suggested =
 /** Who works with me is asked when I claim it, so that alone keeps no dealt tree from me. */
 const askedOnClaiming = ['two_people_needed']
 
-export function suggestedTree(view: View, from: number | null): Suggested {
+/** `left` is the tree I have just let go without finishing it: any other one goes before. */
+export function suggestedTree(view: View, from: number | null, left: number | null): Suggested {
+  if (left === null) return bestTree(view, from)
+  const another = bestTree(without(view, left), from)
+  return another.state === 'found' ? another : bestTree(view, from)
+}
+
+function bestTree(view: View, from: number | null): Suggested {
   const next = nextTreeFor(view, from)
   if (next.state === 'found' && next.why === 'dealt') return found(next)
   const dealt = myDealtTrees(view).find((tree) =>

@@ -84,4 +84,5 @@ export const findTree = {
   mapLabel: (rows: string, tag: string) => `Map of rows ${rows}, with ${tag} on it`,
   lastTree: 'Your last tree',
   alongRow: (row: number) => `Along row ${row}`,
+  atIt: 'You stand at it.',
 }

@@ -87,4 +87,5 @@ export const findTree: typeof en = {
   mapLabel: (rows, tag) => `Mapa de las filas ${rows}, con ${tag}`,
   lastTree: 'Tu último árbol',
   alongRow: (row) => `Por la fila ${row}`,
+  atIt: 'Estás junto a él.',
 }
