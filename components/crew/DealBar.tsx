@@ -31,11 +31,13 @@ export function DealBar({ dealing }: { dealing: DealingNow }) {
 
   if (split) return <DealRefused split={split} dealing={dealing} to={pairName(to)} />
   return (
-    <>
+    <section className="deal-bar" aria-label={leadMap.pick}>
       <AskedNote asked={dealing.isAsking ? { state: 'idle' } : dealing.asked} />
       <Button kind="quiet" icon="cross" label={leadMap.drop} onPress={dealing.drop} />
       <div className="deal-what">
-        <h2 role="status">{leadMap.picked(trees.length)}</h2>
+        <div role="status">
+          <h2>{leadMap.picked(trees.length)}</h2>
+        </div>
         <p className="small" id={whyId}>
           {lacks || leadMap.picking}
         </p>
@@ -75,6 +77,6 @@ export function DealBar({ dealing }: { dealing: DealingNow }) {
         onChoose={dealing.choose}
         onClose={() => setIsChoosing(false)}
       />
-    </>
+    </section>
   )
 }

@@ -21,7 +21,7 @@ export function DealRefused({ split: { reasons, rest }, dealing, to }: DealRefus
   const { common } = useWords()
   const { leadMap } = useLeadWords()
   return (
-    <>
+    <section className="deal-bar" aria-label={leadMap.pick}>
       <Note tone="stop" icon="cross" role="alert" lead={leadMap.cannotDeal}>
         <ul className="not-dealt">
           {reasons.map((reason) => (
@@ -40,7 +40,7 @@ export function DealRefused({ split: { reasons, rest }, dealing, to }: DealRefus
           {dealing.isAsking ? common.asking : leadMap.dealTheOther(rest.length)}
         </Button>
       )}
-    </>
+    </section>
   )
 }
 

@@ -10,9 +10,9 @@ export function DealtNote({ dealt }: { dealt: Dealing }) {
   const { leadMap } = useLeadWords()
   const pairName = usePairName()
   return (
-    <p className="dealt" role="status">
+    <section className="dealt" aria-label={leadMap.pick}>
       <Icon name="check" />
-      {leadMap.dealt(dealt.trees.length, pairName(dealt.to))}
-    </p>
+      <p role="status">{leadMap.dealt(dealt.trees.length, pairName(dealt.to))}</p>
+    </section>
   )
 }

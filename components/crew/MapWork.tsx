@@ -27,7 +27,7 @@ export function MapWork({ show, onShow, dealing, open, onTree }: MapWorkProps) {
   const { leadMap } = useLeadWords()
   const sheet = useSelect((view) => view.sheet)
   const looks = useSelect(looksOf)
-  const words = useMapWords()
+  const words = useMapWords(dealing.picked)
   const selected = useMemo(
     () => (dealing.isPicking ? dealing.picked : new Set(open === null ? [] : [open])),
     [dealing.isPicking, dealing.picked, open]
@@ -52,6 +52,7 @@ export function MapWork({ show, onShow, dealing, open, onTree }: MapWorkProps) {
         />
       ) : (
         <div className="lead-map-list">
+          <h2 className="sr">{leadMap.asList}</h2>
           <MapList {...{ trees, blocks, looks, words }} onTap={({ no }) => onTree(no)} />
         </div>
       )}

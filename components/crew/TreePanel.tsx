@@ -36,11 +36,13 @@ export function TreePanel({ no, dealing, onClose }: TreePanelProps) {
   return (
     <div className="tree-panel" ref={panel} tabIndex={-1}>
       <div className="tree-panel-head">
-        <Plate
-          small
-          cells={plateCells(words, tree, block)}
-          label={words.common.treeSpoken(block.name, tree.row, tree.place)}
-        />
+        <h2>
+          <Plate
+            small
+            cells={plateCells(words, tree, block)}
+            label={words.common.treeSpoken(block.name, tree.row, tree.place)}
+          />
+        </h2>
         <Button kind="quiet" icon="cross" label={leadMap.closeTree} onPress={onClose} />
       </div>
       <TreeStanding facts={facts} />

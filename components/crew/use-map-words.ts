@@ -10,8 +10,8 @@ import { useWords } from '../layout/Words'
 import type { MapWords } from '../map/map-props'
 import { useLeadWords } from './use-lead-words'
 
-/** What a lead's map says of a tree: where it stands, what it is, how it is, who is at it. */
-export function useMapWords(): MapWords {
+/** What a lead's map says of a tree: where it stands, what it is, how it is, who is at it, whether it is picked. */
+export function useMapWords(picked: ReadonlySet<number>): MapWords {
   const words = useWords()
   const { leadMap } = useLeadWords()
   const blocks = useSelect((view) => view.ground.blocks)
@@ -37,9 +37,10 @@ export function useMapWords(): MapWords {
           speciesWords(words, tree.species).name,
           words.common.status[look ? markOf(look) : 'unpruned'],
           ...namesAt(tree),
+          ...(picked.has(tree.no) ? [leadMap.isPicked] : []),
         ].join(', '),
       row: (_: Block, row: number, trees: number) =>
         leadMap.rowAndTrees(row, words.common.trees(trees)),
     }
-  }, [words, leadMap, blocks, claims, names])
+  }, [words, leadMap, blocks, claims, names, picked])
 }

@@ -52,7 +52,7 @@ export const leadMap = {
 
   tree: 'Tree',
   closeTree: 'Back to the crew',
-  isPicked: 'Picked',
+  isPicked: 'picked',
   pickTree: 'Pick this tree',
   dropTree: 'Drop from the pick',
   pickRow: (row: number) => `Pick all of row ${row} that is left to do`,

@@ -51,7 +51,7 @@ export const leadMap: typeof en = {
 
   tree: 'Árbol',
   closeTree: 'Volver a la cuadrilla',
-  isPicked: 'Elegido',
+  isPicked: 'elegido',
   pickTree: 'Elegir este árbol',
   dropTree: 'Quitar de lo elegido',
   pickRow: (row) => `Elegir lo que falta de la fila ${row}`,
@@ -99,7 +99,7 @@ export const leadMap: typeof en = {
   drop: 'Soltar la selección',
   toWhom: '¿A quién se asignan?',
   toWhomNote: 'A una persona, o a dos que trabajan juntas.',
-  others: 'Otras personas',
+  others: 'Otras',
   notHere: 'aún no está',
   deal: (count, name) => `Asignar ${count} a ${name}`,
   dealNone: 'Asignar',
