@@ -73,6 +73,13 @@ describe('the map of five rows', () => {
     expect(way).toHaveLength(2)
   })
 
+  test('standing at the goal there is no way and no arrow over it', () => {
+    const { way, here } = pictureOf(no(4, 4), no(4, 4))
+
+    expect(way).toEqual([])
+    expect(here).toBeNull()
+  })
+
   test('a long way is drawn closer together, but trees never touch', () => {
     const block = aBlock()
     const long = 'T'.repeat(60)
