@@ -1,5 +1,7 @@
 'use client'
 
+import { useEffect, useRef } from 'react'
+
 import { openShiftOf, useNow, useSelect } from '@/lib/hooks'
 import { LeadScreen } from '../crew/LeadScreen'
 import { useLeadWords } from '../crew/use-lead-words'
@@ -14,10 +16,15 @@ export function ShiftScreen() {
   const open = useSelect(openShiftOf)
   const zone = useSelect((view) => view.state?.orchard.timeZone ?? 'UTC')
   const now = useNow(60_000)
+  const title = useRef<HTMLHeadingElement>(null)
+  const openId = open?.id
+  // Opening and closing change the whole screen: it is read from its top again.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the shift is what changes the screen
+  useEffect(() => title.current?.scrollIntoView(), [openId])
   return (
     <LeadScreen here="shift">
       <div className="shift-screen">
-        <h1>{open ? text.isOpen : text.title}</h1>
+        <h1 ref={title}>{open ? text.isOpen : text.title}</h1>
         {open && <DuringShift shift={open} />}
         {!open && now && <WayToOpen today={dayIn(zone, now)} />}
       </div>
