@@ -20,6 +20,8 @@ export default defineConfig({
     : [['line']],
   use: {
     trace: 'retain-on-failure',
+    // Long enough for a busy machine, short enough to hear soon of a button that never comes.
+    actionTimeout: 15_000,
     launchOptions: {
       executablePath,
       args: [

@@ -1,10 +1,10 @@
 'use client'
 
-import { useRouter } from 'next/navigation'
 import { useState } from 'react'
 
 import { useSend } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
+import { useGo } from '../layout/use-go'
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { Dialog } from '../ui/Dialog'
@@ -17,7 +17,7 @@ export function RemovePerson({ id, name }: { id: string; name: string }) {
   const { common } = useWords()
   const { people: text } = useLeadWords()
   const send = useSend()
-  const router = useRouter()
+  const go = useGo()
   const [isOpen, setIsOpen] = useState(false)
   const { asked, ask } = useAsk()
   return (
@@ -37,7 +37,7 @@ export function RemovePerson({ id, name }: { id: string; name: string }) {
         <AskedNote asked={asked} whose={name} />
         <Button
           onPress={() =>
-            ask(send('remove_person', { subject: id }), () => router.push(routes.people()))
+            ask(send('remove_person', { subject: id }), () => go.push(routes.people()))
           }
         >
           {text.removeButton(name)}

@@ -11,7 +11,8 @@ import { CrewGate } from '../layout/CrewGate'
 import { Fetching } from '../layout/Fetching'
 import { ShownHere } from '../layout/use-go'
 import { useLanguage } from '../layout/Words'
-import { drawingOf, type Screen, screenAt, screens } from './screen-list'
+import { drawingOf, screens } from './screen-list'
+import { type ScreenName, screenNameAt, screenPaths } from './screen-paths'
 import '../tree/tree.css'
 import { useLinksInPage } from './use-links-in-page'
 
@@ -21,36 +22,38 @@ const afterFirstScreenMs = 1_500
 /** The screen of the address; `children` is the server's page for addresses that have none here. */
 export function Screens({ children }: { children: ReactNode }) {
   const path = usePathname()
-  const screen = screenAt(path)
+  const query = useSearchParams()
+  const name = screenNameAt(path)
   useLinksInPage(isShownHere)
-  useFetchedAhead(screen)
+  useFetchedAhead(name)
   useHeadingInFocus(path)
 
-  if (screen === undefined) return <ShownHere value={isShownHere}>{children}</ShownHere>
-  const Gate = screen.gate === 'lead' ? LeadGate : CrewGate
+  if (name === undefined) return <ShownHere value={isShownHere}>{children}</ShownHere>
+  const Gate = screens[name].gate === 'lead' ? LeadGate : CrewGate
   return (
     <ShownHere value={isShownHere}>
       <Gate>
         <Suspense fallback={<Fetching />}>
-          <ScreenOf key={path} screen={screen} path={path} />
+          <ScreenOf key={`${path}?${query}`} name={name} path={path} query={query} />
         </Suspense>
       </Gate>
     </ShownHere>
   )
 }
 
-function ScreenOf({ screen, path }: { screen: Screen; path: string }) {
-  const query = useSearchParams()
-  const draw = use(drawingOf(screen))
-  return draw({ id: screen.path.exec(path)?.[1] ?? '', query })
+type ScreenOfProps = { name: ScreenName; path: string; query: URLSearchParams }
+
+function ScreenOf({ name, path, query }: ScreenOfProps) {
+  const draw = use(drawingOf(name))
+  return draw({ id: screenPaths[name].exec(path)?.[1] ?? '', query })
 }
 
 function isShownHere(path: string): boolean {
-  return screenAt(new URL(path, location.href).pathname) !== undefined
+  return screenNameAt(new URL(path, location.href).pathname) !== undefined
 }
 
 /** The screen of the address at once; the others of this person when that one has come. */
-function useFetchedAhead(first: Screen | undefined): void {
+function useFetchedAhead(first: ScreenName | undefined): void {
   const isIn = usePhase() === 'in'
   const isLead = useSelect(isLeadView)
   const language = useLanguage()
@@ -62,8 +65,7 @@ function useFetchedAhead(first: Screen | undefined): void {
     const fetchAll = () => {
       ahead(messages(language))
       if (isLead) ahead(leadMessages(language))
-      for (const screen of screens.filter(({ gate }) => isLead || gate === 'crew'))
-        ahead(drawingOf(screen))
+      for (const name of namesFor(isLead)) ahead(drawingOf(name))
     }
     const timer = setTimeout(fetchAll, afterFirstScreenMs)
     addEventListener('online', fetchAll)
@@ -72,6 +74,12 @@ function useFetchedAhead(first: Screen | undefined): void {
       removeEventListener('online', fetchAll)
     }
   }, [isIn, isLead, language])
+}
+
+function namesFor(isLead: boolean): ScreenName[] {
+  // Object.keys knows no names.
+  const names = Object.keys(screens) as ScreenName[]
+  return names.filter((name) => isLead || screens[name].gate === 'crew')
 }
 
 /** What does not come now is asked for again when it is needed. */

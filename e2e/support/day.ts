@@ -2,7 +2,7 @@
 
 import { randomUUID } from 'node:crypto'
 
-import type { Orchard, PersonName } from './orchard'
+import { clockAheadHours, type Orchard, type PersonName } from './orchard'
 
 /**
  * `founded`: trees and people, nothing planned. `planned`: a round, a shift in it and its briefing.
@@ -43,7 +43,8 @@ async function plan(orchard: Orchard): Promise<string> {
   const now = Date.now()
   const round = randomUUID()
   const shift = randomUUID()
-  const dateIn = (days: number) => new Date(now + days * 24 * hourMs).toISOString().slice(0, 10)
+  const dateIn = (days: number) =>
+    new Date(now + clockAheadHours(now) * hourMs + days * 24 * hourMs).toISOString().slice(0, 10)
   await orchard.must(
     'Mo',
     'open_round',

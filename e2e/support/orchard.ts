@@ -8,8 +8,16 @@ import type { ArgsOf, CommandName } from '@/lib/events/commands'
 import { routes } from '@/lib/routes'
 
 import { hashOfCode, newCode } from '../../supabase/seed/codes'
+import { snapshotOf } from '../../supabase/seed/follow'
 import { backendAt } from '../../supabase/seed/public-client'
-import { accepted, atTheGate, mustSend, type Seat, sendPlain } from '../../supabase/seed/referee'
+import {
+  accepted,
+  atTheGate,
+  mustRead,
+  mustSend,
+  type Seat,
+  sendPlain,
+} from '../../supabase/seed/referee'
 import { hostAddress } from './host'
 import { type Login, newLogin } from './login'
 import { takeSetUpCode } from './set-up-codes'
@@ -39,7 +47,7 @@ export class Orchard {
         code: takeSetUpCode(),
         name: orchardName,
         personName: 'Mo',
-        timeZone: 'Etc/UTC',
+        timeZone: timeZoneAt(Date.now()),
         language: 'en',
         units: 'metric',
       }
@@ -72,10 +80,32 @@ export class Orchard {
   }
 
   /** A link as the app makes it, to be opened in a browser. */
-  async link(by: PersonName, wanted: Omit<ArgsOf<'make_invite'>, 'codeHash'>): Promise<string> {
+  async link(
+    by: PersonName,
+    wanted: Omit<ArgsOf<'make_invite'>, 'codeHash'>,
+    { ended = false } = {}
+  ): Promise<string> {
     const code = newCode()
-    await this.must(by, 'make_invite', { ...wanted, codeHash: hashOfCode(code) })
+    const invite = randomUUID()
+    await this.must(by, 'make_invite', { ...wanted, codeHash: hashOfCode(code) }, invite)
+    if (ended) await this.must(by, 'end_invite', { invite })
     return routes.join(code)
+  }
+
+  /** All that were taken here, as the leads get them. */
+  async photos(): Promise<Buffer[]> {
+    const lee = this.seatOf('Lee')
+    const whose = { p_orchard: this.orchardId, p_person: lee.personId }
+    const { epoch } = await snapshotOf(lee)
+    const told = await mustRead(lee.call, 'events_after', { ...whose, p_epoch: epoch, p_n: 0 })
+    const taken = JSON.stringify(told).matchAll(/"photo":"([^"]+)"/g)
+    return Promise.all(
+      [...taken].map(async ([, photo]) => {
+        const asked = { p_orchard: this.orchardId, p_photo: photo }
+        const { jpeg } = (await mustRead(lee.call, 'read_photo', asked)) as { jpeg: string }
+        return Buffer.from(jpeg, 'base64')
+      })
+    )
   }
 
   private async add(name: PersonName): Promise<void> {
@@ -101,6 +131,18 @@ export class Orchard {
   private seatOf(name: PersonName): Seat {
     return known(this.seats, name)
   }
+}
+
+/** By how much the orchard's clock is ahead of Greenwich: whenever tests run, there it is ten in the morning. */
+export function clockAheadHours(nowMs: number): number {
+  const wanted = 10 - new Date(nowMs).getUTCHours()
+  return wanted < -11 ? wanted + 24 : wanted
+}
+
+/** Zones of this family say how far Greenwich is ahead of them. */
+function timeZoneAt(nowMs: number): string {
+  const ahead = clockAheadHours(nowMs)
+  return ahead === 0 ? 'Etc/UTC' : `Etc/GMT${ahead > 0 ? '-' : '+'}${Math.abs(ahead)}`
 }
 
 function known<Thing>(things: ReadonlyMap<PersonName, Thing>, name: PersonName): Thing {

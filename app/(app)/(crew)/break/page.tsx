@@ -1,5 +1,0 @@
-import { BreakScreen } from '@/components/day/BreakScreen'
-
-export default function BreakPage() {
-  return <BreakScreen />
-}

@@ -1,5 +1,0 @@
-import { BriefingScreen } from '@/components/ready/BriefingScreen'
-
-export default function BriefingPage() {
-  return <BriefingScreen />
-}

@@ -1,5 +1,0 @@
-import { CallLeadScreen } from '@/components/day/CallLeadScreen'
-
-export default function CallLeadPage() {
-  return <CallLeadScreen />
-}

@@ -1,5 +1,0 @@
-import { ConsentScreen } from '@/components/ready/ConsentScreen'
-
-export default function ConsentPage() {
-  return <ConsentScreen />
-}

@@ -1,5 +1,0 @@
-import { DeviceScreen } from '@/components/day/DeviceScreen'
-
-export default function DevicePage() {
-  return <DeviceScreen />
-}

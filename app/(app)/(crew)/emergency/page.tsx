@@ -1,5 +1,0 @@
-import { EmergencyScreen } from '@/components/day/EmergencyScreen'
-
-export default function EmergencyPage() {
-  return <EmergencyScreen />
-}

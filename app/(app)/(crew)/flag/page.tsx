@@ -1,5 +1,0 @@
-import { WhichTreeScreen } from '@/components/tree/WhichTreeScreen'
-
-export default function FlagPage() {
-  return <WhichTreeScreen />
-}

@@ -1,5 +1,0 @@
-import { ReadyScreen } from '@/components/ready/ReadyScreen'
-
-export default function ReadyPage() {
-  return <ReadyScreen />
-}

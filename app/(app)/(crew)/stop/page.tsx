@@ -1,5 +1,0 @@
-import { StopWorkScreen } from '@/components/day/StopWorkScreen'
-
-export default function StopWorkPage() {
-  return <StopWorkScreen />
-}

@@ -1,5 +1,0 @@
-import { ToolsScreen } from '@/components/ready/ToolsScreen'
-
-export default function ToolsPage() {
-  return <ToolsScreen />
-}

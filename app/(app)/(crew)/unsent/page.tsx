@@ -1,5 +1,0 @@
-import { UnsentScreen } from '@/components/tree/UnsentScreen'
-
-export default function UnsentPage() {
-  return <UnsentScreen />
-}

@@ -1,5 +1,0 @@
-import { PeopleScreen } from '@/components/crew/PeopleScreen'
-
-export default function PeoplePage() {
-  return <PeopleScreen />
-}

@@ -1,5 +1,0 @@
-import { GiveBriefingScreen } from '@/components/shift/GiveBriefingScreen'
-
-export default function GiveBriefingPage() {
-  return <GiveBriefingScreen />
-}

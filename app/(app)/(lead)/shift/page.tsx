@@ -1,5 +1,0 @@
-import { ShiftScreen } from '@/components/shift/ShiftScreen'
-
-export default function ShiftPage() {
-  return <ShiftScreen />
-}

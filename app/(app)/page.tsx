@@ -1,5 +1,0 @@
-import { HomeScreen } from '@/components/join/HomeScreen'
-
-export default function HomePage() {
-  return <HomeScreen />
-}

@@ -1,0 +1,43 @@
+/** The address of every screen that is shown inside the page. What stands in brackets is of whom or what it is. */
+
+import type { routes } from '@/lib/routes'
+
+export const screenPaths = {
+  home: /^\/$/,
+  // before you start
+  ready: /^\/ready$/,
+  consent: /^\/consent$/,
+  briefing: /^\/briefing$/,
+  tools: /^\/tools$/,
+  // at the trees
+  nextTree: /^\/next$/,
+  tree: /^\/tree\/([^/]+)$/,
+  finishTree: /^\/tree\/([^/]+)\/finish$/,
+  halfDoneTree: /^\/tree\/([^/]+)\/half-done$/,
+  flagTree: /^\/tree\/([^/]+)\/flag$/,
+  // when something is wrong
+  flag: /^\/flag$/,
+  emergency: /^\/emergency$/,
+  callLead: /^\/call$/,
+  stopWork: /^\/stop$/,
+  // the day
+  breakOrLeave: /^\/break$/,
+  unsent: /^\/unsent$/,
+  device: /^\/device$/,
+  // leads and managers
+  map: /^\/map$/,
+  shift: /^\/shift$/,
+  giveBriefing: /^\/shift\/briefing$/,
+  board: /^\/board$/,
+  person: /^\/people\/([^/]+)$/,
+  people: /^\/people$/,
+} as const satisfies Partial<Record<keyof typeof routes, RegExp>>
+
+export type ScreenName = keyof typeof screenPaths
+
+/** Undefined where the server has a page of its own, or nothing. */
+export function screenNameAt(path: string): ScreenName | undefined {
+  // Object.keys knows no names.
+  const names = Object.keys(screenPaths) as ScreenName[]
+  return names.find((name) => screenPaths[name].test(path))
+}

@@ -1,0 +1,48 @@
+import { findSignal, loseSignal } from './support/phone'
+import { expect, type Page, routes, test } from './support/test'
+
+const minute = 60_000
+
+test('an hour without signal in a dealt tree comes in as it was', async ({ orchard, asPerson }) => {
+  await orchard.must('Lee', 'deal_trees', { trees: [5], to: [orchard.idOf('Ann')] })
+  const ann = await asPerson('Ann')
+  const lee = await asPerson('Lee', { device: 'tablet' })
+  await ann.clock.install()
+  await ann.goto(routes.nextTree())
+  await expect(ann.getByText('Dealt to you')).toBeVisible()
+  await loseSignal(ann)
+
+  await ann.getByRole('button', { name: 'Claim this tree' }).tap()
+  await ann.getByRole('button', { name: 'Begin A 1·5' }).tap()
+  await expect(ann.getByText('Not confirmed yet')).toBeVisible()
+  await ann.clock.fastForward(16 * minute)
+  await expect(ann.getByText(/A stop does not reach this phone/)).toBeVisible()
+  await ann.clock.fastForward(44 * minute)
+  await finish(ann)
+  await lee.goto(`${routes.map()}?tree=5`)
+  await expect(lee.getByRole('complementary')).toContainText('dealt to Ann')
+
+  await findSignal(ann)
+
+  await expect(ann.getByRole('status').filter({ hasText: 'everything sent' })).toBeAttached()
+  await expect(lee.getByRole('complementary')).toContainText('done')
+})
+
+test('a clock two hours off neither stops work nor bends its minutes', async ({ asPerson }) => {
+  const ann = await asPerson('Ann')
+  await ann.clock.install({ time: Date.now() + 120 * minute })
+  await ann.goto(routes.nextTree())
+  await ann.getByRole('button', { name: 'Claim this tree' }).tap()
+  await ann.getByRole('button', { name: 'Yes, claim it' }).tap()
+  await expect(ann.getByText(/yours for 0 min/)).toBeVisible()
+
+  await finish(ann)
+
+  await expect(ann.getByText('A 1·1 is done.')).toBeVisible()
+  await expect(ann.getByRole('status').filter({ hasText: 'everything sent' })).toBeAttached()
+})
+
+async function finish(page: Page): Promise<void> {
+  await page.getByRole('link', { name: 'All steps are done' }).tap()
+  await page.getByRole('button', { name: 'Finish tree' }).tap()
+}
