@@ -1,6 +1,7 @@
 'use client'
 
 import { claimOnTree } from '@/lib/events/look-ups'
+import { missingOfTree } from '@/lib/events/missing'
 import { myTree, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { CrewScreen } from '../layout/CrewScreen'
@@ -9,6 +10,7 @@ import { ButtonLink } from '../ui/ButtonLink'
 import { Plate } from '../ui/Plate'
 import { AskAtTree } from './AskAtTree'
 import { DiseaseNote } from './DiseaseNote'
+import { MissingList } from './MissingList'
 import { MyFlagNote } from './MyFlagNote'
 import { TreeFactsList } from './TreeFactsList'
 import { TreeNotes } from './TreeNotes'
@@ -22,6 +24,13 @@ export function TreeCard({ facts }: { facts: TreeFacts }) {
   const words = useWords()
   const claim = useSelect((view) => view.state && claimOnTree(view.state, tree.no))
   const mine = useSelect(myTree)
+  const missing = useSelect(({ state, ground, me }) =>
+    state && me
+      ? missingOfTree(state, ground, tree.no, me.personId).filter(
+          ({ code }) => code !== 'tree_held'
+        )
+      : []
+  )
   return (
     <CrewScreen
       tree={tree.no}
@@ -33,6 +42,10 @@ export function TreeCard({ facts }: { facts: TreeFacts }) {
         ) : mine.state !== 'none' && mine.tree !== null ? (
           <ButtonLink kind="call" href={routes.tree(mine.tree)}>
             {words.claim.backToIt}
+          </ButtonLink>
+        ) : missing.length > 0 ? (
+          <ButtonLink kind="call" href={routes.nextTree()}>
+            {words.tree.toNextTree}
           </ButtonLink>
         ) : (
           <ButtonLink kind="call" href={`${routes.nextTree()}?tree=${tree.no}`}>
@@ -50,6 +63,9 @@ export function TreeCard({ facts }: { facts: TreeFacts }) {
       </div>
       <TreeStatus tree={tree.no} claim={claim} />
       <TreeFactsList facts={facts} why="chosen" />
+      {missing.length > 0 && (
+        <MissingList label={words.nextTree.noneBecause} missing={missing} tree={tree.no} />
+      )}
       <DiseaseNote tree={tree.no} />
       <MyFlagNote tree={tree.no} />
       <TreeNotes tree={tree.no} />
