@@ -4,11 +4,13 @@ import { useState } from 'react'
 
 import { type Sent, useSelect, useSend } from '@/lib/hooks'
 import { CrewScreen } from '../layout/CrewScreen'
+import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
 import { useMyDay } from '../tree/my-day'
 import { Button } from '../ui/Button'
 import { Note } from '../ui/Note'
+import { useWentHome } from './use-went-home'
 
 /** Gone home, or not arrived yet: nobody looks for this person. */
 export function CountedOut() {
@@ -17,8 +19,9 @@ export function CountedOut() {
   const { done } = useMyDay()
   const [sent, setSent] = useState<Sent | null>(null)
   const unsent = useSelect((view) => view.unsent.length)
-  // Who was briefed today has been here before.
-  const wasHere = useSelect((view) => view.state?.briefed[view.me?.personId ?? ''] !== undefined)
+  const format = useFormat()
+  const { at: leftAt } = useWentHome()
+  const wasHere = leftAt !== null
 
   return (
     <CrewScreen
@@ -32,7 +35,7 @@ export function CountedOut() {
         </Button>
       }
     >
-      <h1>{wasHere ? breakLeave.signedOut : breakLeave.notHere}</h1>
+      <h1>{wasHere ? breakLeave.countedOut(format.clock(leftAt)) : breakLeave.notHere}</h1>
       {!wasHere && <p>{breakLeave.notHereNote}</p>}
       {wasHere && done.length > 0 && <p>{breakLeave.thanks(done.length)}</p>}
       {wasHere && <p>{breakLeave.goodWay}</p>}

@@ -14,6 +14,7 @@ import { Icon } from '../ui/Icon'
 import { List, ListItem } from '../ui/List'
 import { Note } from '../ui/Note'
 import { Panel } from '../ui/Panel'
+import { useWentHome } from './use-went-home'
 import './break.css'
 
 /** What is still in hand, each with the way to it, and then counted out. */
@@ -26,8 +27,15 @@ export function GoHome() {
   const mine = useSelect(myTree)
   const tools = useSelect((view) => toolsInHand(view).map(({ label }) => label))
   const unsent = useSelect((view) => view.unsent.length)
+  const wentHome = useWentHome()
   const holdsTree = mine.state !== 'none'
   const isHeldBack = mine.state === 'held' || tools.length > 0
+
+  async function leave() {
+    // Before the screen changes under it.
+    await wentHome.remember()
+    setSent(await send('leave', {}))
+  }
 
   return (
     <Panel title={breakLeave.leaveTitle}>
@@ -71,7 +79,7 @@ export function GoHome() {
           wide
           icon="house"
           {...offWhen(isHeldBack, 'leave-note')}
-          onPress={async () => setSent(await send('leave', {}))}
+          onPress={() => void leave()}
         >
           {breakLeave.leave}
         </Button>

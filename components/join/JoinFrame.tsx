@@ -23,7 +23,7 @@ export function JoinFrame({ bench, children }: JoinFrameProps) {
         </span>
       </header>
       <main className="main">{children}</main>
-      {bench && <div className="gate">{bench}</div>}
+      {bench && <footer className="gate">{bench}</footer>}
     </div>
   )
 }

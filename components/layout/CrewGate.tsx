@@ -3,7 +3,7 @@
 import dynamic from 'next/dynamic'
 import type { ReactNode } from 'react'
 
-import { usePhase, useSelect } from '@/lib/hooks'
+import { usePhase, useSelect, type View } from '@/lib/hooks'
 import { StopWatch } from '../day/StopWatch'
 import { Fetching } from './Fetching'
 
@@ -15,7 +15,7 @@ const Outside = dynamic(async () => (await import('../join/Outside')).Outside, {
 /** Lets in who is in the crew; everybody else is told what stands in the way, and the way on. */
 export function CrewGate({ children }: { children: ReactNode }) {
   const phase = usePhase()
-  const knowsOrchard = useSelect((view) => view.state !== null && view.sheet !== null)
+  const knowsOrchard = useSelect(isKnown)
 
   switch (phase) {
     case 'in':
@@ -36,4 +36,9 @@ export function CrewGate({ children }: { children: ReactNode }) {
     case 'signed_out':
       return <Outside phase={phase} />
   }
+}
+
+/** An orchard without a single tree has no sheet yet. */
+function isKnown({ state, sheet }: View): boolean {
+  return state !== null && (sheet !== null || state.sheetVersion === 0)
 }

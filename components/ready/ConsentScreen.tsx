@@ -92,7 +92,7 @@ function Asked({ by, mayAgree, children }: AskedProps) {
 }
 
 function Agreed() {
-  const { consent } = useStartWords()
+  const { consent, ready } = useStartWords()
   return (
     <CrewScreen
       step={
@@ -101,7 +101,7 @@ function Agreed() {
         </ButtonLink>
       }
     >
-      <h1>{consent.agreed}</h1>
+      <h1>{ready.consentDone}</h1>
       <Note icon="info">{consent.agreedNote}</Note>
       <Text />
     </CrewScreen>

@@ -31,8 +31,8 @@ export type Readiness = {
   isMinor: boolean
   /** The guardian of a minor uses this device too. */
   guardianIsHere: boolean
-  /** Known before a shift opens, when the referee does not yet say so. */
-  consented: boolean
+  /** Known before a shift opens, when the referee does not yet say so; null: no round to consent to. */
+  consented: boolean | null
 }
 
 export function readySteps(facts: Readiness): ReadyStep[] {
@@ -42,7 +42,7 @@ export function readySteps(facts: Readiness): ReadyStep[] {
   if (shift !== 'open') {
     return [
       crew,
-      ...consentSteps(facts, !facts.consented),
+      ...(facts.consented === null ? [] : consentSteps(facts, !facts.consented)),
       { name: shift === 'planned' ? 'shift' : 'no_shift', state: 'wait' },
     ]
   }

@@ -18,8 +18,7 @@ function readinessFacts(view: View): Readiness {
     shift: openShiftOf(view) ? 'open' : nextShift(view) ? 'planned' : 'none',
     isMinor: Boolean(minor),
     guardianIsHere: memberships.some(({ personId }) => personId === minor?.guardianId),
-    // Without a round nobody can consent to anything yet.
-    consented: season === undefined || (typeof consented === 'number' && consented >= season),
+    consented: season === undefined ? null : typeof consented === 'number' && consented >= season,
   }
 }
 

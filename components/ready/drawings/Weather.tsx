@@ -73,8 +73,8 @@ export function WindDrawing() {
         stroke="var(--ink)"
         strokeWidth="3"
       />
-      <Person x={236} y={138} scale={1.2} />
-      <Person x={272} y={138} scale={1.2} />
+      <Person x={158} y={earthY} scale={1.2} />
+      <Person x={178} y={earthY} scale={1.2} />
     </>
   )
 }

@@ -23,7 +23,7 @@ export const breakLeave = {
   unsentFirst: (count: number) =>
     plural(count, '1 thing is not sent yet', `${count} things are not sent yet`),
   unsentFirstNote: 'It stays on this phone and goes out by itself. Keep Rowcall open until it is.',
-  signedOut: 'You are counted out',
+  countedOut: (time: string) => `Counted out at ${time}`,
   thanks: (trees: number) =>
     plural(trees, 'One tree is done because of you.', `${trees} trees are done because of you.`),
   goodWay: 'Have a good way home.',

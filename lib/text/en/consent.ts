@@ -35,7 +35,6 @@ export const consent = {
   minor: 'Under age',
   iAgree: 'I have read this and agree',
   agree: 'Agree',
-  agreed: 'You agreed for this season',
   agreedNote: 'You may take it back: tell your lead.',
   readFirst: 'Tick that you have read it, then agree.',
   minorTitle: 'An adult agrees for you',

@@ -22,7 +22,7 @@ export const breakLeave: typeof en = {
   unsentFirst: (count) =>
     plural(count, 'Falta 1 cosa por enviar', `Faltan ${count} cosas por enviar`),
   unsentFirstNote: 'Queda en este teléfono y se envía sola. Deja Rowcall abierto hasta entonces.',
-  signedOut: 'Estás contado, fuera',
+  countedOut: (time) => `Saliste a las ${time}, contado`,
   thanks: (trees) =>
     plural(
       trees,

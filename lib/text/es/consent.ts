@@ -34,7 +34,6 @@ export const consent: typeof en = {
   minor: 'Menor de edad',
   iAgree: 'Lo he leído y estoy de acuerdo',
   agree: 'Aceptar',
-  agreed: 'Aceptaste para esta temporada',
   agreedNote: 'Puedes retirarlo: díselo a tu jefe de cuadrilla.',
   readFirst: 'Marca que lo has leído y acepta.',
   minorTitle: 'Un adulto acepta por ti',
