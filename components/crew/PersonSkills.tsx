@@ -4,6 +4,7 @@ import { useState } from 'react'
 
 import type { Skill } from '@/lib/events/state'
 import { useNow, useSelect, useSend } from '@/lib/hooks'
+import { capitalised } from '@/lib/text/species'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
@@ -33,7 +34,7 @@ export function PersonSkills({ id, name }: { id: string; name: string }) {
           <li key={skill} className="person-row">
             <span className="item grow">
               <span className="grow">
-                <b>{things.skill[skill]}</b>
+                <b>{capitalised(things.skill[skill])}</b>
                 <span className="small">{sayUntil(granted[skill])}</span>
               </span>
             </span>

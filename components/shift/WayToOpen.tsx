@@ -9,6 +9,7 @@ import { Panel } from '../ui/Panel'
 import type { StepState } from '../ui/RowLine'
 import { Step, Steps } from '../ui/Steps'
 import { BriefingForm } from './BriefingForm'
+import { CloseRound } from './CloseRound'
 import { nextShiftOf, workRoundOf } from './coming-shift'
 import { JoinLink } from './JoinLink'
 import { OpenForm } from './OpenForm'
@@ -28,7 +29,7 @@ export function WayToOpen({ today }: { today: string }) {
   const at = !round ? 0 : !shift ? 1 : !isBriefingWritten ? 2 : 3
   const stateOf = (step: number): StepState => (step < at ? 'done' : step === at ? 'now' : 'later')
 
-  const step = (number: number, title: string, says: string | false, form: ReactNode) => (
+  const step = (number: number, title: string, says: ReactNode, form: ReactNode) => (
     <Step
       state={stateOf(number)}
       number={number + 1}
@@ -36,7 +37,7 @@ export function WayToOpen({ today }: { today: string }) {
       doneWord={common.doneStep}
       heading
     >
-      {number < at && says && <p className="small">{says}</p>}
+      {number < at && says}
       {number === at && form}
     </Step>
   )
@@ -47,17 +48,24 @@ export function WayToOpen({ today }: { today: string }) {
           {step(
             0,
             text.round,
-            round !== null && text.roundIs(text.kinds[round.kind], String(round.season)),
+            round && (
+              <>
+                <p className="small">
+                  {text.roundIs(text.kinds[round.kind], String(round.season))}
+                </p>
+                {isManager && <CloseRound roundId={round.id} />}
+              </>
+            ),
             isManager ? <RoundForm today={today} /> : <p>{text.waitsForManager}</p>
           )}
           {step(
             1,
             text.plan,
-            shift !== null && hoursWords(shift),
+            shift && <p className="small">{hoursWords(shift)}</p>,
             round && <ScheduleForm roundId={round.id} today={today} />
           )}
-          {step(2, text.writeBriefing, false, shift && <BriefingForm shift={shift} isNext />)}
-          {step(3, text.open, false, shift && <OpenForm shift={shift} />)}
+          {step(2, text.writeBriefing, null, shift && <BriefingForm shift={shift} isNext />)}
+          {step(3, text.open, null, shift && <OpenForm shift={shift} />)}
         </Steps>
       </Panel>
       {shift && <JoinLink shiftId={shift.id} />}

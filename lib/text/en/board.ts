@@ -27,7 +27,6 @@ export const board = {
   diseases: 'Disease',
   nothingFlagged: 'Nothing is flagged.',
   seenAt: (when: string, name: string) => `${when}, ${name}`,
-  closedAround: (trees: number) => plural(trees, '1 tree is closed', `${trees} trees are closed`),
   here: 'On site',
   nobodyHere: 'Nobody is counted in.',
   openMap: 'Open the map',

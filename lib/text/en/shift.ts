@@ -41,7 +41,6 @@ export const shift = {
   whistle: 'Whistle',
   voice: 'Voice',
   planned: (day: string, from: string, to: string) => `${day}, ${from} to ${to}`,
-  choosePlanned: 'Which shift?',
 
   open: 'Open the shift',
   openSub: 'People can then claim trees.',
@@ -84,8 +83,6 @@ export const shift = {
 
   writeBriefing: 'Write the briefing',
   changeBriefing: 'Change the briefing',
-  briefingIs: (version: number, topics: number) =>
-    plural(topics, `Version ${version}, 1 topic`, `Version ${version}, ${topics} topics`),
   briefingNone: 'Not written yet. A shift opens only with a briefing.',
   briefingTopics: 'Topics, in the order they are told',
   proposed: 'Proposed for this shift. Leave out what is not so here, add what is.',
@@ -152,6 +149,4 @@ export const shift = {
   isOff: (reason: string) => `off, because ${reason}`,
   isOn: 'may be pruned',
   laddersOn: 'may be used',
-  putOff: 'Put off',
-  allow: 'Allow again',
 }

@@ -30,7 +30,6 @@ export const board: typeof en = {
   diseases: 'Enfermedad',
   nothingFlagged: 'No hay nada marcado.',
   seenAt: (when, name) => `${when}, ${name}`,
-  closedAround: (trees) => plural(trees, '1 árbol está cerrado', `${trees} árboles están cerrados`),
   here: 'En el huerto',
   nobodyHere: 'No se contó a nadie.',
   openMap: 'Abrir el mapa',

@@ -40,7 +40,6 @@ export const shift: typeof en = {
   whistle: 'Silbato',
   voice: 'Voz',
   planned: (day, from, to) => `${day}, de ${from} a ${to}`,
-  choosePlanned: '¿Qué turno?',
 
   open: 'Abrir el turno',
   openSub: 'Después se pueden tomar árboles.',
@@ -85,8 +84,6 @@ export const shift: typeof en = {
 
   writeBriefing: 'Escribir la charla',
   changeBriefing: 'Cambiar la charla',
-  briefingIs: (version, topics) =>
-    plural(topics, `Versión ${version}, 1 tema`, `Versión ${version}, ${topics} temas`),
   briefingNone: 'Aún sin escribir. Un turno solo se abre con charla.',
   briefingTopics: 'Temas, en el orden en que se cuentan',
   proposed: 'Propuestos para este turno. Quita lo que aquí no es así, añade lo que falta.',
@@ -152,6 +149,4 @@ export const shift: typeof en = {
   isOff: (reason) => `hoy no, porque ${reason}`,
   isOn: 'se puede podar',
   laddersOn: 'se pueden usar',
-  putOff: 'Dejar para otro día',
-  allow: 'Permitir otra vez',
 }
