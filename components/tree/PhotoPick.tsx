@@ -52,12 +52,10 @@ export function PhotoPick({ title, hint, jpeg, onPhoto, onAway, beforeCamera }: 
     <div className="photo-pick">
       <input
         ref={input}
-        className="sr"
+        hidden
         type="file"
         accept="image/*"
         capture="environment"
-        tabIndex={-1}
-        aria-label={title}
         onChange={(event) => {
           const [file] = event.target.files ?? []
           event.target.value = ''

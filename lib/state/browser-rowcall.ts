@@ -21,11 +21,14 @@ export function openBrowserRowcall(where: BackendAddress): Rowcall {
     if (document.visibilityState === 'visible') rowcall.retry()
   }
   addEventListener('online', wake)
+  // Whoever loses the signal is told at once, not after the silence of half a minute.
+  addEventListener('offline', wake)
   document.addEventListener('visibilitychange', wake)
   return {
     ...rowcall,
     close: () => {
       removeEventListener('online', wake)
+      removeEventListener('offline', wake)
       document.removeEventListener('visibilitychange', wake)
       rowcall.close()
     },

@@ -40,6 +40,8 @@ export type Follow = {
 
 /** Nobody but the one concerned hears a quiet event, so everybody asks, but not in one moment. */
 const quietWithinMs = 1_500
+/** The first beat comes soon: it tells how far off this device's clock is. */
+const firstBeatMs = 1_000
 /** Somebody who waits to be let in looks this often. */
 const notAdmittedMs = 5_000
 
@@ -67,7 +69,7 @@ export function follow(parts: FollowParts): Follow {
   parts.stood('asking')
   if (state) tune(state)
   void catchUp()
-  beat.in(heartbeatMs, sendBeat)
+  beat.in(firstBeatMs, sendBeat)
 
   return {
     ask: () => {

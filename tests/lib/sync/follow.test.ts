@@ -121,7 +121,7 @@ describe('broadcasts are a courtesy', () => {
 describe('silence', () => {
   test('of half a minute in a shift makes the phone ask, and twice makes a new channel', async () => {
     const phone = startFollowing()
-    await clock.pass(0)
+    await clock.pass(1_000)
     line.broadcasts = 'are lost'
     happen()
     line.asked = []
@@ -136,7 +136,7 @@ describe('silence', () => {
 
   test('is none while the socket shows signs of life', async () => {
     startFollowing()
-    await clock.pass(0)
+    await clock.pass(1_000)
     line.asked = []
     for (let seconds = 0; seconds < 50; seconds += 10) {
       await clock.pass(10_000)
@@ -150,7 +150,7 @@ describe('silence', () => {
     const closed = referee.line('ann')
     const state = aState({ shifts: {}, head: 0 })
     startFollowing({ server: { ...closed, snapshot: async () => ({ ok: true, value: state }) } })
-    await clock.pass(0)
+    await clock.pass(1_000)
     closed.asked = []
     await clock.pass(59_000)
 
@@ -158,15 +158,23 @@ describe('silence', () => {
   })
 })
 
+test('soon after the start a device knows how far off its clock is', async () => {
+  const phone = startFollowing()
+  await clock.pass(1_000)
+
+  expect(phone.skews).toEqual([90_000])
+})
+
 test('a heartbeat every minute says that one lives, measures the clocks, and finds what was missed', async () => {
   const phone = startFollowing()
-  await clock.pass(0)
+  await clock.pass(1_000)
   line.broadcasts = 'are lost'
   happen()
+  line.asked = []
   await clock.pass(60_000)
 
   expect(line.asked).toContain('heartbeat')
-  expect(phone.skews).toEqual([90_000])
+  expect(phone.skews).toEqual([90_000, 90_000])
   expect(phone.head()).toBe(1)
 })
 
