@@ -1,59 +1,65 @@
 /** The shapes of what the backend says, checked at the door. */
 
-import * as z from 'zod/mini'
-
 import type { Answer } from '@/lib/events/answer'
 import type { Event } from '@/lib/events/event'
 import * as shapes from '@/lib/events/shapes'
+import * as shape from '@/lib/util/shape'
 
 const { id, number, text, instant } = shapes
 
-const next = z.optional(z.object({ tree: number, why: z.enum(['dealt', 'same_row', 'nearest']) }))
-const refused = z.object({
-  refused: z.array(z.object({ code: text, detail: z.optional(z.record(text, z.unknown())) })),
+const next = shape.optional(
+  shape.object({ tree: number, why: shape.oneOf(['dealt', 'same_row', 'nearest']) })
+)
+const refused = shape.object({
+  refused: shape.array(
+    shape.object({ code: text, detail: shape.optional(shape.record(text, shape.anything)) })
+  ),
   next,
 })
-const accepted = z.object({
+const accepted = shape.object({
   n: number,
   next,
-  orchard: z.optional(id),
-  person: z.optional(id),
-  shift: z.optional(id),
-  tool: z.optional(number),
-  kept: z.optional(z.enum(['also_worked', 'late'])),
+  orchard: shape.optional(id),
+  person: shape.optional(id),
+  shift: shape.optional(id),
+  tool: shape.optional(number),
+  kept: shape.optional(shape.oneOf(['also_worked', 'late'])),
 })
-export const answer = z.union([refused, accepted]) satisfies z.ZodMiniType<Answer>
+export const answer = shape.union([refused, accepted]) satisfies shape.Shape<Answer>
 
-const told = z.object({
+const told = shape.object({
   n: number,
   at: instant,
   commandId: id,
   personId: id,
   byPersonId: id,
   kind: text,
-  body: z.unknown(),
-  leadBody: z.optional(z.unknown()),
+  body: shape.anything,
+  leadBody: shape.optional(shape.anything),
 })
-const event = z.union([told, z.object({ n: number })]) satisfies z.ZodMiniType<Event>
-export const events = z.union([
-  z.object({ reset: z.literal(true) }),
-  z.object({ events: z.array(event), head: number }),
+const event = shape.union([told, shape.object({ n: number })]) satisfies shape.Shape<Event>
+export const events = shape.union([
+  shape.object({ reset: shape.exactly(true) }),
+  shape.object({ events: shape.array(event), head: number }),
 ])
 
 /** As it is broadcast: PostgreSQL's spelling, and whether there is more to ask for. */
-const heard = z.object({
+const heard = shape.object({
   n: number,
   at: instant,
   command_id: id,
   person_id: id,
   by_person_id: id,
   kind: text,
-  body: z.unknown(),
-  more: z._default(z.boolean(), false),
+  body: shape.anything,
+  more: shape.withDefault(shape.boolean, false),
 })
-export const live = z.union([heard, z.object({ n: number, more: z._default(z.boolean(), true) })])
+export const live = shape.union([
+  heard,
+  shape.object({ n: number, more: shape.withDefault(shape.boolean, true) }),
+])
 
-export const heartbeat = z.object({
+export const heartbeat = shape.object({
   head: number,
   epoch: text,
   channelEpoch: number,
@@ -61,59 +67,61 @@ export const heartbeat = z.object({
   now: instant,
 })
 
-export const memberships = z.array(
-  z.object({
+export const memberships = shape.array(
+  shape.object({
     orchard: id,
     name: text,
     language: shapes.language,
     person: id,
     personName: shapes.orNull(text),
     role: shapes.role,
-    admitted: z.boolean(),
+    admitted: shape.boolean,
   })
 )
 
-export const invite = z.nullable(
-  z.object({
+export const invite = shape.nullable(
+  shape.object({
     orchardName: text,
     language: shapes.language,
-    kind: z.enum(['join', 'role', 'device', 'recovery']),
+    kind: shape.oneOf(['join', 'role', 'device', 'recovery']),
     role: shapes.role,
     shiftDate: shapes.orNull(shapes.dateOnly),
   })
 )
-export type Invite = NonNullable<z.infer<typeof invite>>
+export type Invite = NonNullable<shape.Out<typeof invite>>
 
-export const names = z.record(text, text)
+export const names = shape.record(text, text)
 
-export const privatePeople = z.record(
+export const privatePeople = shape.record(
   text,
-  z.object({
+  shape.object({
     phone: shapes.orNull(text),
     heardAt: shapes.orNull(instant),
     heardHead: shapes.orNull(number),
     joinedBy: shapes.orNull(id),
   })
 )
-export type PrivatePeople = z.infer<typeof privatePeople>
+export type PrivatePeople = shape.Out<typeof privatePeople>
 
-export const briefing = z.nullable(
-  z.object({
+export const briefing = shape.nullable(
+  shape.object({
     version: number,
     change: shapes.briefingChange,
-    topics: z.array(z.object({ code: text, en: shapes.orNull(text), es: shapes.orNull(text) })),
+    topics: shape.array(
+      shape.object({ code: text, en: shapes.orNull(text), es: shapes.orNull(text) })
+    ),
   })
 )
-export type Briefing = NonNullable<z.infer<typeof briefing>>
+export type Briefing = NonNullable<shape.Out<typeof briefing>>
 
-export const photo = z.object({ jpeg: text })
+export const photo = shape.object({ jpeg: text })
 
-export const notes = z.array(
-  z.object({
-    kind: z.enum(['begun', 'flag', 'mark']),
+export const notes = shape.array(
+  shape.object({
+    kind: shape.oneOf(['begun', 'flag', 'mark']),
     note: text,
     at: instant,
     personId: id,
   })
 )
-export type TreeNote = z.infer<typeof notes>[number]
+export type TreeNote = shape.Out<typeof notes>[number]

@@ -1,10 +1,9 @@
 /** The only door to the backend: everything that can be asked of it, checked as it comes in. */
 
-import type * as z from 'zod/mini'
-
 import type { Answer, Outcome } from '@/lib/events/answer'
 import type { Command } from '@/lib/events/commands'
 import { stateOf } from '@/lib/events/snapshot'
+import * as shape from '@/lib/util/shape'
 
 import * as shapes from './answers'
 import { type BackendAddress, type Call, type ClientOptions, connect, isLost } from './client'
@@ -121,14 +120,14 @@ export function openBackend(where: BackendAddress, options: ClientOptions = {}) 
     },
   }
 
-  async function read<Schema extends z.ZodMiniType>(
+  async function read<Value>(
     asked: Omit<Call, 'limitMs'> & { limitMs?: number },
-    schema: Schema
-  ): Promise<Outcome<z.output<Schema>>> {
+    valueShape: shape.Shape<Value>
+  ): Promise<Outcome<Value>> {
     const told = await call({ limitMs: readLimitMs, ...asked })
     if (!told.ok) return told
-    const parsed = schema.safeParse(told.value)
-    return parsed.success ? { ok: true, value: parsed.data } : notUnderstood
+    const known = shape.read(valueShape, told.value)
+    return known ? { ok: true, value: known.value } : notUnderstood
   }
 }
 
@@ -137,7 +136,7 @@ export type TextSheet = { text: string; sheet: Sheet }
 
 const notUnderstood = { ok: false as const, fault: 'unknown' as const, code: 'not_understood' }
 
-function membershipOf(told: z.infer<typeof shapes.memberships>[number]): Membership {
+function membershipOf(told: shape.Out<typeof shapes.memberships>[number]): Membership {
   return {
     orchardId: told.orchard,
     orchardName: told.name,

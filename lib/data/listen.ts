@@ -1,9 +1,8 @@
 /** The live channel of one topic. */
 
 import type { RealtimeChannel } from '@supabase/supabase-js'
-import * as z from 'zod/mini'
-
 import type { Event } from '@/lib/events/event'
+import * as shape from '@/lib/util/shape'
 
 import { live } from './answers'
 import type { Connection } from './client'
@@ -71,9 +70,9 @@ async function leave(channel: RealtimeChannel): Promise<void> {
 
 /** Null: a frame of garbage. */
 export function liveOf(payload: unknown): LiveEvent | null {
-  const parsed = z.safeParse(live, payload)
-  if (!parsed.success) return null
-  if (!('kind' in parsed.data)) return parsed.data
-  const { command_id, person_id, by_person_id, ...rest } = parsed.data
+  const known = shape.read(live, payload)
+  if (!known) return null
+  if (!('kind' in known.value)) return known.value
+  const { command_id, person_id, by_person_id, ...rest } = known.value
   return { ...rest, commandId: command_id, personId: person_id, byPersonId: by_person_id }
 }

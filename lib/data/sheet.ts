@@ -1,7 +1,5 @@
 /** The tree sheet: what rarely changes about trees, as columns of integers, and the rows that are in it. */
 
-import * as z from 'zod/mini'
-
 import { sizeClassOf } from '@/lib/domain/orchard/size-class'
 import {
   type Block,
@@ -13,6 +11,7 @@ import {
   species,
   type Tree,
 } from '@/lib/domain/orchard/types'
+import * as shape from '@/lib/util/shape'
 
 export type Sheet = {
   version: number
@@ -21,37 +20,37 @@ export type Sheet = {
   cultivars: readonly Cultivar[]
 }
 
-const int = z.int()
-const column = z.array(int)
-const coordinate = z.nullable(z.number())
+const int = shape.integer
+const column = shape.array(int)
+const coordinate = shape.nullable(shape.number)
 
-const packed = z.object({
+const packed = shape.object({
   v: int,
-  blocks: z.array(
-    z.object({
+  blocks: shape.array(
+    shape.object({
       no: int,
-      code: z.string(),
-      name: z.string(),
-      rowSpacingM: z.number(),
-      treeSpacingM: z.number(),
+      code: shape.text,
+      name: shape.text,
+      rowSpacingM: shape.number,
+      treeSpacingM: shape.number,
       bearingDeg: coordinate,
       firstLatE7: coordinate,
       firstLonE7: coordinate,
-      taggedEnd: z.enum(['low', 'high']),
+      taggedEnd: shape.oneOf(['low', 'high']),
     })
   ),
-  cultivars: z.array(
-    z.object({
+  cultivars: shape.array(
+    shape.object({
       no: int,
-      species: z.catch(z.enum(species), 'other'),
-      name: z.string(),
-      habit: z.enum(habits),
+      species: shape.otherwise(shape.oneOf(species), 'other'),
+      name: shape.text,
+      habit: shape.oneOf(habits),
     })
   ),
-  species: z.array(z.catch(z.enum(species), 'other')),
+  species: shape.array(shape.otherwise(shape.oneOf(species), 'other')),
   lat0: int,
   lon0: int,
-  trees: z.object({
+  trees: shape.object({
     no: column,
     block: column,
     row: column,
@@ -64,18 +63,18 @@ const packed = z.object({
     trunk: column,
     saw: column,
     life: column,
-    lat: z.array(z.nullable(int)),
-    lon: z.array(z.nullable(int)),
+    lat: shape.array(shape.nullable(int)),
+    lon: shape.array(shape.nullable(int)),
   }),
 })
-type Packed = z.infer<typeof packed>
+type Packed = shape.Out<typeof packed>
 
 /** Null: not a sheet. */
 export function sheetOf(text: string): Sheet | null {
-  const parsed = z.safeParse(packed, jsonOf(text))
-  if (!parsed.success) return null
-  const { v, blocks, cultivars, trees } = parsed.data
-  const rows = trees.no.map((_, at) => treeAt(parsed.data, at))
+  const read = shape.read(packed, jsonOf(text))
+  if (!read) return null
+  const { v, blocks, cultivars, trees } = read.value
+  const rows = trees.no.map((_, at) => treeAt(read.value, at))
   return {
     version: v,
     // A column that is too short leaves trees without a place; such a tree is not one.

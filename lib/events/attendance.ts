@@ -1,6 +1,6 @@
 /** Who is here, on a break, gone: the head count is what is in `attendance`. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { type Folds, type Predictions, refuse, when } from './family'
 import { claimOf, openShift, toolsOf } from './look-ups'
@@ -9,7 +9,7 @@ import { instant } from './shapes'
 import type { State } from './state'
 
 /** `at` where the person said another time than the referee's. */
-const moment = z.object({ at: z.optional(instant) })
+const moment = shape.object({ at: shape.optional(instant) })
 
 export const attendanceFolds: Folds = {
   person_arrived: when(moment, (state, body, { personId, at }) => ({

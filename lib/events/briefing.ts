@@ -1,6 +1,6 @@
 /** The safety briefing: written for a shift, given by a person, signed by each. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { type Folds, type Predictions, refuse, when } from './family'
 import { openShift } from './look-ups'
@@ -8,9 +8,9 @@ import { withChanged, withEntry } from './record'
 import { briefingChange, id, number } from './shapes'
 import type { Briefed, State } from './state'
 
-const written = z.object({ shift: id, version: number, change: briefingChange })
-const given = z.object({ version: number, people: z.array(id) })
-const signed = z.object({ version: number })
+const written = shape.object({ shift: id, version: number, change: briefingChange })
+const given = shape.object({ version: number, people: shape.array(id) })
+const signed = shape.object({ version: number })
 
 export const briefingFolds: Folds = {
   briefing_written: when(written, (state, { shift, version, change }) => ({

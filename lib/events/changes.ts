@@ -1,27 +1,31 @@
 /** The changes that any event may carry, always spelled the same, so that folding needs no rule of the trade. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { withChanged, withoutKeys } from './record'
 import { id, number } from './shapes'
 import type { Claim, State, Tool, Work } from './state'
 
-export const changes = z.object({
-  work: z.optional(
-    z.array(
-      z.tuple([number, z.enum(['unpruned', 'begun', 'done', 'left_out']), z.nullable(number)])
+export const changes = shape.object({
+  work: shape.optional(
+    shape.array(
+      shape.tuple([
+        number,
+        shape.oneOf(['unpruned', 'begun', 'done', 'left_out']),
+        shape.nullable(number),
+      ])
     )
   ),
-  claimsEnded: z.optional(z.array(id)),
-  claimsLeft: z.optional(z.array(z.tuple([id, id]))),
-  dealsEnded: z.optional(z.array(number)),
-  dirty: z.optional(z.array(number)),
-  returned: z.optional(z.array(number)),
-  left: z.optional(z.array(id)),
-  channel: z.optional(number),
-  sheet: z.optional(number),
+  claimsEnded: shape.optional(shape.array(id)),
+  claimsLeft: shape.optional(shape.array(shape.tuple([id, id]))),
+  dealsEnded: shape.optional(shape.array(number)),
+  dirty: shape.optional(shape.array(number)),
+  returned: shape.optional(shape.array(number)),
+  left: shape.optional(shape.array(id)),
+  channel: shape.optional(number),
+  sheet: shape.optional(number),
 })
-export type Changes = z.infer<typeof changes>
+export type Changes = shape.Out<typeof changes>
 
 export function foldChanges(state: State, change: Changes): State {
   const { work, claimsEnded = [], claimsLeft, dealsEnded = [], dirty, returned, left = [] } = change

@@ -1,6 +1,6 @@
 /** Who holds which tree, and what becomes of it. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { type Folds, onlyChanges, type Prediction, type Predictions, refuse, when } from './family'
 import { claimOnTree, hasFlag, toolsOf } from './look-ups'
@@ -8,9 +8,9 @@ import { withChanged, withEntry, withoutKeys } from './record'
 import { claim, id, part } from './shapes'
 import type { Claim, State, WorkState } from './state'
 
-const claimed = z.extend(claim, { claim: id })
-const joined = z.object({ claim: id, person: id, part })
-const handedOver = z.object({ claim: id, to: id, from: id })
+const claimed = shape.extend(claim, { claim: id })
+const joined = shape.object({ claim: id, person: id, part })
+const handedOver = shape.object({ claim: id, to: id, from: id })
 
 const fromClaim = when(claimed, (state, { claim, openedAt, ...facts }, { at }) => ({
   ...state,

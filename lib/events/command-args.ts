@@ -1,6 +1,6 @@
 /** What each command takes, besides the orchard, its own id and the person whose work it is. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import {
   briefingChange,
@@ -26,17 +26,17 @@ import {
   units,
 } from './shapes'
 
-const none = z.object({})
+const none = shape.object({})
 const note = orNull(text)
-const items = z._default(z.array(text), [])
-const people = z._default(z.array(id), [])
+const items = shape.withDefault(shape.array(text), [])
+const people = shape.withDefault(shape.array(id), [])
 const at = orNull(instant)
-const reasons = z._default(z.record(text, text), {})
-const ageBand = z.enum(['adult', 'minor'])
+const reasons = shape.withDefault(shape.record(text, text), {})
+const ageBand = shape.oneOf(['adult', 'minor'])
 const person = {
   name: text,
   role,
-  ageBand: z._default(ageBand, 'adult'),
+  ageBand: shape.withDefault(ageBand, 'adult'),
   guardian: orNull(id),
   phone: orNull(text),
 }
@@ -44,7 +44,7 @@ const person = {
 const work = { claim: orNull(id), tree: number, begunAt: at, at, elapsedS: orNull(number) }
 
 export const commandArgs = {
-  create_orchard: z.object({
+  create_orchard: shape.object({
     code: text,
     name: text,
     personName: text,
@@ -52,18 +52,18 @@ export const commandArgs = {
     language,
     units,
   }),
-  redeem: z.object({ code: text, name: orNull(text), ageBand: orNull(ageBand) }),
+  redeem: shape.object({ code: text, name: orNull(text), ageBand: orNull(ageBand) }),
 
-  change_orchard: z.object({
+  change_orchard: shape.object({
     name: orNull(text),
     language: orNull(language),
     units: orNull(units),
-    houseRules: orNull(z.record(text, z.number())),
-    emergency: orNull(z.record(text, text)),
+    houseRules: orNull(shape.record(text, shape.number)),
+    emergency: orNull(shape.record(text, text)),
   }),
 
-  add_person: z.object(person),
-  change_person: z.object({
+  add_person: shape.object(person),
+  change_person: shape.object({
     subject: id,
     name: orNull(text),
     role: orNull(role),
@@ -71,122 +71,127 @@ export const commandArgs = {
     guardian: orNull(id),
     phone: orNull(text),
   }),
-  admit_person: z.object({ subject: id }),
-  remove_person: z.object({ subject: id }),
-  end_login: z.object({ login: orNull(id) }),
-  make_invite: z.object({
-    kind: z.enum(['join', 'role', 'device', 'recovery']),
+  admit_person: shape.object({ subject: id }),
+  remove_person: shape.object({ subject: id }),
+  end_login: shape.object({ login: orNull(id) }),
+  make_invite: shape.object({
+    kind: shape.oneOf(['join', 'role', 'device', 'recovery']),
     role: orNull(role),
     shift: orNull(id),
     subject: orNull(id),
     codeHash: text,
     hours: orNull(number),
   }),
-  end_invite: z.object({ invite: id }),
-  give_consent: z.object({ by: orNull(id), textVersion: number }),
-  grant_skill: z.object({ subject: id, skill, until: orNull(dateOnly) }),
-  end_skill: z.object({ subject: id, skill }),
+  end_invite: shape.object({ invite: id }),
+  give_consent: shape.object({ by: orNull(id), textVersion: number }),
+  grant_skill: shape.object({ subject: id, skill, until: orNull(dateOnly) }),
+  end_skill: shape.object({ subject: id, skill }),
 
-  open_round: z.object({
+  open_round: shape.object({
     kind: roundKind,
     season: number,
-    species: z.array(text),
+    species: shape.array(text),
     from: dateOnly,
     to: dateOnly,
   }),
-  close_round: z.object({ round: id }),
-  schedule_shift: z.object({
+  close_round: shape.object({ round: id }),
+  schedule_shift: shape.object({
     round: id,
     date: dateOnly,
     startsAt: instant,
     endsAt: instant,
     signal,
   }),
-  open_shift: z.object({ shift: id, off: z._default(z.record(text, offReason), {}) }),
-  close_shift: z.object({
-    why: z._default(z.object({ people: reasons, claims: reasons, tools: reasons }), {
+  open_shift: shape.object({
+    shift: id,
+    off: shape.withDefault(shape.record(text, offReason), {}),
+  }),
+  close_shift: shape.object({
+    why: shape.withDefault(shape.object({ people: reasons, claims: reasons, tools: reasons }), {
       people: {},
       claims: {},
       tools: {},
     }),
   }),
-  set_off_today: z.object({ what: text, reason: orNull(offReason) }),
+  set_off_today: shape.object({ what: text, reason: orNull(offReason) }),
 
-  write_briefing: z.object({
+  write_briefing: shape.object({
     shift: id,
-    topics: z.array(z.object({ code: text, en: z.optional(text), es: z.optional(text) })),
+    topics: shape.array(
+      shape.object({ code: text, en: shape.optional(text), es: shape.optional(text) })
+    ),
     change: briefingChange,
   }),
-  give_briefing: z.object({ people: z.array(id) }),
-  sign_briefing: z.object({
+  give_briefing: shape.object({ people: shape.array(id) }),
+  sign_briefing: shape.object({
     version: number,
     language,
-    how: z.enum(['heard', 'read_to_me', 'read']),
+    how: shape.oneOf(['heard', 'read_to_me', 'read']),
   }),
 
   arrive: none,
-  start_break: z.object({ at }),
-  end_break: z.object({ at }),
-  leave: z.object({ at }),
+  start_break: shape.object({ at }),
+  end_break: shape.object({ at }),
+  leave: shape.object({ at }),
 
-  check_equipment: z.object({ failedItems: items }),
-  add_tool: z.object({ label: text, kind: toolKind, ownedBy: orNull(id) }),
-  take_tool: z.object({ tool: number, failedItems: items }),
-  return_tool: z.object({ tool: number }),
-  fail_tool: z.object({ tool: number, failedItems: items, note }),
-  mend_tool: z.object({ tool: number }),
-  clean_tool: z.object({ tools: z.array(number) }),
+  check_equipment: shape.object({ failedItems: items }),
+  add_tool: shape.object({ label: text, kind: toolKind, ownedBy: orNull(id) }),
+  take_tool: shape.object({ tool: number, failedItems: items }),
+  return_tool: shape.object({ tool: number }),
+  fail_tool: shape.object({ tool: number, failedItems: items, note }),
+  mend_tool: shape.object({ tool: number }),
+  clean_tool: shape.object({ tools: shape.array(number) }),
 
   /** The rows as supabase/README.md has them; the referee names every wrong one. */
-  bring_in_trees: z.object({
-    blocks: z.array(z.unknown()),
-    cultivars: z.array(z.unknown()),
-    trees: z.array(z.unknown()),
+  bring_in_trees: shape.object({
+    blocks: shape.array(shape.anything),
+    cultivars: shape.array(shape.anything),
+    trees: shape.array(shape.anything),
   }),
-  deal_trees: z.object({ trees: z.array(number), to: z.array(id) }),
-  take_back: z.object({ trees: z.array(number) }),
-  mark_big_cuts: z.object({ tree: number, note, photo: orNull(id) }),
+  deal_trees: shape.object({ trees: shape.array(number), to: shape.array(id) }),
+  take_back: shape.object({ trees: shape.array(number) }),
+  mark_big_cuts: shape.object({ tree: number, note, photo: orNull(id) }),
 
-  claim_tree: z.object({
+  claim_tree: shape.object({
     tree: number,
-    purpose: z._default(purpose, 'work'),
-    kind: z._default(claimKind, 'prune'),
-    ladder: z._default(z.boolean(), false),
+    purpose: shape.withDefault(purpose, 'work'),
+    kind: shape.withDefault(claimKind, 'prune'),
+    ladder: shape.withDefault(shape.boolean, false),
     helpers: people,
     learners: people,
     buddy: orNull(id),
   }),
-  join_tree: z.object({ claim: id, part: z._default(part, 'helper') }),
-  leave_tree: z.object({ claim: id }),
-  hand_over: z.object({ claim: id, to: id }),
-  release_tree: z.object({ ...work, share: orNull(number), note }),
-  finish_tree: z.object(work),
-  end_claim: z.object({ claim: id, howReached: text, share: orNull(number) }),
-  undo_tree: z.object({ tree: number }),
+  join_tree: shape.object({ claim: id, part: shape.withDefault(part, 'helper') }),
+  leave_tree: shape.object({ claim: id }),
+  hand_over: shape.object({ claim: id, to: id }),
+  release_tree: shape.object({ ...work, share: orNull(number), note }),
+  finish_tree: shape.object(work),
+  end_claim: shape.object({ claim: id, howReached: text, share: orNull(number) }),
+  undo_tree: shape.object({ tree: number }),
 
-  flag_tree: z.object({
+  flag_tree: shape.object({
     tree: number,
     kind: flagKind,
     sign: text,
     severity,
     part: orNull(text),
     note,
-    keepOutM: orNull(z.number()),
+    keepOutM: orNull(shape.number),
     share: orNull(number),
   }),
-  withdraw_flag: z.object({ flag: id }),
-  add_photo: z.object({
+  withdraw_flag: shape.object({ flag: id }),
+  add_photo: shape.object({
     tree: orNull(number),
     flag: orNull(id),
     claim: orNull(id),
-    purpose: z.enum(['flag', 'before', 'after', 'mark']),
+    purpose: shape.oneOf(['flag', 'before', 'after', 'mark']),
     jpeg: text,
   }),
 
-  stop_work: z.object({ block: orNull(number), reason: note }),
+  stop_work: shape.object({ block: orNull(number), reason: note }),
   /** Null: to whatever the stop asks now. */
-  answer_stop: z.object({ stop: id, answer: orNull(stopAnswer) }),
-  resume_work: z.object({ stop: id }),
+  answer_stop: shape.object({ stop: id, answer: orNull(stopAnswer) }),
+  resume_work: shape.object({ stop: id }),
 
-  hand_in: z.object({ work: z.array(z.unknown()) }),
+  hand_in: shape.object({ work: shape.array(shape.anything) }),
 }

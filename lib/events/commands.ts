@@ -1,13 +1,13 @@
 /** The catalogue of commands: how urgent each is, and whether it may wait for signal. */
 
-import type * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { commandArgs } from './command-args'
 import type { Instant } from './state'
 
 export type CommandName = keyof typeof commandArgs
 /** As it is asked for: what may be left out is filled in. */
-export type ArgsOf<Name extends CommandName> = z.input<(typeof commandArgs)[Name]>
+export type ArgsOf<Name extends CommandName> = shape.In<(typeof commandArgs)[Name]>
 
 export type CommandOf<Name extends CommandName> = {
   id: string
@@ -15,7 +15,7 @@ export type CommandOf<Name extends CommandName> = {
   orchardId: string
   /** Whose work it is. */
   personId: string
-  args: z.output<(typeof commandArgs)[Name]>
+  args: shape.Out<(typeof commandArgs)[Name]>
 }
 /** One of them, told apart by its name. */
 export type Command = { [Name in CommandName]: CommandOf<Name> }[CommandName]
@@ -80,9 +80,11 @@ export function commandOf<Name extends CommandName>(
   args: ArgsOf<Name>,
   whose: { id: string; orchardId: string; personId: string }
 ): CommandOf<Name> {
-  const schema: z.ZodMiniType = commandArgs[name]
-  // The schema of this name gives the arguments of this name.
-  return { ...whose, name, args: schema.parse(args) as CommandOf<Name>['args'] }
+  const argsShape: shape.Shape = commandArgs[name]
+  const known = shape.read(argsShape, args)
+  if (!known) throw new Error(`These are not arguments of ${name}.`)
+  // The shape of this name gives the arguments of this name.
+  return { ...whose, name, args: known.value as CommandOf<Name>['args'] }
 }
 
 /** When something was done, as the device says it. */

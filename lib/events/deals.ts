@@ -1,13 +1,13 @@
 /** Trees kept for a person or a pair, and trees whose big cuts a lead marked. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { type Folds, onlyChanges, type Predictions, when } from './family'
 import { withEntry } from './record'
 import { id, number } from './shapes'
 
-const dealt = z.object({ trees: z.array(number), to: z.array(id) })
-const marked = z.object({ tree: number })
+const dealt = shape.object({ trees: shape.array(number), to: shape.array(id) })
+const marked = shape.object({ tree: number })
 
 export const dealFolds: Folds = {
   trees_dealt: when(dealt, (state, { trees, to }) => ({

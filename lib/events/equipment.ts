@@ -1,6 +1,6 @@
 /** Protective equipment, checked per person and shift. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { type Folds, type Predictions, refuse, when } from './family'
 import { openShift } from './look-ups'
@@ -8,7 +8,10 @@ import { withEntry, withoutKeys } from './record'
 import { id, text } from './shapes'
 
 /** A check that failed is told to leads and the person only. */
-const checked = z.object({ person: z.optional(id), failed: z._default(z.array(text), []) })
+const checked = shape.object({
+  person: shape.optional(id),
+  failed: shape.withDefault(shape.array(text), []),
+})
 
 export const equipmentFolds: Folds = {
   equipment_checked: when(checked, (state, { person, failed }, { personId }) => {

@@ -1,6 +1,6 @@
 /** How a family of events and commands is written down. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import type { Refusal } from './answer'
 import type { Command, CommandName } from './commands'
@@ -13,13 +13,13 @@ export type Fold = (state: State, body: unknown, happening: Happening) => Folded
 export type Folds = Record<string, Fold>
 
 /** A body that is not of this shape is one from the future, like an unknown kind. */
-export function when<Schema extends z.core.$ZodType>(
-  schema: Schema,
-  fold: (state: State, body: z.output<Schema>, happening: Happening) => Folded
+export function when<Body>(
+  bodyShape: shape.Shape<Body>,
+  fold: (state: State, body: Body, happening: Happening) => Folded
 ): Fold {
   return (state, body, happening) => {
-    const parsed = z.safeParse(schema, body)
-    return parsed.success ? fold(state, parsed.data, happening) : 'fetch again'
+    const told = shape.read(bodyShape, body)
+    return told ? fold(state, told.value, happening) : 'fetch again'
   }
 }
 

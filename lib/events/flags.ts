@@ -1,14 +1,14 @@
 /** Flags for disease and for a licensed arborist, and their photos. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { type Folds, onlyChanges, type Predictions, refuse, when } from './family'
 import { claimOnTree } from './look-ups'
 import { withEntry, withoutKeys } from './record'
 import { flag, id } from './shapes'
 
-const raised = z.extend(flag, { flag: id })
-const withdrawn = z.object({ flag: id })
+const raised = shape.extend(flag, { flag: id })
+const withdrawn = shape.object({ flag: id })
 
 export const flagFolds: Folds = {
   flag_raised: when(raised, (state, { flag, ...facts }, { personId, at }) => ({

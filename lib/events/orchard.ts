@@ -1,11 +1,11 @@
 /** The orchard itself: its name, units, house rules and emergency card. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { type Folded, type Folds, onlyChanges, when } from './family'
 import { orchard } from './shapes'
 
-const changed = z.partial(orchard)
+const changed = shape.partial(orchard)
 
 export const orchardFolds: Folds = {
   orchard_created: onlyChanges,

@@ -1,6 +1,6 @@
 /** Who is in the orchard, with which role, skills and consent. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { type Folded, type Folds, onlyChanges, type Predictions, refuse, when } from './family'
 import { isLead, knowsAbout } from './look-ups'
@@ -8,23 +8,23 @@ import { withChanged, withEntry, withoutKeys } from './record'
 import { dateOnly, id, number, orNull, role, skill } from './shapes'
 import type { State } from './state'
 
-const person = z.object({ person: id })
-const added = z.object({
+const person = shape.object({ person: id })
+const added = shape.object({
   person: id,
   role,
-  admitted: z._default(z.boolean(), true),
-  minor: z.optional(z.boolean()),
+  admitted: shape.withDefault(shape.boolean, true),
+  minor: shape.optional(shape.boolean),
   guardianId: orNull(id),
 })
-const changed = z.object({
+const changed = shape.object({
   person: id,
-  role: z.optional(role),
-  minor: z.optional(z.boolean()),
+  role: shape.optional(role),
+  minor: shape.optional(shape.boolean),
   guardianId: orNull(id),
 })
-const consent = z.object({ person: id, season: number })
-const granted = z.object({ person: id, skill, until: orNull(dateOnly) })
-const ended = z.object({ person: id, skill })
+const consent = shape.object({ person: id, season: number })
+const granted = shape.object({ person: id, skill, until: orNull(dateOnly) })
+const ended = shape.object({ person: id, skill })
 
 export const peopleFolds: Folds = {
   person_added: when(added, add),
@@ -92,7 +92,7 @@ function isServed(state: State, personId: string): boolean {
   return [skills, consents, minors, failedEquipment].some((known) => Object.hasOwn(known, personId))
 }
 
-function add(state: State, body: z.infer<typeof added>): State {
+function add(state: State, body: shape.Out<typeof added>): State {
   const { person, role, admitted, minor, guardianId } = body
   return {
     ...state,

@@ -1,6 +1,6 @@
 /** The state after one more event. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { attendanceFolds } from './attendance'
 import { briefingFolds } from './briefing'
@@ -44,11 +44,11 @@ export function reduce(state: State, event: Event): Folded {
 export function fold(state: State, happening: Happening): Folded {
   const foldKind = Object.hasOwn(folds, happening.kind) ? folds[happening.kind] : undefined
   const told = { ...bodyOf(happening.body), ...bodyOf(happening.leadBody) }
-  const shared = z.safeParse(changes, told)
-  if (!foldKind || !shared.success) return 'fetch again'
+  const shared = shape.read(changes, told)
+  if (!foldKind || !shared) return 'fetch again'
 
   const after = foldKind(state, told, happening)
-  return after === 'fetch again' ? after : foldChanges(after, shared.data)
+  return after === 'fetch again' ? after : foldChanges(after, shared.value)
 }
 
 function bodyOf(body: unknown): object {

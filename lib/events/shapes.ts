@@ -1,100 +1,106 @@
 /** The shapes that snapshot and events share. What the referee leaves out is null here. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 /** Ids are checked, so that no id can be a word that every object knows. */
-export const id = z
-  .string()
-  .check(z.regex(/^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/))
-export const number = z.int()
-export const text = z.string()
-export const instant = z.string()
-export const dateOnly = z.string()
+export const id = shape.matching(/^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/)
+export const number = shape.integer
+export const text = shape.text
+export const instant = shape.text
+export const dateOnly = shape.text
 
-export function orNull<Schema extends z.core.$ZodType>(schema: Schema) {
-  return z.prefault(z.nullable(schema), null)
+export function orNull<Some extends shape.Shape>(some: Some) {
+  return shape.withDefault(shape.nullable(some), null)
 }
 
-export const role = z.enum(['manager', 'lead', 'volunteer', 'visitor'])
-export const skill = z.enum(['hand_saw', 'ladder', 'prunes_alone'])
-export const toolKind = z.enum(['pruner', 'lopper', 'saw', 'pole_pruner', 'ladder', 'other'])
-export const part = z.enum(['holder', 'helper', 'learner'])
-export const severity = z.enum(['low', 'high', 'danger_now'])
-export const offReason = z.enum(['season', 'rain', 'wet_wood', 'wind', 'thunder', 'heat', 'lead'])
-export const language = z.enum(['en', 'es'])
-export const units = z.enum(['metric', 'us'])
-export const briefingChange = z.enum(['first', 'before_next_tree', 'come_down'])
-export const claimKind = z.enum(['prune', 'brush', 'other'])
-export const purpose = z.enum(['work', 'teaching'])
-export const flagKind = z.enum(['disease', 'arborist'])
-export const signal = z.enum(['horn', 'whistle', 'voice'])
-export const roundKind = z.enum(['winter', 'summer', 'after_harvest', 'training'])
-export const stopAnswer = z.enum(['stopped', 'resumed'])
+export const role = shape.oneOf(['manager', 'lead', 'volunteer', 'visitor'])
+export const skill = shape.oneOf(['hand_saw', 'ladder', 'prunes_alone'])
+export const toolKind = shape.oneOf(['pruner', 'lopper', 'saw', 'pole_pruner', 'ladder', 'other'])
+export const part = shape.oneOf(['holder', 'helper', 'learner'])
+export const severity = shape.oneOf(['low', 'high', 'danger_now'])
+export const offReason = shape.oneOf([
+  'season',
+  'rain',
+  'wet_wood',
+  'wind',
+  'thunder',
+  'heat',
+  'lead',
+])
+export const language = shape.oneOf(['en', 'es'])
+export const units = shape.oneOf(['metric', 'us'])
+export const briefingChange = shape.oneOf(['first', 'before_next_tree', 'come_down'])
+export const claimKind = shape.oneOf(['prune', 'brush', 'other'])
+export const purpose = shape.oneOf(['work', 'teaching'])
+export const flagKind = shape.oneOf(['disease', 'arborist'])
+export const signal = shape.oneOf(['horn', 'whistle', 'voice'])
+export const roundKind = shape.oneOf(['winter', 'summer', 'after_harvest', 'training'])
+export const stopAnswer = shape.oneOf(['stopped', 'resumed'])
 
-export const orchard = z.object({
+export const orchard = shape.object({
   name: text,
   timeZone: text,
   language,
   units,
-  houseRules: z.record(text, z.number()),
-  emergency: z.record(text, text),
+  houseRules: shape.record(text, shape.number),
+  emergency: shape.record(text, text),
 })
 
-export const round = z.object({
+export const round = shape.object({
   kind: roundKind,
   season: number,
-  species: z.array(text),
+  species: shape.array(text),
   from: dateOnly,
   to: dateOnly,
 })
 
-export const shift = z.object({
+export const shift = shape.object({
   roundId: id,
   date: dateOnly,
   startsAt: instant,
   endsAt: instant,
-  state: z._default(z.enum(['scheduled', 'open']), 'scheduled'),
+  state: shape.withDefault(shape.oneOf(['scheduled', 'open']), 'scheduled'),
   signal,
-  briefingVersion: z._default(number, 0),
+  briefingVersion: shape.withDefault(number, 0),
   briefingChange: orNull(briefingChange),
-  off: z._default(z.record(text, offReason), {}),
+  off: shape.withDefault(shape.record(text, offReason), {}),
 })
 
-export const tool = z.object({
+export const tool = shape.object({
   label: text,
   kind: toolKind,
-  fit: z._default(z.boolean(), true),
-  clean: z._default(z.boolean(), true),
+  fit: shape.withDefault(shape.boolean, true),
+  clean: shape.withDefault(shape.boolean, true),
   heldBy: orNull(id),
   ownedBy: orNull(id),
 })
 
-export const claim = z.object({
+export const claim = shape.object({
   tree: orNull(number),
-  row: orNull(z.object({ block: number, row: number })),
+  row: orNull(shape.object({ block: number, row: number })),
   purpose,
   kind: claimKind,
-  ladder: z.boolean(),
+  ladder: shape.boolean,
   buddyId: orNull(id),
-  openedAt: z.optional(instant),
-  people: z.record(id, part),
+  openedAt: shape.optional(instant),
+  people: shape.record(id, part),
 })
 
-export const flag = z.object({
+export const flag = shape.object({
   tree: number,
   kind: flagKind,
-  state: z.enum(['suspected', 'confirmed', 'open']),
+  state: shape.oneOf(['suspected', 'confirmed', 'open']),
   sign: text,
   severity,
-  keepOutM: orNull(z.number()),
-  raisedBy: z.optional(id),
-  raisedAt: z.optional(instant),
+  keepOutM: orNull(shape.number),
+  raisedBy: shape.optional(id),
+  raisedAt: shape.optional(instant),
 })
 
-export const stop = z.object({
+export const stop = shape.object({
   block: orNull(number),
-  calledBy: z.optional(id),
-  calledAt: z.optional(instant),
-  resumed: z._default(z.boolean(), false),
-  answers: z._default(z.record(id, stopAnswer), {}),
+  calledBy: shape.optional(id),
+  calledAt: shape.optional(instant),
+  resumed: shape.withDefault(shape.boolean, false),
+  answers: shape.withDefault(shape.record(id, stopAnswer), {}),
 })

@@ -1,6 +1,6 @@
 /** Rounds, and the shifts in them. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { type Folded, type Folds, type Predictions, when } from './family'
 import { openShift } from './look-ups'
@@ -8,12 +8,15 @@ import { withChanged, withEntry, withoutKeys } from './record'
 import { id, offReason, orNull, round, shift, text } from './shapes'
 import type { OffReason, State } from './state'
 
-const roundOpened = z.extend(round, { round: id })
-const roundClosed = z.object({ round: id })
-const scheduled = z.extend(shift, { shift: id })
-const opened = z.object({ shift: id, off: z._default(z.record(text, offReason), {}) })
-const closed = z.object({ shift: id })
-const offChanged = z.object({ shift: id, what: text, reason: orNull(offReason) })
+const roundOpened = shape.extend(round, { round: id })
+const roundClosed = shape.object({ round: id })
+const scheduled = shape.extend(shift, { shift: id })
+const opened = shape.object({
+  shift: id,
+  off: shape.withDefault(shape.record(text, offReason), {}),
+})
+const closed = shape.object({ shift: id })
+const offChanged = shape.object({ shift: id, what: text, reason: orNull(offReason) })
 
 export const shiftFolds: Folds = {
   round_opened: when(roundOpened, (state, { round, ...facts }): Folded => {

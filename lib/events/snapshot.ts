@@ -1,63 +1,63 @@
 /** The snapshot as it comes, and the state that is in it. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import * as shapes from './shapes'
 import type { State, Work } from './state'
 
 const { id, number, text } = shapes
 
-const byTree = <Value extends z.core.$ZodType>(value: Value) => z.record(text, value)
-const byId = <Value extends z.core.$ZodType>(value: Value) => z.record(id, value)
+const byTree = <Value extends shape.Shape>(value: Value) => shape.record(text, value)
+const byId = <Value extends shape.Shape>(value: Value) => shape.record(id, value)
 
 /** Here everything is said: nothing is taken from the event that carries it. */
-const claim = z.extend(shapes.claim, { openedAt: shapes.instant })
-const flag = z.extend(shapes.flag, { raisedBy: id, raisedAt: shapes.instant })
-const stop = z.extend(shapes.stop, { calledBy: id, calledAt: shapes.instant })
+const claim = shape.extend(shapes.claim, { openedAt: shapes.instant })
+const flag = shape.extend(shapes.flag, { raisedBy: id, raisedAt: shapes.instant })
+const stop = shape.extend(shapes.stop, { calledBy: id, calledAt: shapes.instant })
 
-const snapshot = z.object({
+const snapshot = shape.object({
   orchardId: id,
   epoch: id,
   head: number,
   channelEpoch: number,
   sheetVersion: number,
   minClient: number,
-  me: z.object({ personId: id, role: shapes.role }),
+  me: shape.object({ personId: id, role: shapes.role }),
   orchard: shapes.orchard,
-  people: byId(z.object({ role: shapes.role, admitted: z.boolean() })),
+  people: byId(shape.object({ role: shapes.role, admitted: shape.boolean })),
   rounds: byId(shapes.round),
-  workRoundId: z.nullable(id),
+  workRoundId: shape.nullable(id),
   shifts: byId(shapes.shift),
-  attendance: byId(z.object({ state: z.enum(['here', 'break']), since: shapes.instant })),
-  briefed: byId(z.object({ given: z.boolean(), signedVersion: number })),
-  equipped: byId(z.boolean()),
+  attendance: byId(shape.object({ state: shape.oneOf(['here', 'break']), since: shapes.instant })),
+  briefed: byId(shape.object({ given: shape.boolean, signedVersion: number })),
+  equipped: byId(shape.boolean),
   tools: byTree(shapes.tool),
   /** `done`: runs, [first, last, first, last, …]. */
-  work: z.object({
-    done: z.array(number),
-    begun: z.array(z.tuple([number, z.nullable(number)])),
-    leftOut: z.array(number),
+  work: shape.object({
+    done: shape.array(number),
+    begun: shape.array(shape.tuple([number, shape.nullable(number)])),
+    leftOut: shape.array(number),
   }),
   claims: byId(claim),
-  deals: byTree(z.array(id)),
-  marked: byTree(z.literal(true)),
+  deals: byTree(shape.array(id)),
+  marked: byTree(shape.exactly(true)),
   flags: byId(flag),
   stops: byId(stop),
-  skills: byId(z.partialRecord(shapes.skill, z.nullable(shapes.dateOnly))),
+  skills: byId(shape.record(shapes.skill, shape.nullable(shapes.dateOnly))),
   consents: byId(number),
-  minors: byId(z.object({ guardianId: z.nullable(id) })),
-  failedEquipment: byId(z.array(text)),
+  minors: byId(shape.object({ guardianId: shape.nullable(id) })),
+  failedEquipment: byId(shape.array(text)),
 })
 
 /** Null: not a snapshot. */
 export function stateOf(told: unknown): State | null {
-  const parsed = z.safeParse(snapshot, told)
-  if (!parsed.success) return null
-  const { work, ...rest } = parsed.data
+  const known = shape.read(snapshot, told)
+  if (!known) return null
+  const { work, ...rest } = known.value
   return { ...rest, work: unpacked(work) }
 }
 
-function unpacked(packed: z.infer<typeof snapshot>['work']): Record<string, Work> {
+function unpacked(packed: shape.Out<typeof snapshot>['work']): Record<string, Work> {
   const work: Record<string, Work> = {}
   for (let at = 0; at + 1 < packed.done.length; at += 2) {
     const [first, last] = [packed.done[at] ?? 0, packed.done[at + 1] ?? -1]

@@ -1,15 +1,15 @@
 /** Stop work: called by anyone on the shift, answered person by person, ended by a lead. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { type Folds, type Predictions, refuse, when } from './family'
 import { openShift } from './look-ups'
 import { withChanged, withEntry } from './record'
 import { id, stop, stopAnswer } from './shapes'
 
-const called = z.extend(stop, { stop: id })
-const answered = z.object({ stop: id, answer: stopAnswer, person: z.optional(id) })
-const resumed = z.object({ stop: id })
+const called = shape.extend(stop, { stop: id })
+const answered = shape.object({ stop: id, answer: stopAnswer, person: shape.optional(id) })
+const resumed = shape.object({ stop: id })
 
 export const stopFolds: Folds = {
   stop_called: when(called, (state, { stop, ...facts }, { personId, at }) => ({

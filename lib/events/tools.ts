@@ -1,6 +1,6 @@
 /** Tools: who has which, and whether each is fit and clean. A ladder is a tool. */
 
-import * as z from 'zod/mini'
+import * as shape from '@/lib/util/shape'
 
 import { type Folds, type Predictions, refuse, when } from './family'
 import { openShift } from './look-ups'
@@ -8,9 +8,9 @@ import { withChanged, withEntry } from './record'
 import { number, tool } from './shapes'
 import type { State, Tool } from './state'
 
-const numbered = z.object({ tool: number })
-const added = z.extend(tool, { tool: number })
-const cleaned = z.object({ tools: z.array(number) })
+const numbered = shape.object({ tool: number })
+const added = shape.extend(tool, { tool: number })
+const cleaned = shape.object({ tools: shape.array(number) })
 
 export const toolFolds: Folds = {
   tool_added: when(added, (state, { tool, ...facts }) => ({

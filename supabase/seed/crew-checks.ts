@@ -2,15 +2,13 @@
 
 import { isDeepStrictEqual } from 'node:util'
 
-import { events } from '@/lib/data/answers'
 import { isRefused } from '@/lib/events/answer'
 import { type Event, isHeard } from '@/lib/events/event'
 import type { State } from '@/lib/events/state'
 
 import type { CrewPhone } from './crew-phone'
 import type { Crew } from './crew-setup'
-import { type Heard, snapshotOf } from './follow'
-import { mustRead } from './referee'
+import { eventsAfter, type Heard, snapshotOf } from './follow'
 
 export type Check = { claim: string; wrong: string[] }
 
@@ -156,8 +154,7 @@ async function eventsSince(
 ): Promise<Event[]> {
   const line: Event[] = []
   for (let n = head; ; ) {
-    const values = { p_orchard: seat.orchardId, p_person: seat.personId, p_epoch: epoch, p_n: n }
-    const told = events.parse(await mustRead(seat.call, 'events_after', values))
+    const told = await eventsAfter(seat, { epoch, n })
     if ('reset' in told) throw new Error('There were more events than a phone may ask for.')
     line.push(...told.events)
     const last = told.events.at(-1)

@@ -5,6 +5,7 @@ import type { Event } from '@/lib/events/event'
 import { reduce } from '@/lib/events/reduce'
 import { stateOf } from '@/lib/events/snapshot'
 import type { State } from '@/lib/events/state'
+import { type Out, read } from '@/lib/util/shape'
 
 import { mustRead, type Seat } from './referee'
 
@@ -28,10 +29,7 @@ export async function follow(
   let under: Promise<void> = Promise.resolve()
 
   async function catchUp(): Promise<void> {
-    const since = { p_epoch: state.epoch, p_n: state.head }
-    const told = events.parse(
-      await mustRead(seat.call, 'events_after', { ...whose(seat), ...since })
-    )
+    const told = await eventsAfter(seat, { epoch: state.epoch, n: state.head })
     if ('reset' in told) {
       await takeSnapshot()
       return
@@ -59,6 +57,16 @@ export async function follow(
       return under
     },
   }
+}
+
+export async function eventsAfter(
+  seat: Seat,
+  { epoch, n }: { epoch: string; n: number }
+): Promise<Out<typeof events>> {
+  const values = { ...whose(seat), p_epoch: epoch, p_n: n }
+  const told = read(events, await mustRead(seat.call, 'events_after', values))
+  if (!told) throw new Error('The events are not of the shape that this version knows.')
+  return told.value
 }
 
 export async function snapshotOf(seat: Seat): Promise<State> {

@@ -7,6 +7,7 @@ import type { Connection } from '@/lib/data/client'
 import { wireOf } from '@/lib/data/wire'
 import { type Accepted, type Answer, isRefused, type Outcome } from '@/lib/events/answer'
 import { type ArgsOf, type CommandName, commandOf } from '@/lib/events/commands'
+import { read } from '@/lib/util/shape'
 
 /** One login's calls, whatever carries them. */
 export type Call = Connection['call']
@@ -75,7 +76,6 @@ export async function mustRead(
 
 function answered(outcome: Outcome<unknown>): Outcome<Answer> {
   if (!outcome.ok) return outcome
-  const parsed = answer.safeParse(outcome.value)
-  if (parsed.success) return { ok: true, value: parsed.data }
-  return { ok: false, fault: 'unknown', code: 'not_understood' }
+  const known = read(answer, outcome.value)
+  return known ? { ok: true, ...known } : { ok: false, fault: 'unknown', code: 'not_understood' }
 }

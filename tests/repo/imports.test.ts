@@ -30,11 +30,8 @@ const layers: Record<string, Layer> = {
   'lib/util': { ours: [], npm: [] },
   'lib/routes': { ours: [], npm: [] },
   'lib/domain': { ours: ['lib/util'], npm: [] },
-  'lib/events': { ours: ['lib/domain', 'lib/util'], npm: ['zod'] },
-  'lib/data': {
-    ours: ['lib/events', 'lib/domain', 'lib/util'],
-    npm: ['@supabase/supabase-js', 'zod'],
-  },
+  'lib/events': { ours: ['lib/domain', 'lib/util'], npm: [] },
+  'lib/data': { ours: ['lib/events', 'lib/domain', 'lib/util'], npm: ['@supabase/supabase-js'] },
   'lib/sync': { ours: ['lib/events', 'lib/util'], npm: ['idb'] },
   'lib/map': { ours: ['lib/domain', 'lib/util'], npm: ['leaflet'] },
   'lib/state': {
@@ -127,7 +124,7 @@ describe('what the reader of imports sees', () => {
     [`const one = () => import('../map/one')`, [{ ours: 'lib/map/one' }]],
     [`const one = await import(\n  '@/lib/map/one'\n)`, [{ ours: 'lib/map/one' }]],
     [`type One = import('@supabase/supabase-js').One`, [{ npm: '@supabase/supabase-js' }]],
-    [`import * as z from 'zod/mini'`, [{ npm: 'zod' }]],
+    [`import * as zod from 'zod/mini'`, [{ npm: 'zod' }]],
     [`const fs = require('node:fs')`, [{ npm: 'node' }]],
     ['await import(name)', [{ unreadable: 'name' }]],
     [`@import './one.css';`, [{ ours: 'lib/state/one' }]],
