@@ -20,7 +20,9 @@ export function ShiftScreen() {
   const openId = open?.id
   // Opening and closing change the whole screen: it is read from its top again.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the shift is what changes the screen
-  useEffect(() => title.current?.scrollIntoView(), [openId])
+  useEffect(() => {
+    title.current?.scrollIntoView()
+  }, [openId])
   return (
     <LeadScreen here="shift">
       <div className="shift-screen">
