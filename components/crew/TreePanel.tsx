@@ -29,7 +29,9 @@ export function TreePanel({ no, dealing, onClose }: TreePanelProps) {
   const facts = useTree(no)
   const panel = useRef<HTMLDivElement>(null)
   // Whoever reads with ears or keys is brought to what they opened.
-  useEffect(() => panel.current?.focus({ preventScroll: true }), [])
+  useEffect(() => {
+    panel.current?.focus({ preventScroll: true })
+  }, [])
   if (!facts) return null
 
   const { tree, block } = facts
