@@ -53,12 +53,12 @@ export function NextTree({ facts, suggestion, day, onClaim, onOther, onWhere }: 
       }
     >
       <LastWorkNote day={day} />
-      <div className="row">
+      <div className="row wrap">
         <Plate
           label={words.common.treeSpoken(block.name, tree.row, tree.place)}
           cells={plateCells(words, tree, block)}
         />
-        <div className="grow">
+        <div className="beside">
           <h1 className="beside-plate">{words.nextTree.title}</h1>
           <p className="small">{block.name}</p>
         </div>

@@ -54,12 +54,12 @@ export function TreeCard({ facts }: { facts: TreeFacts }) {
         )
       }
     >
-      <div className="row">
+      <div className="row wrap">
         <Plate
           label={words.common.treeSpoken(block.name, tree.row, tree.place)}
           cells={plateCells(words, tree, block)}
         />
-        <h1 className="beside-plate grow">{block.name}</h1>
+        <h1 className="beside-plate">{block.name}</h1>
       </div>
       <TreeStatus tree={tree.no} claim={claim} />
       <TreeFactsList facts={facts} why="chosen" />
