@@ -23,7 +23,7 @@ export function useSend(): Send {
   const coming = useComingClient()
   return useMemo((): Send => {
     return async (name, args, options) => {
-      const session = (await coming()).session()
+      const session = await (await coming()).session()
       return session ? session.send(name, args, options) : nobody
     }
   }, [coming])
@@ -57,7 +57,7 @@ function doings(coming: () => Promise<Rowcall>): Doings {
     run: (session: Session) => Promise<Value> | Value,
     none: Value
   ) => {
-    const session = (await coming()).session()
+    const session = await (await coming()).session()
     return session ? run(session) : none
   }
   const withClient = (run: (rowcall: Rowcall) => void) => void coming().then(run)

@@ -16,6 +16,7 @@ export function openBrowserRowcall(where: BackendAddress): Rowcall {
     locks: browserLocks(device),
     bellOf: (name) => browserBell(`rowcall|${name}`),
     backend: openBackend(where),
+    inside: () => import('./inside'),
   })
   const wake = () => {
     if (document.visibilityState === 'visible') rowcall.retry()

@@ -6,25 +6,29 @@ import type { Outcome } from '@/lib/events/answer'
 import { type ArgsOf, type Command, commandOf } from '@/lib/events/commands'
 import { ask } from '@/lib/sync/ask'
 import { waitMs } from '@/lib/sync/backoff'
-import { openOutbox } from '@/lib/sync/outbox'
 import { ownerKey } from '@/lib/sync/owner'
 import type { Bell } from '@/lib/sync/ports'
 import { timerOf } from '@/lib/sync/timer'
 
 import { type Drafts, draftsOf } from './drafts'
+import { isSameMember, keepLastTime, noLastTime, readLastTime } from './last-time'
 import { type Reads, readsOf } from './reads'
-import { sentOf } from './sending'
-import type { Sent } from './sent'
-import { type Device, openSession, type Session } from './session'
+import { type Sent, sentOf } from './sent'
+import type { Device, Session } from './session'
 import { startingView, type View } from './view'
 
-export type RowcallParts = Device & { backend: Backend; bellOf: (name: string) => Bell }
+export type RowcallParts = Device & {
+  backend: Backend
+  bellOf: (name: string) => Bell
+  /** Asked for when somebody is in. */
+  inside: () => Promise<Pick<typeof import('./inside'), 'openSession' | 'sendForOther'>>
+}
 
 export type Rowcall = {
   view: () => View
   subscribe: (changed: () => void) => () => void
   /** Null while nobody is chosen. */
-  session: () => Session | null
+  session: () => Promise<Session | null>
   reads: () => Reads | null
   drafts: () => Drafts
   lookAtInvite: (code: string) => Promise<Outcome<Invite | null>>
@@ -37,21 +41,15 @@ export type Rowcall = {
   close: () => void
 }
 
-/** What this device knew last time, for a start before the network answers. */
-type LastTime = {
-  userId: string
-  memberships: Membership[]
-  chosen: { orchardId: string; personId: string } | null
-}
-
 export function openRowcall(parts: RowcallParts): Rowcall {
   const { backend, storage, clock, random } = parts
-  const lastKey = `last|${backend.address}`
   const listeners = new Set<() => void>()
   const retrying = timerOf(clock)
   let view: View = startingView
-  let last: LastTime = { userId: '', memberships: [], chosen: null }
+  let last = noLastTime
   let session: Session | null = null
+  /** Of whoever is chosen, as soon as it is there. */
+  let entering: Promise<Session | null> | null = null
   let closeOthers: (() => void)[] = []
   let tries = 0
   let closed = false
@@ -64,7 +62,7 @@ export function openRowcall(parts: RowcallParts): Rowcall {
       listeners.add(changed)
       return () => listeners.delete(changed)
     },
-    session: () => session,
+    session: async () => entering,
     reads: () => {
       const { me } = view
       return me && readsOf(backend, storage, { owner: ownerOf(me), orchardId: me.orchardId })
@@ -95,13 +93,11 @@ export function openRowcall(parts: RowcallParts): Rowcall {
   }
 
   async function start(): Promise<void> {
-    // Only `save` writes under this key.
-    const known = (await storage.read(lastKey).catch(() => undefined)) as LastTime | undefined
+    const known = await readLastTime(storage, backend.address)
     if (closed) return
-    if (known) {
-      last = known
-      if (last.memberships.length > 0) settle()
-    }
+    // Somebody may have got in meanwhile.
+    if (last === noLastTime) last = known
+    if (last.memberships.length > 0) settle()
     await refresh()
   }
 
@@ -153,49 +149,40 @@ export function openRowcall(parts: RowcallParts): Rowcall {
 
   function enter(membership: Membership): void {
     const { memberships } = last
-    if (session && view.me && isSameMember(view.me, membership)) {
+    if (entering && view.me && isSameMember(view.me, membership)) {
       show({ ...view, me: membership, memberships })
       return
     }
     leaveSession()
-    const owner = ownerOf(membership)
     show({ ...startingView, memberships, me: membership })
-    session = openSession({
-      ...parts,
-      bell: parts.bellOf(owner),
-      userId: last.userId,
-      membership,
-      owner,
+    const opening = open(membership, () => opening === entering)
+    entering = opening
+  }
+
+  async function open(membership: Membership, isWanted: () => boolean): Promise<Session | null> {
+    const inside = await parts.inside().catch(() => null)
+    if (!isWanted()) return null
+    if (!inside) {
+      entering = null
+      tryLater()
+      return null
+    }
+    session = inside.openSession({
+      ...whose(membership),
       changed: (next) => {
         show({ ...next, memberships: last.memberships, me: view.me })
         if (next.phase === 'signed_out') signedOut()
       },
     })
-    closeOthers = memberships.filter((other) => other !== membership).map(sendFor)
+    closeOthers = last.memberships
+      .filter((other) => !isSameMember(other, membership))
+      .map((other) => inside.sendForOther(whose(other)))
+    return session
   }
 
-  /** One phone serves two people: what either has not sent goes out, whoever is chosen. */
-  function sendFor(membership: Membership): () => void {
+  function whose(membership: Membership) {
     const owner = ownerOf(membership)
-    const bell = parts.bellOf(owner)
-    const server = backend.as(last.userId)
-    const outbox = openOutbox({
-      ...parts,
-      server,
-      bell,
-      owner,
-      changed: () => {},
-      isOut: async () => {
-        const beat = await server.heartbeat(membership.orchardId, membership.personId, 0)
-        if (beat.ok) return 'in'
-        return beat.fault === 'not_allowed' ? 'out' : 'unknown'
-      },
-      signedOut: () => {},
-    })
-    return () => {
-      outbox.close()
-      bell.close()
-    }
+    return { ...parts, userId: last.userId, membership, owner, bell: parts.bellOf(owner) }
   }
 
   async function getIn<Name extends 'redeem' | 'create_orchard'>(
@@ -203,6 +190,8 @@ export function openRowcall(parts: RowcallParts): Rowcall {
     args: ArgsOf<Name>
   ): Promise<Sent> {
     const id = random.id()
+    // It comes while the referee thinks.
+    void parts.inside().catch(() => {})
     const user = await backend.signIn()
     if (!user.ok) return sentOf(id, user)
     // Neither is of an orchard or a person yet.
@@ -228,13 +217,14 @@ export function openRowcall(parts: RowcallParts): Rowcall {
   function leaveSession(): void {
     session?.close()
     session = null
+    entering = null
     for (const closeOther of closeOthers) closeOther()
     closeOthers = []
     view = startingView
   }
 
   async function save(): Promise<void> {
-    await storage.write(lastKey, last).catch(() => {})
+    await keepLastTime(storage, backend.address, last)
   }
 
   function show(next: View): void {
@@ -248,10 +238,4 @@ export function openRowcall(parts: RowcallParts): Rowcall {
     leaveSession()
     listeners.clear()
   }
-}
-
-type Member = Pick<Membership, 'orchardId' | 'personId'>
-
-function isSameMember(one: Member, other: Member): boolean {
-  return one.orchardId === other.orchardId && one.personId === other.personId
 }

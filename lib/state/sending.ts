@@ -1,6 +1,5 @@
 /** Takes what a person wants: keeps it, asks for it, or says at once why not. */
 
-import { type Answer, isRefused, type Outcome } from '@/lib/events/answer'
 import {
   type ArgsOf,
   type Command,
@@ -14,7 +13,7 @@ import { ask } from '@/lib/sync/ask'
 import type { Outbox } from '@/lib/sync/outbox'
 import type { Clock, Random, Server } from '@/lib/sync/ports'
 
-import type { Sent } from './sent'
+import { type Sent, sentOf } from './sent'
 import type { View } from './view'
 
 export type SendOptions = { personId?: string | undefined }
@@ -87,14 +86,4 @@ export function sender(parts: SendingParts): Send {
     parts.asking(command.name, false)
     return sent
   }
-}
-
-export function sentOf(id: string, outcome: Outcome<Answer>): Sent {
-  if (!outcome.ok) {
-    if (outcome.fault === 'offline' || outcome.fault === 'busy') return { state: 'no_answer', id }
-    return { state: 'failed', id, fault: outcome.fault, code: outcome.code ?? null }
-  }
-  const answer = outcome.value
-  if (!isRefused(answer)) return { state: 'accepted', id, answer }
-  return { state: 'refused', id, refused: answer.refused, next: answer.next ?? null }
 }

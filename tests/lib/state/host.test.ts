@@ -6,6 +6,7 @@ import WebSocket from 'ws'
 import { openBackend } from '@/lib/data/backend'
 import type { ArgsOf, CommandName } from '@/lib/events/commands'
 import { newCode } from '@/lib/state/code'
+import * as inside from '@/lib/state/inside'
 import { myReadiness, myTree } from '@/lib/state/me'
 import { nameOf } from '@/lib/state/people'
 import { openRowcall, type Rowcall } from '@/lib/state/rowcall'
@@ -150,7 +151,7 @@ describe('a crew of two on the real host', () => {
     expect(myTree(held)).toMatchObject({ claimId: claimed.id, tree: 2, isHolder: true })
     await until(manager, ({ state }) => state?.claims[claimed.id]?.people[me] === 'holder')
 
-    const work = cy.session()?.workArgs(2)
+    const work = (await cy.session())?.workArgs(2)
     if (!work) throw new Error('nobody')
     await send(cy, 'finish_tree', work)
     expect(cy.view().state?.work[2]?.state).toBe('done')
@@ -203,6 +204,7 @@ function openPhone({ url, tokens }: RunningHost): Rowcall {
   )
   return openRowcall({
     backend,
+    inside: async () => inside,
     storage: memoryStorage(),
     clock: browserClock,
     random: browserRandom,
@@ -212,7 +214,7 @@ function openPhone({ url, tokens }: RunningHost): Rowcall {
 }
 
 async function send<Name extends CommandName>(phone: Rowcall, name: Name, args: ArgsOf<Name>) {
-  const session = phone.session()
+  const session = await phone.session()
   if (!session) throw new Error('nobody is chosen')
   return session.send(name, args)
 }

@@ -3,6 +3,7 @@ import { beforeEach, describe, expect, test } from 'vitest'
 import type { Backend, Membership } from '@/lib/data/backend'
 import type { Outcome } from '@/lib/events/answer'
 import { newCode } from '@/lib/state/code'
+import * as inside from '@/lib/state/inside'
 import { openRowcall } from '@/lib/state/rowcall'
 
 import { ann, bo, idOf } from '../events/a-state'
@@ -29,7 +30,7 @@ beforeEach(() => {
 
 const bos: Membership = { ...membership, personId: bo, personName: 'Bo' }
 
-function openPage(name = 'page') {
+function openPage(name = 'page', fetchInside = async () => inside) {
   const overLine = <Value>(value: Value): Outcome<Value> =>
     line.online ? { ok: true, value } : { ok: false, fault: 'offline' }
   const notHere = async () => ({ ok: false as const, fault: 'offline' as const })
@@ -56,7 +57,7 @@ function openPage(name = 'page') {
     treeNotes: notHere,
     privatePeople: notHere,
   }
-  return openRowcall({ ...device, random: plainRandom(name), backend })
+  return openRowcall({ ...device, random: plainRandom(name), backend, inside: fetchInside })
 }
 
 test('a new device is nobody’s', async () => {
@@ -65,6 +66,26 @@ test('a new device is nobody’s', async () => {
   await clock.pass(0)
 
   expect(page.view().phase).toBe('nobody')
+})
+
+test('what only those need who are in is not fetched for a newcomer, and again where it did not come', async () => {
+  user = null
+  let fetched = 0
+  const page = openPage('page', async () => {
+    fetched++
+    if (fetched === 1) throw new Error('No signal.')
+    return inside
+  })
+  await clock.pass(0)
+  await page.lookAtInvite(newCode().code)
+  expect(fetched).toBe(0)
+
+  page.retry()
+  await clock.pass(0)
+  expect(page.view()).toMatchObject({ phase: 'starting', signal: 'no_signal' })
+
+  await clock.pass(31_000)
+  expect(page.view()).toMatchObject({ phase: 'in', signal: 'reached' })
 })
 
 test('a device of one person goes straight in', async () => {
@@ -100,7 +121,7 @@ describe('one device, two people', () => {
     page.choose(membership.orchardId, ann)
     await clock.pass(0)
     line.online = false
-    await page.session()?.send('start_break', {})
+    await (await page.session())?.send('start_break', {})
     page.choose(bos.orchardId, bo)
     await clock.pass(60_000)
     expect(page.view().unsent).toEqual([])
@@ -141,7 +162,7 @@ test('another login on the same device sees nothing of the first', async () => {
   const first = openPage()
   await clock.pass(0)
   line.online = false
-  await first.session()?.send('start_break', {})
+  await (await first.session())?.send('start_break', {})
   first.close()
   line.online = true
   user = 'somebody else'
@@ -191,7 +212,7 @@ test('somebody who was put out keeps what is not sent in sight', async () => {
   const page = openPage()
   await clock.pass(0)
   line.online = false
-  await page.session()?.send('start_break', {})
+  await (await page.session())?.send('start_break', {})
   line.online = true
   referee.putOut('ann')
   members = []
