@@ -20,8 +20,11 @@ export function CountedOut() {
   const [sent, setSent] = useState<Sent | null>(null)
   const unsent = useSelect((view) => view.unsent.length)
   const format = useFormat()
-  const { at: leftAt } = useWentHome()
+  const { at: leftAt, ready: isKnown } = useWentHome()
   const wasHere = leftAt !== null
+
+  // A moment, so that nobody who just left reads that they never came.
+  if (!isKnown) return <CrewScreen>{null}</CrewScreen>
 
   return (
     <CrewScreen

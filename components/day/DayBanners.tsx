@@ -1,7 +1,5 @@
 'use client'
 
-import Link from 'next/link'
-
 import { openShiftOf, stopInForce, useNow, useSelect, type View } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { Banner, Banners } from '../layout/Banner'
@@ -55,9 +53,9 @@ export function DayBanners() {
 
 function Way({ href, children }: { href: string; children: string }) {
   return (
-    <Link className="btn" href={href}>
+    <a className="btn" href={href}>
       {children}
-    </Link>
+    </a>
   )
 }
 

@@ -8,6 +8,7 @@ export function useWentHome() {
   const now = useNow()
   const draft = useDraft<{ shift: string | null; at: string } | null>('went-home', null)
   return {
+    ready: draft.ready,
     at: draft.value !== null && draft.value.shift === shift ? new Date(draft.value.at) : null,
     remember: () => draft.writeNow({ shift, at: (now ?? new Date()).toISOString() }),
   }

@@ -1,7 +1,5 @@
 'use client'
 
-import Link from 'next/link'
-
 import { routes } from '@/lib/routes'
 import { useStartWords } from '../layout/Words'
 import { Step } from '../ui/Steps'
@@ -43,9 +41,9 @@ export function ReadyStepLine({ step, isNow, number }: ReadyStepLineProps) {
         href === undefined ? (
           title
         ) : (
-          <Link className="way" href={href}>
+          <a className="way" href={href}>
             {title}
-          </Link>
+          </a>
         )
       }
       doneWord={common.doneStep}

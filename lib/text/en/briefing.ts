@@ -4,7 +4,6 @@ import { plural } from './plural'
 
 export const briefing = {
   title: 'Safety briefing',
-  topicOf: (topic: number, topics: number) => `Briefing, topic ${topic} of ${topics}`,
   progress: (topic: number, topics: number) => `Topic ${topic} of ${topics}`,
   nextTopic: 'Next topic',
   yourLeadSays: 'From your lead',

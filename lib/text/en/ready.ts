@@ -15,7 +15,6 @@ export const ready = {
   waitTitle: 'All yours is done. Wait for the others.',
   readyTitle: 'You are ready',
   readyNote: 'Take the next tree whenever you like.',
-  holdingNote: (tag: string) => `You hold ${tag}.`,
   visitorTitle: 'You are here as a visitor',
   visitorNote: 'Be counted, look around and stay out from under the trees. A lead can change that.',
   whyLocked: 'No tree can be claimed until all of this is done.',
@@ -58,7 +57,6 @@ export const ready = {
   toolsNotClean: 'One in your hand is not clean. Wipe it and say so.',
   toolsDone: (tools: string) => `In your hand: ${tools}`,
   toolsButton: 'Take tools',
-  toolsMend: 'See to your tools',
   shiftNotOpen: 'The shift is not open yet',
   shiftOpensAt: (name: string | null, time: string) =>
     `${name ?? 'Your lead'} opens it, planned for ${time}. Nothing for you to do.`,

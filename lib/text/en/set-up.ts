@@ -12,7 +12,6 @@ export const setUp = {
   timeZone: 'Time zone of the orchard',
   timeZoneHint: 'It decides what “today” is, and when dusk falls.',
   language: 'Language of the orchard',
-  languageHint: 'Each person chooses their own on their device.',
   units: 'Measures',
   metric: 'Metres, kilograms',
   us: 'Feet, pounds',

@@ -36,7 +36,6 @@ export const tools = {
   protectionFault: 'Say what is missing',
   protectionMissing: (things: string) =>
     `Not in order: ${things}. Your lead sees it. Check again when you have another.`,
-  checkAgain: 'Check again',
   labelled: (kind: string, label: string) => `${kind} ${label}`,
   take: (tools: string) => `Take ${tools}`,
   giveBack: 'Give back',
@@ -66,7 +65,6 @@ export const tools = {
   cleanFirst: 'Wipe the blade, then say so here.',
   fit: 'Fit for work',
   failed: 'Out of use. Give it back and take another.',
-  failedGiveBack: 'Put it out of use and give it back',
   none: 'No tool in hand. Take one from the bench.',
   noneFree: 'No tool is free. Ask your lead.',
   arriveFirst: 'Be counted first, then check and take.',

@@ -3,7 +3,6 @@ import { plural } from './plural'
 
 export const briefing: typeof en = {
   title: 'Charla de seguridad',
-  topicOf: (topic, topics) => `Charla, tema ${topic} de ${topics}`,
   progress: (topic, topics) => `Tema ${topic} de ${topics}`,
   nextTopic: 'Tema siguiente',
   yourLeadSays: 'De tu jefe de cuadrilla',

@@ -14,7 +14,6 @@ export const ready: typeof en = {
   waitTitle: 'Lo tuyo está hecho. Faltan los demás.',
   readyTitle: 'Todo listo',
   readyNote: 'Toma el próximo árbol cuando quieras.',
-  holdingNote: (tag) => `Tienes ${tag}.`,
   visitorTitle: 'Estás aquí de visita',
   visitorNote:
     'Que te cuenten, mira y no te pongas debajo de los árboles. Un jefe de cuadrilla puede cambiarlo.',
@@ -58,7 +57,6 @@ export const ready: typeof en = {
   toolsNotClean: 'Una de las que tienes no está limpia. Límpiala y dilo.',
   toolsDone: (tools) => `En tu mano: ${tools}`,
   toolsButton: 'Tomar herramientas',
-  toolsMend: 'Ver tus herramientas',
   shiftNotOpen: 'El turno aún no está abierto',
   shiftOpensAt: (name, time) =>
     `Lo abre ${name ?? 'tu jefe de cuadrilla'}, previsto a las ${time}. Tú no tienes que hacer nada.`,

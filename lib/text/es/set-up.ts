@@ -12,7 +12,6 @@ export const setUp: typeof en = {
   timeZone: 'Zona horaria del huerto',
   timeZoneHint: 'Decide qué es «hoy» y cuándo anochece.',
   language: 'Idioma del huerto',
-  languageHint: 'Cada persona elige el suyo en su dispositivo.',
   units: 'Medidas',
   metric: 'Metros, kilos',
   us: 'Pies, libras',

@@ -36,7 +36,6 @@ export const tools: typeof en = {
   protectionFault: 'Decir qué falta',
   protectionMissing: (things) =>
     `No está en orden: ${things}. Tu jefe de cuadrilla lo ve. Revisa otra vez cuando tengas otra.`,
-  checkAgain: 'Revisar otra vez',
   labelled: (kind, label) => `${kind} ${label}`,
   take: (tools) => `Tomar ${tools}`,
   giveBack: 'Devolver',
@@ -66,7 +65,6 @@ export const tools: typeof en = {
   cleanFirst: 'Limpia la hoja y dilo aquí.',
   fit: 'Lista para trabajar',
   failed: 'Fuera de uso. Devuélvela y toma otra.',
-  failedGiveBack: 'Dejarla fuera de uso y devolverla',
   none: 'No tienes herramienta en la mano. Toma una del banco.',
   noneFree: 'No queda ninguna libre. Pregunta a tu jefe de cuadrilla.',
   arriveFirst: 'Que te cuenten primero; después revisas y tomas.',
