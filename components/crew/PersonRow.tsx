@@ -1,7 +1,5 @@
 'use client'
 
-import Link from 'next/link'
-
 import { useSelect, useSend } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { useFormat } from '../layout/use-format'
@@ -36,7 +34,7 @@ export function PersonRow({ line: { id, group, lacks } }: { line: PersonLine }) 
   return (
     <li>
       <div className="person-row">
-        <Link className="item" href={routes.person(id)}>
+        <a className="item" href={routes.person(id)}>
           <Face name={name} kind={group === 'notReady' ? 'ink' : 'plain'} />
           <span className="grow">
             <b>{name}</b>
@@ -47,7 +45,7 @@ export function PersonRow({ line: { id, group, lacks } }: { line: PersonLine }) 
             </span>
           </span>
           {tree !== null && <Tag>{tagOf(tree)}</Tag>}
-        </Link>
+        </a>
         {group === 'waiting' && (
           <Button
             label={text.admitPerson(name)}

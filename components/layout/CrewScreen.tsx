@@ -1,6 +1,5 @@
 'use client'
 
-import Link from 'next/link'
 import type { ReactNode } from 'react'
 
 import { useSelect } from '@/lib/hooks'
@@ -106,12 +105,12 @@ function OrchardAndDay() {
   )
   if (orchard === null) return words.common.appName
   return (
-    <Link className="device" href={routes.device()} aria-describedby="to-device">
+    <a className="device" href={routes.device()} aria-describedby="to-device">
       {startsAt === null ? orchard : `${orchard} · ${format.day(new Date(startsAt))}`}
       <Icon name="down" size={14} />
       <span id="to-device" hidden>
         {words.common.toDevice}
       </span>
-    </Link>
+    </a>
   )
 }

@@ -1,5 +1,3 @@
-import Link from 'next/link'
-
 import type { StartMessages } from '@/lib/text/messages'
 import { Icon, type IconName } from '../ui/Icon'
 import { joinClasses } from '../ui/join-classes'
@@ -42,9 +40,9 @@ export function Strip({ ways, text }: StripProps) {
           </>
         )
         return 'href' in way ? (
-          <Link key={key} className={className} href={way.href}>
+          <a key={key} className={className} href={way.href}>
             {face}
-          </Link>
+          </a>
         ) : (
           <button key={key} type="button" className={className} onClick={way.onPress}>
             {face}

@@ -1,5 +1,3 @@
-import Link from 'next/link'
-
 import { Count } from '../ui/Count'
 
 type TabsProps = {
@@ -12,10 +10,10 @@ export function Tabs({ label, tabs }: TabsProps) {
   return (
     <nav className="tabs" aria-label={label}>
       {tabs.map(({ href, word, count, isHere }) => (
-        <Link key={href} href={href} aria-current={isHere ? 'page' : undefined}>
+        <a key={href} href={href} aria-current={isHere ? 'page' : undefined}>
           {word}
           {count !== undefined && count > 0 && <Count>{count}</Count>}
-        </Link>
+        </a>
       ))}
     </nav>
   )

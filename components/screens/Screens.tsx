@@ -1,13 +1,12 @@
 'use client'
 
+import dynamic from 'next/dynamic'
 import { usePathname, useSearchParams } from 'next/navigation'
 import { type ReactNode, Suspense, use, useEffect, useRef } from 'react'
 
 import { isLeadView, usePhase, useSelect } from '@/lib/hooks'
 import { leadMessages, messages } from '@/lib/text/messages'
 
-import { LeadGate } from '../crew/LeadGate'
-import { CrewGate } from '../layout/CrewGate'
 import { Fetching } from '../layout/Fetching'
 import { ShownHere } from '../layout/use-go'
 import { useLanguage } from '../layout/Words'
@@ -15,6 +14,17 @@ import { drawingOf, screens } from './screen-list'
 import { type ScreenName, screenNameAt, screenPaths } from './screen-paths'
 import '../tree/tree.css'
 import { useLinksInPage } from './use-links-in-page'
+
+/** Whoever joins by a link stands before neither. */
+const gateFiles = {
+  crew: async () => (await import('../layout/CrewGate')).CrewGate,
+  lead: async () => (await import('../crew/LeadGate')).LeadGate,
+}
+const loading = () => <Fetching />
+const gates = {
+  crew: dynamic(gateFiles.crew, { loading }),
+  lead: dynamic(gateFiles.lead, { loading }),
+}
 
 /** So long the first screen has the line for itself. */
 const afterFirstScreenMs = 1_500
@@ -29,7 +39,7 @@ export function Screens({ children }: { children: ReactNode }) {
   useHeadingInFocus(path)
 
   if (name === undefined) return <ShownHere value={isShownHere}>{children}</ShownHere>
-  const Gate = screens[name].gate === 'lead' ? LeadGate : CrewGate
+  const Gate = gates[screens[name].gate]
   return (
     <ShownHere value={isShownHere}>
       <Gate>
@@ -64,7 +74,11 @@ function useFetchedAhead(first: ScreenName | undefined): void {
     if (!isIn) return
     const fetchAll = () => {
       ahead(messages(language))
-      if (isLead) ahead(leadMessages(language))
+      ahead(gateFiles.crew())
+      if (isLead) {
+        ahead(leadMessages(language))
+        ahead(gateFiles.lead())
+      }
       for (const name of namesFor(isLead)) ahead(drawingOf(name))
     }
     const timer = setTimeout(fetchAll, afterFirstScreenMs)

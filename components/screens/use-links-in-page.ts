@@ -2,7 +2,7 @@
 
 import { useEffect } from 'react'
 
-/** Links to screens that are shown here do not ask the server; all others are the browser's. */
+/** Links are plain; those to screens that are shown here do not ask the server, all others are the browser's. */
 export function useLinksInPage(isShownHere: (path: string) => boolean): void {
   useEffect(() => {
     const follow = (event: MouseEvent) => {
@@ -11,7 +11,7 @@ export function useLinksInPage(isShownHere: (path: string) => boolean): void {
       event.preventDefault()
       if (link.href !== location.href) history.pushState(null, '', link.href)
     }
-    // Before React hears of it: a link of Next.js leaves alone what is prevented.
+    // On its way down, so that nothing below can keep it.
     addEventListener('click', follow, true)
     return () => removeEventListener('click', follow, true)
   }, [isShownHere])

@@ -1,7 +1,5 @@
 'use client'
 
-import Link from 'next/link'
-
 import { useWords } from '../layout/Words'
 import { Icon } from '../ui/Icon'
 
@@ -9,9 +7,9 @@ import { Icon } from '../ui/Icon'
 export function CloseLink({ href }: { href: string }) {
   const { common } = useWords()
   return (
-    <Link className="net" href={href}>
+    <a className="net" href={href}>
       <Icon name="cross" size={18} />
       {common.close}
-    </Link>
+    </a>
   )
 }

@@ -1,6 +1,6 @@
 'use client'
 
-import { useSelect } from '@/lib/hooks'
+import { nameOf, useSelect } from '@/lib/hooks'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { Facts } from '../ui/Facts'
@@ -22,9 +22,13 @@ export function TreeFactsList({ facts: { tree, cultivar }, why }: TreeFactsListP
   const share = useSelect((view) => view.state?.work[tree.no]?.share ?? null)
   const isBegun = useSelect((view) => view.state?.work[tree.no]?.state === 'begun')
   const sick = useSelect((view) => sickAround(view, tree))
+  const dealer = useSelect((view) => {
+    const id = view.state?.dealtBy[tree.no]
+    return id === undefined ? null : nameOf(view, id)
+  })
   const { nextTree, findTree } = words
   const reason = {
-    dealt: nextTree.dealt,
+    dealt: dealer === null ? nextTree.dealt : nextTree.dealtBy(dealer),
     same_row: nextTree.sameRow,
     nearest: nextTree.nearest,
     chosen: null,

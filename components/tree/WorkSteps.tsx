@@ -1,6 +1,5 @@
 'use client'
 
-import Link from 'next/link'
 import type { WorkStep } from '@/lib/domain/pruning/order'
 import { routes } from '@/lib/routes'
 import { useFormat } from '../layout/use-format'
@@ -62,16 +61,16 @@ function OpenStep({ step, tree, isFirst }: OpenStepProps) {
       <p>{text.stepSays[step.code]}</p>
       {step.code === 'last_years_wood' && <p>{text.lastYearsWood[step.what]}</p>}
       {isFirst && (
-        <Link className="look-out" href={routes.flagTree(tree)}>
+        <a className="look-out" href={routes.flagTree(tree)}>
           <Icon name="drop" size={22} />
           {text.seeSigns}
-        </Link>
+        </a>
       )}
       <StaysAboveBench>
-        <Link className="refer" href={routes.flagTree(tree)}>
+        <a className="refer" href={routes.flagTree(tree)}>
           <Mark name="arborist" size={22} />
           {text.tooThick(format.diameter(thickestLimbCm))}
-        </Link>
+        </a>
       </StaysAboveBench>
     </div>
   )

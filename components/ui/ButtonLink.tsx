@@ -1,5 +1,3 @@
-import Link from 'next/link'
-
 import { ButtonFace, type ButtonLook, type ButtonState, buttonClasses } from './button-look'
 
 export type ButtonLinkProps = ButtonLook &
@@ -29,8 +27,8 @@ export function ButtonLink(props: ButtonLinkProps) {
     )
 
   return (
-    <Link href={href} className={className} aria-label={label}>
+    <a href={href} className={className} aria-label={label}>
       <ButtonFace {...props} />
-    </Link>
+    </a>
   )
 }

@@ -1,4 +1,3 @@
-import Link from 'next/link'
 import type { ReactNode } from 'react'
 
 type ListProps = {
@@ -41,9 +40,9 @@ export function ListItem({ lead, title, note, end, href, onPress }: ListItemProp
   return (
     <li>
       {href !== undefined ? (
-        <Link className="item" href={href}>
+        <a className="item" href={href}>
           {face}
-        </Link>
+        </a>
       ) : onPress !== undefined ? (
         <button type="button" className="item" onClick={onPress}>
           {face}

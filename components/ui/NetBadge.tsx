@@ -1,5 +1,3 @@
-import Link from 'next/link'
-
 import { Icon, type IconName } from './Icon'
 import { joinClasses } from './join-classes'
 
@@ -36,8 +34,8 @@ export function NetBadge({ state, children, href }: NetBadgeProps) {
   return href === undefined ? (
     <span className={classes}>{face}</span>
   ) : (
-    <Link className={classes} href={href}>
+    <a className={classes} href={href}>
       {face}
-    </Link>
+    </a>
   )
 }

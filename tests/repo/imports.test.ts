@@ -41,7 +41,7 @@ const layers: Record<string, Layer> = {
   'lib/hooks': { ours: ['lib/state', ...pure], npm: ['react'] },
   'lib/text': { ours: ['lib/domain', 'lib/events', 'lib/util'], npm: [] },
 
-  'components/ui': { ours: ['lib/util'], npm: ['next', 'react'] },
+  'components/ui': { ours: ['lib/util'], npm: ['react'] },
   ...Object.fromEntries(areas.map((area) => [area, screen])),
   'components/map': {
     ours: [...screen.ours, 'lib/map'],
