@@ -34,6 +34,7 @@ export function foldChanges(state: State, change: Changes): State {
     work: work ? worked(state.work, work) : state.work,
     claims: withoutKeys(claimsLeft ? without(state.claims, claimsLeft) : state.claims, claimsEnded),
     deals: withoutKeys(state.deals, dealsEnded),
+    dealtBy: withoutKeys(state.dealtBy, dealsEnded),
     tools: toolsAfter(state.tools, dirty, returned),
     attendance: withoutKeys(state.attendance, left),
     channelEpoch: change.channel ?? state.channelEpoch,

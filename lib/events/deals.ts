@@ -10,9 +10,10 @@ const dealt = shape.object({ trees: shape.array(number), to: shape.array(id) })
 const marked = shape.object({ tree: number })
 
 export const dealFolds: Folds = {
-  trees_dealt: when(dealt, (state, { trees, to }) => ({
+  trees_dealt: when(dealt, (state, { trees, to }, { byPersonId }) => ({
     ...state,
     deals: { ...state.deals, ...Object.fromEntries(trees.map((tree) => [tree, to])) },
+    dealtBy: { ...state.dealtBy, ...Object.fromEntries(trees.map((tree) => [tree, byPersonId])) },
   })),
   trees_taken_back: onlyChanges,
   big_cuts_marked: when(marked, (state, { tree }) => ({

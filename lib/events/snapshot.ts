@@ -40,6 +40,7 @@ const snapshot = shape.object({
   }),
   claims: byId(claim),
   deals: byTree(shape.array(id)),
+  dealtBy: byTree(id),
   marked: byTree(shape.exactly(true)),
   flags: byId(flag),
   stops: byId(stop),

@@ -130,6 +130,8 @@ export type State = {
   claims: Record<string, Claim>
   /** Tree number → the one or two people it is kept for. */
   deals: Record<string, string[]>
+  /** Tree number → the lead who dealt it. */
+  dealtBy: Record<string, string>
   /** Trees on which a lead marked the big cuts. */
   marked: Record<string, true>
   /** Open flags. */

@@ -153,6 +153,9 @@ begin
     'deals', (
       select coalesce(jsonb_object_agg(tree_no, people), '{}')
       from public.deals where orchard_id = p_orchard and round_id = v_round and ended_at is null),
+    'dealtBy', (
+      select coalesce(jsonb_object_agg(tree_no, dealt_by), '{}')
+      from public.deals where orchard_id = p_orchard and round_id = v_round and ended_at is null),
     'marked', (
       select coalesce(jsonb_object_agg(tree_no, true), '{}')
       from public.big_cut_marks where round_id = v_round and ended_at is null));

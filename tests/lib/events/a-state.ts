@@ -84,6 +84,7 @@ export function aState(change: Partial<State> = {}): State {
     work: {},
     claims: {},
     deals: {},
+    dealtBy: {},
     marked: { 1: true, 2: true, 3: true, 4: true },
     flags: {},
     stops: {},

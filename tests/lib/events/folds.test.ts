@@ -311,17 +311,17 @@ const families: Record<string, Case[]> = {
   deals: [
     {
       name: 'trees are dealt, also those that were dealt to others',
-      before: { deals: { 1: [ann] } },
+      before: { deals: { 1: [ann] }, dealtBy: { 1: bo } },
       kind: 'trees_dealt',
       body: { trees: [1, 2], to: [ann, bo] },
-      after: { deals: { 1: [ann, bo], 2: [ann, bo] } },
+      after: { deals: { 1: [ann, bo], 2: [ann, bo] }, dealtBy: { 1: ann, 2: ann } },
     },
     {
       name: 'and taken back',
-      before: { deals: { 1: [ann], 2: [ann] } },
+      before: { deals: { 1: [ann], 2: [ann] }, dealtBy: { 1: lead, 2: lead } },
       kind: 'trees_taken_back',
       body: { dealsEnded: [1] },
-      after: { deals: { 2: [ann] } },
+      after: { deals: { 2: [ann] }, dealtBy: { 2: lead } },
     },
     {
       name: 'big cuts are marked',
