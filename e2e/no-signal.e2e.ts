@@ -19,13 +19,13 @@ test('an hour without signal in a dealt tree comes in as it was', async ({ orcha
   await expect(ann.getByText(/A stop does not reach this phone/)).toBeVisible()
   await ann.clock.fastForward(44 * minute)
   await finish(ann)
-  await lee.goto(`${routes.map()}?tree=5`)
+  await lee.goto(routes.map(5))
   await expect(lee.getByRole('complementary')).toContainText('dealt to Ann')
 
   await findSignal(ann)
 
   await expect(ann.getByRole('status').filter({ hasText: 'everything sent' })).toBeAttached()
-  await expect(lee.getByRole('complementary')).toContainText('done')
+  await expect(lee.getByRole('complementary')).toContainText('Done')
 })
 
 test('a clock two hours off neither stops work nor bends its minutes', async ({ asPerson }) => {

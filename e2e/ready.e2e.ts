@@ -38,7 +38,7 @@ test('a newcomer who asks too early hears all that is missing, does each, and is
   await eve.getByRole('button', { name: 'Sign the briefing' }).tap()
   await eve.getByRole('link', { name: 'Check protection' }).tap()
   const looks = eve.getByRole('radio', { name: 'In order' })
-  await expect(looks).toHaveCount(4)
+  await expect(looks).toHaveCount(5)
   for (const look of await looks.all()) await look.check({ force: true })
   await eve.getByRole('button', { name: 'Protection is in order' }).tap()
   await eve.getByText('P7', { exact: true }).tap()

@@ -44,10 +44,10 @@ test('a killed phone with five things unsent and a flag half written loses nothi
   await again.getByRole('link', { name: 'Close' }).tap()
   await expect(again.getByRole('status').filter({ hasText: 'everything sent' })).toBeAttached()
   const lee = await asPerson('Lee', { device: 'tablet' })
-  await lee.goto(`${routes.map()}?tree=2`)
+  await lee.goto(routes.map(2))
   await expect(lee.getByRole('complementary')).toContainText('Two fingers wide, at the fork')
-  await lee.goto(`${routes.map()}?tree=1`)
-  await expect(lee.getByRole('complementary')).toContainText('done')
+  await lee.goto(routes.map(1))
+  await expect(lee.getByRole('complementary')).toContainText('Done')
 })
 
 type Begun = { note: string; photo: Awaited<ReturnType<typeof photoFile>> }

@@ -43,17 +43,17 @@ export function Flagged({ facts: { tree, tag }, flag, kind }: FlaggedProps) {
       }
     >
       {!raised ? (
-        <h1 role="status">{text.withdrawn}</h1>
+        <h1>{text.withdrawn}</h1>
       ) : kind === 'arborist' ? (
         <>
-          <h1 role="status">{text.hazardFlagged(tag)}</h1>
+          <h1>{text.hazardFlagged(tag)}</h1>
           <Note mark="arborist" tone="arb" lead={text.comeAway}>
             {raised.keepOutM !== null && text.keepAway(format.keepAway(raised.keepOutM))}
           </Note>
         </>
       ) : (
         <>
-          <h1 role="status">{text.diseaseFlagged(tag)}</h1>
+          <h1>{text.diseaseFlagged(tag)}</h1>
           <Note mark="disease" tone="sick" lead={text.wipeBlade} />
         </>
       )}

@@ -12,11 +12,22 @@ export async function kill(page: Page): Promise<void> {
   await page.close()
 }
 
-/** A page that has been open for a moment has fetched all screens; then the signal goes. */
+/** Only once all screens are on the phone, as they are a few seconds after it was opened. */
 export async function loseSignal(page: Page): Promise<void> {
-  await page.waitForLoadState('networkidle')
+  while (await asksWithin(page, quietMs));
   await page.context().setOffline(true)
   await expect(page.getByRole('status').filter({ hasText: /^(No signal|\d+ kept)$/ })).toBeVisible()
+}
+
+/** The other screens are fetched a moment after the first one has come. */
+const quietMs = 2_000
+
+async function asksWithin(page: Page, ms: number): Promise<boolean> {
+  const asked = page.waitForEvent('request', { timeout: ms })
+  return asked.then(
+    () => true,
+    () => false
+  )
 }
 
 export async function findSignal(page: Page): Promise<void> {

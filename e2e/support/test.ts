@@ -79,7 +79,10 @@ export const test = base.extend<Fixtures>({
   },
 })
 
-/** Calls that fail without signal or are refused are part of the day; the screens speak of them. */
+/**
+ * Calls that fail without signal or are refused are part of the day; the screens speak of them. Blobs are
+ * fetched by Playwright itself, for its trace.
+ */
 function isOfTheNetwork(text: string): boolean {
-  return /Failed to load resource|WebSocket connection to|net::ERR_/.test(text)
+  return /Failed to load resource|WebSocket connection to|net::ERR_|Connecting to 'blob:/.test(text)
 }
