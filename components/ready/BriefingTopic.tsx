@@ -11,10 +11,10 @@ import './briefing.css'
 /** One topic: a title that says what to do, one drawing, three sentences, and where they come from. */
 export function BriefingTopic({ topic }: { topic: TopicWords }) {
   const { briefing } = useWords()
-  const { code, title, says, own, source } = topic
+  const { code, title, titleLang, says, own, source } = topic
   return (
     <>
-      <h1>{title}</h1>
+      <h1 lang={titleLang}>{title}</h1>
       {code !== null && <TopicDrawing name={topicOf(code).drawing} />}
       {own !== null && (
         <Note icon="edit" tone="call" lead={briefing.yourLeadSays}>

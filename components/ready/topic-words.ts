@@ -8,6 +8,8 @@ import type { Messages } from '@/lib/text/messages'
 export type TopicWords = {
   code: TopicCode | null
   title: string
+  /** Where it is not the reader's: a lead's own title that is written in one language only. */
+  titleLang: 'en' | 'es' | undefined
   says: readonly string[]
   /** What the lead wrote; in their language where nothing else is there. */
   own: { words: string; lang: 'en' | 'es' } | null
@@ -23,12 +25,19 @@ export function topicWords(
   const own = ownWords(topic, language)
   const code = topicCodes.find((known) => known === topic.code) ?? null
   if (code !== null) {
-    return { code, ...text.topics[code], own, source: topicOf(code).source }
+    return { code, ...text.topics[code], titleLang: undefined, own, source: topicOf(code).source }
   }
   // A topic of the lead's own has no title but its first line.
   const [title = topic.code, ...rest] = (own?.words ?? topic.code).split('\n')
   const words = rest.join('\n').trim()
-  return { code, title, says: [], own: own && words ? { ...own, words } : null, source: null }
+  return {
+    code,
+    title,
+    titleLang: own?.lang,
+    says: [],
+    own: own && words ? { ...own, words } : null,
+    source: null,
+  }
 }
 
 function ownWords(topic: Briefing['topics'][number], language: 'en' | 'es'): TopicWords['own'] {
