@@ -10,6 +10,7 @@ import { useWords } from '../layout/Words'
 import { useRefusalWords, useTagOf } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
 import { Note } from '../ui/Note'
+import { CameInOtherwise, treeOf } from './CameInOtherwise'
 import type { DayInHand } from './my-day'
 import { undoUntil } from './undo-until'
 
@@ -22,7 +23,11 @@ export function LastWorkNote({ day }: { day: DayInHand }) {
   const minutes = useSelect((view) => view.state?.orchard.houseRules.undo_minutes ?? 0)
   const { last, done } = day
   const until = last === null || now === null ? null : undoUntil(last.at, minutes, now)
+  const cameInOtherwise = useSelect((view) =>
+    view.cameInOtherwise.some((kept) => treeOf(kept) === last?.tree)
+  )
   if (last === null || until === null) return null
+  if (cameInOtherwise) return <CameInOtherwise tree={last.tree} />
 
   const tag = tagOf(last.tree)
   return (

@@ -10,6 +10,7 @@ import { OfflineNote } from '../sync/OfflineNote'
 import { useTagOf } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
+import { CameInOtherwise } from './CameInOtherwise'
 import { RefusedThings } from './RefusedThings'
 import { useKeptThings } from './use-kept-things'
 import { WorksOffline } from './WorksOffline'
@@ -64,6 +65,7 @@ export function UnsentScreen() {
         </p>
       </div>
       <RefusedThings />
+      <CameInOtherwise />
       {kept.length > 0 && <KeptList kept={kept} label={unsent.title} />}
       {mine.state === 'not_confirmed' && <p className="small">{claim.beginWhy}</p>}
       {isOffline && (

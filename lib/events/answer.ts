@@ -17,6 +17,11 @@ export type Accepted = {
 export type Refused = { refused: Refusal[]; next?: NextTreeAnswer | undefined }
 export type Answer = Accepted | Refused
 
+/** As what late work was kept; null for everything else. */
+export function keptAs(answer: Answer | null): 'also_worked' | 'late' | null {
+  return answer === null || isRefused(answer) ? null : (answer.kept ?? null)
+}
+
 export function isRefused(answer: Answer): answer is Refused {
   return 'refused' in answer
 }

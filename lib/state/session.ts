@@ -1,6 +1,7 @@
 /** One person in one orchard on this device: follows, keeps, sends, and says what is seen. */
 
 import type { Backend, Membership } from '@/lib/data/backend'
+import { keptAs } from '@/lib/events/answer'
 import type { ArgsOf } from '@/lib/events/commands'
 import { type Event, isHeard } from '@/lib/events/event'
 import type { Instant, State } from '@/lib/events/state'
@@ -148,11 +149,13 @@ export function openSession(parts: SessionParts): Session {
   function show(change: Partial<View>): void {
     const unsent = items.filter((kept) => kept.state === 'unsent')
     const refused = items.filter((kept) => kept.state === 'refused')
+    const cameInOtherwise = items.filter(({ answer }) => keptAs(answer) !== null)
     const next: View = {
       ...view,
       ...change,
       unsent: same(view.unsent, unsent),
       refused: same(view.refused, refused),
+      cameInOtherwise: same(view.cameInOtherwise, cameInOtherwise),
       reloadWanted: minClient > appVersion && unsent.length === 0,
     }
     if (closed || isSame(view, next)) return

@@ -45,6 +45,8 @@ export type View = {
   unsent: readonly Kept[]
   /** Refused while nobody looked, with the words kept, until they are put away. */
   refused: readonly Kept[]
+  /** Work of the last two days that the referee took as something else: also worked on, or late. */
+  cameInOtherwise: readonly Kept[]
   /** Names of commands that are asked right now. */
   asking: readonly string[]
   begun: Begun | null
@@ -69,6 +71,7 @@ export const startingView: View = {
   outOfTouchSince: null,
   unsent: [],
   refused: [],
+  cameInOtherwise: [],
   asking: [],
   begun: null,
   skewMs: 0,

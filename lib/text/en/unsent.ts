@@ -41,8 +41,11 @@ export const unsent = {
     other: 'Something you did',
   },
   claimNote: 'If somebody was first, you are told and your work still counts.',
-  alsoWorked: (tag: string, name: string) =>
-    `${name} holds ${tag}. Your work is kept as “also worked on”.`,
+  alsoWorked: (tag: string) =>
+    `Somebody else has ${tag} by now, or it was closed. Your work is kept as “also worked on”.`,
+  cameLate: (tag: string) =>
+    `${tag} came in after the shift had closed. It counts for that shift, and your lead sees it.`,
+  cameInTitle: 'Came in another way',
   refusedTitle: 'This needs you',
   refusedNote: 'It was not accepted. What you wrote is still here.',
   discard: 'Let it go',

@@ -40,7 +40,11 @@ export const unsent: typeof en = {
     other: 'Algo que hiciste',
   },
   claimNote: 'Si alguien llegó antes, se te dice, y tu trabajo cuenta igual.',
-  alsoWorked: (tag, name) => `${name} tiene ${tag}. Tu trabajo queda como «también trabajó aquí».`,
+  alsoWorked: (tag) =>
+    `Otra persona ya tiene ${tag}, o se cerró. Tu trabajo queda como «también trabajó aquí».`,
+  cameLate: (tag) =>
+    `${tag} llegó con el turno ya cerrado. Cuenta para ese turno, y tu jefe de cuadrilla lo ve.`,
+  cameInTitle: 'Entró de otra manera',
   refusedTitle: 'Esto te necesita',
   refusedNote: 'No se aceptó. Lo que escribiste sigue aquí.',
   discard: 'Descartarlo',

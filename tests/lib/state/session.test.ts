@@ -66,6 +66,20 @@ test('a claim waits until the referee knows what was done before', async () => {
   expect((await phone.send('claim_tree', { tree: 1 })).state).toBe('accepted')
 })
 
+test('work that came too late is told to whoever did it', async () => {
+  const phone = openPhone(clock, line)
+  await clock.pass(0)
+  const work = { tree: 1, claim: idOf('ended'), begunAt: null, at: null, elapsedS: null }
+
+  await phone.send('finish_tree', work)
+  await clock.pass(2_000)
+
+  expect(phone.view().unsent).toEqual([])
+  expect(phone.view().cameInOtherwise).toMatchObject([
+    { command: { name: 'finish_tree', args: { tree: 1 } }, answer: { kept: 'also_worked' } },
+  ])
+})
+
 test('a claim without signal says plainly that there was no answer', async () => {
   const phone = openPhone(clock, line)
   await clock.pass(0)

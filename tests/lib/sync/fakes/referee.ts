@@ -70,7 +70,8 @@ export function openReferee(clock: Clock) {
         ...aClaim(command.args.tree, { [command.personId]: 'holder' }),
       }
       answer = { n: happen('tree_claimed', body, command) }
-    } else if (prediction === 'asking') answer = { n: happen('also_worked', {}, command) }
+    } else if (prediction === 'asking')
+      answer = { n: happen('also_worked', {}, command), kept: 'also_worked' }
     else if ('refused' in prediction) answer = prediction
     else {
       const [first] = prediction
