@@ -2,7 +2,7 @@
 
 import { useRowcall, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
-import { useStartWords } from '../layout/Words'
+import { useDoorWords } from '../layout/Words'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Face } from '../ui/Face'
 import { Icon } from '../ui/Icon'
@@ -11,7 +11,7 @@ import { JoinFrame } from './JoinFrame'
 
 /** One device, several people: who holds it now. */
 export function ChoosePerson() {
-  const { join } = useStartWords()
+  const { join } = useDoorWords()
   const { choose } = useRowcall()
   const memberships = useSelect((view) => view.memberships)
   return (

@@ -2,7 +2,7 @@
 
 import { useState } from 'react'
 
-import { useStartWords } from '../layout/Words'
+import { useDoorWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { TextField } from '../ui/TextField'
 import { codeIn } from './use-code'
@@ -15,7 +15,7 @@ type CodeFieldProps = {
 
 /** For whoever has a code and no camera. */
 export function CodeField({ label, action, onCode }: CodeFieldProps) {
-  const { join } = useStartWords()
+  const { join } = useDoorWords()
   const [written, setWritten] = useState('')
   const [isWrong, setIsWrong] = useState(false)
   return (

@@ -1,7 +1,7 @@
 'use client'
 
 import type { ReactNode } from 'react'
-import { useStartWords } from '../layout/Words'
+import { useDoorWords } from '../layout/Words'
 import { Logo } from '../ui/Logo'
 import './join.css'
 
@@ -13,7 +13,7 @@ type JoinFrameProps = {
 
 /** The one place for a picture: an orchard in winter, and below it how to get in. */
 export function JoinFrame({ bench, children }: JoinFrameProps) {
-  const { common } = useStartWords()
+  const { common } = useDoorWords()
   return (
     <div className="phone join">
       <header className="hero">

@@ -3,7 +3,7 @@
 import { useState } from 'react'
 
 import { faultSentence } from '@/lib/text/fault'
-import { useStartWords } from '../layout/Words'
+import { useDoorWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { Why } from '../ui/Why'
 import { CodeField } from './CodeField'
@@ -25,7 +25,7 @@ export function JoinScreen() {
 }
 
 function WithCode({ code, onOtherCode }: { code: string; onOtherCode: () => void }) {
-  const words = useStartWords()
+  const words = useDoorWords()
   const look = useInvite(code)
   switch (look.state) {
     case 'looking':
@@ -54,7 +54,7 @@ function WithCode({ code, onOtherCode }: { code: string; onOtherCode: () => void
 }
 
 function Looking() {
-  const { join } = useStartWords()
+  const { join } = useDoorWords()
   return (
     <JoinFrame>
       <h1>{join.title}</h1>
@@ -64,7 +64,7 @@ function Looking() {
 }
 
 function NoCode({ onCode }: { onCode: (code: string) => void }) {
-  const { join } = useStartWords()
+  const { join } = useDoorWords()
   return (
     <JoinFrame>
       <h1>{join.title}</h1>

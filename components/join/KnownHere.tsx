@@ -1,7 +1,7 @@
 'use client'
 
 import type { Invite } from '@/lib/hooks'
-import { useStartWords } from '../layout/Words'
+import { useDoorWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
 import { JoinFrame } from './JoinFrame'
@@ -17,7 +17,7 @@ type KnownHereProps = {
 
 /** Scanned again, say on the morning after: the same person, unless somebody else holds the phone. */
 export function KnownHere({ code, invite, name, onSomeoneElse }: KnownHereProps) {
-  const { join } = useStartWords()
+  const { join } = useDoorWords()
   const { isAsking, sent, getIn } = useGettingIn()
   return (
     <JoinFrame

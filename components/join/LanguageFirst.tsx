@@ -4,13 +4,13 @@ import { useRouter } from 'next/navigation'
 
 import { chooseLanguage } from '../layout/device-choices'
 import { LanguageChoice } from '../layout/LanguageChoice'
-import { useLanguage, useStartWords } from '../layout/Words'
+import { useDoorWords, useLanguage } from '../layout/Words'
 
 /** The language before anything else: the rest follows in it. */
 export function LanguageFirst() {
   const router = useRouter()
   const language = useLanguage()
-  const { common } = useStartWords()
+  const { common } = useDoorWords()
   return (
     <LanguageChoice
       value={language}

@@ -1,7 +1,7 @@
 'use client'
 
 import type { Invite } from '@/lib/hooks'
-import { useStartWords } from '../layout/Words'
+import { useDoorWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
 import { JoinFrame } from './JoinFrame'
@@ -10,7 +10,7 @@ import { useGettingIn } from './use-getting-in'
 
 /** One more device of somebody who is in the crew already, or a manager's way back. */
 export function LinkDevice({ code, invite }: { code: string; invite: Invite }) {
-  const { join } = useStartWords()
+  const { join } = useDoorWords()
   const { isAsking, sent, getIn } = useGettingIn()
   const isRecovery = invite.kind === 'recovery'
   return (

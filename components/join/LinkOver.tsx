@@ -2,7 +2,7 @@
 
 import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
-import { useStartWords } from '../layout/Words'
+import { useDoorWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
 import { JoinFrame } from './JoinFrame'
@@ -10,7 +10,7 @@ import { LanguageFirst } from './LanguageFirst'
 
 /** A link that lets nobody in. Who is in the crew already goes on without it. */
 export function LinkOver({ onOtherCode }: { onOtherCode: () => void }) {
-  const { join } = useStartWords()
+  const { join } = useDoorWords()
   const known = useSelect((view) => view.memberships[0]?.personName ?? null)
   return (
     <JoinFrame

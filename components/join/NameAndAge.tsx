@@ -4,8 +4,8 @@ import { useState } from 'react'
 
 import type { Invite } from '@/lib/hooks'
 import { formatFor } from '@/lib/text/format'
-import type { StartMessages } from '@/lib/text/messages'
-import { useLanguage, useStartWords } from '../layout/Words'
+import type { DoorMessages } from '@/lib/text/messages'
+import { useDoorWords, useLanguage } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
 import { Segmented } from '../ui/Segmented'
@@ -21,7 +21,7 @@ const longestName = 60
 
 /** Two answers and one button. A lead or manager is an adult, so they are asked for a name only. */
 export function NameAndAge({ code, invite }: { code: string; invite: Invite }) {
-  const { join, consent } = useStartWords()
+  const { join } = useDoorWords()
   const { isAsking, sent, getIn } = useGettingIn()
   const [name, setName] = useState('')
   const [ageBand, setAgeBand] = useState<AgeBand | null>(null)
@@ -71,10 +71,10 @@ export function NameAndAge({ code, invite }: { code: string; invite: Invite }) {
         />
         {asksAge && (
           <Segmented
-            label={consent.ageQuestion}
+            label={join.ageQuestion}
             options={[
-              { value: 'adult', label: consent.adult },
-              { value: 'minor', label: consent.minor },
+              { value: 'adult', label: join.adult },
+              { value: 'minor', label: join.minor },
             ]}
             value={ageBand}
             onChange={setAgeBand}
@@ -86,7 +86,7 @@ export function NameAndAge({ code, invite }: { code: string; invite: Invite }) {
 }
 
 function WhatItIs({ invite }: { invite: Invite }) {
-  const { join } = useStartWords()
+  const { join } = useDoorWords()
   const language = useLanguage()
   if (invite.role === 'lead') return <p className="muted">{join.forLead}</p>
   if (invite.role === 'manager') return <p className="muted">{join.forManager}</p>
@@ -96,7 +96,7 @@ function WhatItIs({ invite }: { invite: Invite }) {
   return <p className="muted">{join.shiftOn(day(new Date(`${invite.shiftDate}T12:00:00Z`)))}</p>
 }
 
-function nameFault(name: string, text: StartMessages['join']): string | null {
+function nameFault(name: string, text: DoorMessages['join']): string | null {
   if (name.trim() === '') return text.writeName
   return name.trim().length > longestName ? text.nameTooLong : null
 }

@@ -1,7 +1,7 @@
 'use client'
 
 import { useSelect } from '@/lib/hooks'
-import { useStartWords } from '../layout/Words'
+import { useDoorWords } from '../layout/Words'
 import { Note } from '../ui/Note'
 import { JoinFrame } from './JoinFrame'
 import { LanguageFirst } from './LanguageFirst'
@@ -9,7 +9,7 @@ import { OtherPeople } from './OtherPeople'
 
 /** Joined outside an open shift: a lead lets each person in. The page goes on by itself. */
 export function NotAdmitted() {
-  const { join } = useStartWords()
+  const { join } = useDoorWords()
   const me = useSelect((view) => view.me)
   return (
     <JoinFrame bench={<OtherPeople />}>

@@ -4,7 +4,7 @@ import { useState } from 'react'
 
 import { type Sent, useRowcall, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
-import { useStartWords } from '../layout/Words'
+import { useDoorWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
@@ -14,7 +14,7 @@ import { OtherPeople } from './OtherPeople'
 
 /** Not in the crew any more: what was not sent is handed in, once, and a lead looks at it. */
 export function PutOut() {
-  const { common, join } = useStartWords()
+  const { common, join } = useDoorWords()
   const { handIn } = useRowcall()
   const orchard = useSelect((view) => view.me?.orchardName ?? '')
   const unsent = useSelect((view) => view.unsent.length)

@@ -6,7 +6,7 @@ import { type Sent, useRowcall } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import type { LeadMessages } from '@/lib/text/messages'
 import { useGo } from '../layout/use-go'
-import { useLanguage, useLeadWords, useStartWords } from '../layout/Words'
+import { useDoorWords, useLanguage, useLeadWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
 import { Segmented } from '../ui/Segmented'
@@ -20,7 +20,7 @@ import { forgetCode } from './use-code'
 /** Five answers, three of them proposed by the device. */
 export function SetUpForm({ code }: { code: string }) {
   const { setUp } = useLeadWords()
-  const { common } = useStartWords()
+  const { common } = useDoorWords()
   const language = useLanguage()
   const go = useGo()
   const { createOrchard } = useRowcall()

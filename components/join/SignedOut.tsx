@@ -1,14 +1,14 @@
 'use client'
 
 import { routes } from '@/lib/routes'
-import { useStartWords } from '../layout/Words'
+import { useDoorWords } from '../layout/Words'
 import { ButtonLink } from '../ui/ButtonLink'
 import { JoinFrame } from './JoinFrame'
 import { LanguageFirst } from './LanguageFirst'
 
 /** Somebody was in, and this device lost their sign-in. */
 export function SignedOut() {
-  const { join } = useStartWords()
+  const { join } = useDoorWords()
   return (
     <JoinFrame
       bench={

@@ -11,7 +11,7 @@ import { Bench } from './Bench'
 import { PhoneFrame } from './PhoneFrame'
 import { Strip } from './Strip'
 import { useFormat } from './use-format'
-import { useStartWords } from './Words'
+import { useDoorWords } from './Words'
 
 type CrewScreenProps = {
   /** Stands for the orchard and the day: the tag of the tree in hand. */
@@ -40,7 +40,7 @@ export function CrewScreen({
   tree,
   children,
 }: CrewScreenProps) {
-  const words = useStartWords()
+  const words = useDoorWords()
   return (
     <PhoneFrame
       who={who ?? <OrchardAndDay />}
@@ -78,7 +78,7 @@ export function CrewScreen({
 
 /** The signal and what waits for it; a press opens the list of it. */
 export function Signal() {
-  const words = useStartWords()
+  const words = useDoorWords()
   const unsent = useSelect((view) => view.unsent.length)
   const needYou = useSelect((view) => view.refused.length)
   const online = useSelect((view) => view.signal !== 'no_signal')
@@ -95,7 +95,7 @@ export function Signal() {
 
 /** "Quillet Hill · Saturday": the way to this device, who uses it, and to going home. */
 function OrchardAndDay() {
-  const words = useStartWords()
+  const words = useDoorWords()
   const format = useFormat()
   const orchard = useSelect((view) => view.me?.orchardName ?? null)
   const startsAt = useSelect(

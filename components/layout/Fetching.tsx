@@ -2,11 +2,11 @@
 
 import { useSelect } from '@/lib/hooks'
 import { PhoneFrame } from './PhoneFrame'
-import { useStartWords } from './Words'
+import { useDoorWords } from './Words'
 
 /** While this device does not know yet who uses it, or the orchard. */
 export function Fetching() {
-  const { common, errors } = useStartWords()
+  const { common, errors } = useDoorWords()
   const hasNoSignal = useSelect((view) => view.signal === 'no_signal')
   return (
     <PhoneFrame who={common.appName}>

@@ -1,11 +1,11 @@
 import type { Language } from '@/lib/text/language'
-import type { StartMessages } from '@/lib/text/messages'
+import type { DoorMessages } from '@/lib/text/messages'
 import { Segmented } from '../ui/Segmented'
 
 type LanguageChoiceProps = {
   value: Language
   onChange: (language: Language) => void
-  text: StartMessages['common']
+  text: DoorMessages['common']
 }
 
 /** English or Spanish, each in its own words. */

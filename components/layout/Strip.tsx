@@ -1,4 +1,4 @@
-import type { StartMessages } from '@/lib/text/messages'
+import type { DoorMessages } from '@/lib/text/messages'
 import { Icon, type IconName } from '../ui/Icon'
 import { joinClasses } from '../ui/join-classes'
 
@@ -15,7 +15,7 @@ export type StripWays = {
 
 type StripProps = {
   ways: StripWays
-  text: StartMessages['common']['strip']
+  text: DoorMessages['common']['strip']
 }
 
 const order: readonly { key: keyof StripWays; icon: IconName }[] = [

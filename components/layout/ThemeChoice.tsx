@@ -1,4 +1,4 @@
-import type { StartMessages } from '@/lib/text/messages'
+import type { DoorMessages } from '@/lib/text/messages'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
 import { Pick } from '../ui/Pick'
 import type { Theme } from './device-choices'
@@ -6,7 +6,7 @@ import type { Theme } from './device-choices'
 type ThemeChoiceProps = {
   value: Theme
   onChange: (theme: Theme) => void
-  text: StartMessages['common']
+  text: DoorMessages['common']
 }
 
 const themes: readonly Theme[] = ['device', 'light', 'dark']

@@ -4,6 +4,8 @@ import { createContext, type ReactNode, use } from 'react'
 
 import type { Language } from '@/lib/text/language'
 import {
+  type DoorMessages,
+  doorMessages,
   type LeadMessages,
   leadMessages,
   type Messages,
@@ -29,7 +31,12 @@ export function useLanguage(): Language {
   return use(LanguageContext)
 }
 
-/** What is read before the first tree: small, so that a first screen is there soon. */
+/** What is read before one is in: small, so that a first screen is there soon. */
+export function useDoorWords(): DoorMessages {
+  return use(doorMessages(useLanguage()))
+}
+
+/** What is read before the first tree. */
 export function useStartWords(): StartMessages {
   return use(startMessages(useLanguage()))
 }

@@ -1,4 +1,4 @@
-import type { StartMessages } from '@/lib/text/messages'
+import type { DoorMessages } from '@/lib/text/messages'
 import { NetBadge, type NetState } from '../ui/NetBadge'
 
 type UnsentBadgeProps = {
@@ -7,7 +7,7 @@ type UnsentBadgeProps = {
   needYou: number
   online: boolean
   href?: string | undefined
-  text: StartMessages['common']['net']
+  text: DoorMessages['common']['net']
 }
 
 /** The signal and what waits for it. The most pressing of them is what is said. */
@@ -22,7 +22,7 @@ export function UnsentBadge({ href, text, ...outbox }: UnsentBadgeProps) {
 
 function whatToSay(
   { unsent, needYou, online }: Pick<UnsentBadgeProps, 'unsent' | 'needYou' | 'online'>,
-  text: StartMessages['common']['net']
+  text: DoorMessages['common']['net']
 ): { state: NetState; words: string } {
   if (needYou > 0) return { state: 'needsYou', words: text.needsYou(needYou) }
   if (!online && unsent > 0) return { state: 'kept', words: text.kept(unsent) }

@@ -4,7 +4,7 @@ import { Suspense } from 'react'
 
 import type { Sent } from '@/lib/hooks'
 import { faultSentence } from '@/lib/text/fault'
-import { useStartWords } from '../layout/Words'
+import { useDoorWords } from '../layout/Words'
 import { Why } from '../ui/Why'
 import { useRefusalWords } from './use-refusal-words'
 
@@ -33,7 +33,7 @@ function Refusals({ sent }: { sent: Extract<Sent, { state: 'refused' }> }) {
 }
 
 function Fault({ sent }: { sent: Extract<Sent, { state: 'no_answer' | 'failed' }> }) {
-  const words = useStartWords()
+  const words = useDoorWords()
   if (sent.state === 'no_answer') return words.errors.noAnswer
   const { fault, code } = sent
   return faultSentence(words, { fault, ...(code !== null && { code }) })

@@ -3,6 +3,7 @@
 export type { BeginResult } from '@/lib/state/begun'
 export * from '@/lib/state/me'
 export * from '@/lib/state/people'
+export * from '@/lib/state/readiness'
 export type { Briefing, Invite, PrivatePeople, TreeNote } from '@/lib/state/reads'
 export type { Send } from '@/lib/state/sending'
 export type { Sent } from '@/lib/state/sent'

@@ -1,8 +1,6 @@
-/** Questions about me: my tree, what is dealt to me, what I lack. */
+/** Questions about me: my tree, what is dealt to me, what I hold, what I have to answer. */
 
-import type { Refusal } from '@/lib/events/answer'
 import { claimOf, holderOf, openShift } from '@/lib/events/look-ups'
-import { missingForClaim, missingOfPerson, type Wish } from '@/lib/events/missing'
 import type { Claim, Instant, Shift, Stop, Tool } from '@/lib/events/state'
 
 import type { View } from './view'
@@ -41,20 +39,6 @@ export function myDealtTrees({ state, me, ground }: View): number[] {
       if (!one || !other) return a - b
       return one.block - other.block || one.row - other.row || one.place - other.place
     })
-}
-
-/** Everything that is missing before any claim: "before you start". */
-export function myReadiness(view: View): Refusal[] {
-  return view.me ? readinessOf(view, view.me.personId) : []
-}
-
-export function readinessOf({ state }: View, personId: string): Refusal[] {
-  return state ? missingOfPerson(state, personId) : []
-}
-
-/** Everything that stands between me and this tree. */
-export function refusalsFor({ state, ground, me }: View, tree: number, wish: Wish = {}): Refusal[] {
-  return state && me ? missingForClaim(state, ground, tree, me.personId, wish) : []
 }
 
 export function toolsInHand(view: View, personId = view.me?.personId): (Tool & { no: number })[] {

@@ -5,25 +5,33 @@
  */
 
 import type { crew } from './en/crew'
+import type { door } from './en/door'
 import type { lead } from './en/lead'
 import type { start } from './en/start'
 import type { Language } from './language'
 
-/** What is read before the first tree. */
-export type StartMessages = typeof start
+/** What is read before one is in. */
+export type DoorMessages = typeof door
+/** What is read before the first tree; the above is a part of it. */
+export type StartMessages = DoorMessages & typeof start
 /** What everybody on a shift may read; the above is a part of it. */
 export type Messages = typeof crew
 /** What only leads and managers read. */
 export type LeadMessages = typeof lead
 
+const doorFiles = { en: () => import('./en/door'), es: () => import('./es/door') }
 const startFiles = { en: () => import('./en/start'), es: () => import('./es/start') }
 const workFiles = { en: () => import('./en/work'), es: () => import('./es/work') }
 const leadFiles = { en: () => import('./en/lead'), es: () => import('./es/lead') }
 
-/** Enough for joining, consent and what is missing before you start. */
-export const startMessages = keptByLanguage(
-  async (language): Promise<StartMessages> => (await startFiles[language]()).start
+export const doorMessages = keptByLanguage(
+  async (language): Promise<DoorMessages> => (await doorFiles[language]()).door
 )
+
+export const startMessages = keptByLanguage(async (language): Promise<StartMessages> => {
+  const [door, { start }] = await Promise.all([doorMessages(language), startFiles[language]()])
+  return { ...door, ...start }
+})
 
 export const messages = keptByLanguage(async (language): Promise<Messages> => {
   const [start, { work }] = await Promise.all([startMessages(language), workFiles[language]()])
