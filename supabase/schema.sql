@@ -2020,6 +2020,20 @@ begin
 end $function$;
 comment on function private.accept(private.command,text,jsonb,jsonb,boolean,jsonb) is 'Steps 6 and 7. The answer is {"n": number of the event, …result}.';
 
+CREATE OR REPLACE FUNCTION private.acting_or_fail(p_orchard uuid, p_person uuid, p_right text)
+ RETURNS people
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_acting public.people := private.acting_person(p_orchard, p_person, p_right);
+begin
+  if v_acting.id is null then perform private.fail(403, 'not_allowed', 'You cannot do this here.'); end if;
+  -- Whoever kept a link is no member yet: they would end claims by a flag, or stop everybody.
+  if v_acting.admitted_at is null then perform private.fail(403, 'not_admitted', 'A lead has not let you in yet.'); end if;
+  return v_acting;
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.acting_person(p_orchard uuid, p_person uuid, p_right text)
  RETURNS people
  LANGUAGE plpgsql
@@ -2191,11 +2205,9 @@ begin
   end if;
 
   -- Before the lock, so that a stranger cannot hold it; and after, since rights may have gone while waiting.
-  v_acting := private.acting_person(p_orchard, p_person, p_right);
-  if v_acting.id is null then perform private.fail(403, 'not_allowed', 'You cannot do this here.'); end if;
+  v_acting := private.acting_or_fail(p_orchard, p_person, p_right);
   perform 1 from public.orchard_heads where orchard_id = p_orchard for no key update;
-  v_acting := private.acting_person(p_orchard, p_person, p_right);
-  if v_acting.id is null then perform private.fail(403, 'not_allowed', 'You cannot do this here.'); end if;
+  v_acting := private.acting_or_fail(p_orchard, p_person, p_right);
 
   v_c := (p_name, p_orchard, p_command, p_person, v_acting.id, private.is_lead_role(v_acting.role),
           jsonb_strip_nulls(p_args), clock_timestamp(), null);

@@ -1,6 +1,5 @@
 /** Who tries a door, and what must come of it. */
 
-import type { Signature } from './attempt'
 import type { Outcome, Right, Use } from './doors'
 import type { Scene, Stage } from './scene'
 
@@ -15,23 +14,16 @@ export type Caller = {
 type Setting = {
   use: Use
   stage: Stage
-  signature: Signature
   scene: Scene
   elsewhere: Scene
   stranger: string
 }
 
-export function callersOf({
-  use,
-  stage,
-  signature,
-  scene,
-  elsewhere,
-  stranger,
-}: Setting): Caller[] {
+export function callersOf({ use, stage, scene, elsewhere, stranger }: Setting): Caller[] {
   const { right, whose = 'ann', byLead } = use
   const ok = use.outcome[stage] ?? use.outcome.else
   const no = '403 not_allowed'
+  const waits = '403 not_admitted'
   const may = (...rights: Right[]) => (rights.includes(right) || right === 'anybody' ? ok : no)
   /** Leads do their own work in their own name, and act for others in theirs. */
   const inWhoseName = right === 'lead' || right === 'manager' ? null : scene.person[whose]
@@ -45,7 +37,7 @@ export function callersOf({
       ...here,
       who: 'their own login',
       user: scene.user[whose],
-      outcome: may('own', 'self', 'member', 'gone'),
+      outcome: whose === 'gus' ? waits : may('own', 'self', 'member', 'gone'),
     },
     {
       ...here,
@@ -97,7 +89,7 @@ export function callersOf({
       outcome: may(),
     },
   ]
-  if (!signature.isRead || right === 'anybody') return callers
+  if (right === 'anybody' || right === 'gone') return callers
   return [
     ...callers,
     {
@@ -105,7 +97,7 @@ export function callersOf({
       who: 'somebody not let in yet',
       user: scene.user.gus,
       person: scene.person.gus,
-      outcome: right === 'reads-lead' ? no : '403 not_admitted',
+      outcome: ['lead', 'manager', 'reads-lead'].includes(right) ? no : waits,
     },
   ]
 }

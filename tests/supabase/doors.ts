@@ -119,9 +119,15 @@ export const doors: Record<string, Use[]> = {
     {
       as: 'device',
       right: 'self',
+      args: () => ({ p_kind: 'device', p_code_hash: sha256('device') }),
+      outcome: always,
+    },
+    {
+      as: 'device for somebody',
+      right: 'lead',
       args: ({ person }) => ({
         p_kind: 'device',
-        p_subject: person.ann,
+        p_subject: person.bo,
         p_code_hash: sha256('device'),
       }),
       outcome: always,

@@ -191,6 +191,27 @@ describe.each(engines)('getting in on $name', ({ open }) => {
       })
     })
 
+    test('whoever waits to be let in can stop nothing, close no tree and fail no tool', async () => {
+      const own = await readyCrew(database)
+      const { command: claim } = await own.ann.must('claim_tree', { tree: 3 })
+      const code = await link(own.lead, { kind: 'join' })
+      const { body, userId } = await come(code, 'Zoe')
+      const zoe = new Person(database, own.orchard.id, String(body.person), userId)
+      await database.asOwner('update public.people set admitted_at = null where id = $1', [zoe.id])
+      const hazard = { tree: 3, kind: 'arborist', sign: 'crack', severity: 'danger_now' }
+
+      const tried = [
+        await zoe.send('flag_tree', hazard),
+        await zoe.send('stop_work'),
+        await zoe.send('fail_tool', { tool: 1, failedItems: [] }),
+      ]
+
+      expect(tried.map(faultOf)).toEqual(Array(3).fill('403 not_admitted'))
+      await own.ann.must('finish_tree', { tree: 3, claim })
+      await own.lead.must('admit_person', { subject: zoe.id })
+      await zoe.must('stop_work')
+    })
+
     test('the name is not in any event', async () => {
       const code = await link(crew.lead, { kind: 'join' })
       await come(code, 'Perpetua Unmistakable')

@@ -50,7 +50,7 @@ describe.each(engines)('doors on $name', ({ open }) => {
 
     test.each(uses)('$name', async ({ door, use }) => {
       const signature = signatureOf(door)
-      const callers = callersOf({ use, stage, signature, scene, elsewhere, stranger })
+      const callers = callersOf({ use, stage, scene, elsewhere, stranger })
 
       const tried = await attemptAll(
         database,
