@@ -1,5 +1,16 @@
+const leftOut = './lib/data/left-out.ts'
+
 /** @type {import('next').NextConfig} */
 export default {
   reactStrictMode: true,
   poweredByHeader: false,
+  turbopack: {
+    resolveAlias: {
+      '@supabase/storage-js': leftOut,
+      '@supabase/functions-js': leftOut,
+      // As @supabase/auth-js writes them; nothing of ours may be called so.
+      './GoTrueAdminApi': leftOut,
+      './lib/webauthn': leftOut,
+    },
+  },
 }
