@@ -18,10 +18,11 @@ begin
   if v_claim.tree_no is null or v_claim.kind <> 'prune' then return null; end if;
   select * into v_work from public.tree_work where round_id = v_claim.round_id and tree_no = v_claim.tree_no;
 
+  -- Without the note: what a lead wrote about somebody is not a note on the tree, which everybody may read.
   if v_holder is not null then
-    insert into public.visits (id, orchard_id, round_id, shift_id, tree_no, claim_id, person_id, result, share, note, at, before_state, before_share)
+    insert into public.visits (id, orchard_id, round_id, shift_id, tree_no, claim_id, person_id, result, share, at, before_state, before_share)
     values (gen_random_uuid(), v_claim.orchard_id, v_claim.round_id, v_claim.shift_id, v_claim.tree_no, p_claim, v_holder,
-      'begun', v_work.share, p_note, p_c.at, v_work.state, v_work.share);
+      'begun', v_work.share, p_c.at, v_work.state, v_work.share);
   end if;
   if v_work.state is not null then return null; end if;
   insert into public.tree_work (orchard_id, round_id, tree_no, state, changed_at)
