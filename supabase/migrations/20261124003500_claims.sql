@@ -16,19 +16,21 @@ end $$;
 comment on function private.claim_facts is 'The claim as events and snapshots spell it, with its id.';
 
 create function private.open_claim(
-  p_c private.command, p_shift public.shifts, p_wish private.wish, p_opened_at timestamptz
+  p_c private.command, p_shift public.shifts, p_wish private.wish, p_opened_at timestamptz,
+  p_ended_at timestamptz default null, p_ended_how text default null
 ) returns void
 language plpgsql volatile set search_path = '' as $$
 begin
-  insert into public.claims (id, orchard_id, round_id, shift_id, tree_no, purpose, kind, ladder, buddy_id, opened_at)
+  insert into public.claims (id, orchard_id, round_id, shift_id, tree_no, purpose, kind, ladder, buddy_id, opened_at, ended_at, ended_how)
   values (p_c.command_id, p_c.orchard_id, p_shift.round_id, p_shift.id, p_wish.tree_no, p_wish.purpose, p_wish.kind,
-          p_wish.ladder, p_wish.buddy_id, p_opened_at);
-  insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at)
-  select p_c.orchard_id, p_c.command_id, x.id, x.part, p_opened_at
+          p_wish.ladder, p_wish.buddy_id, p_opened_at, p_ended_at, p_ended_how);
+  insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at, to_at)
+  select p_c.orchard_id, p_c.command_id, x.id, x.part, p_opened_at, p_ended_at
   from (select p_wish.person_id as id, 'holder' as part
         union all select h, 'helper' from unnest(p_wish.helpers) h
         union all select l, 'learner' from unnest(p_wish.learners) l) x;
 end $$;
+comment on function private.open_claim is 'p_ended_at: it was over before the referee heard of it.';
 
 create function private.end_claim(p_claim uuid, p_at timestamptz, p_how text, p_note text default null) returns void
 language plpgsql volatile set search_path = '' as $$

@@ -31,6 +31,7 @@ declare
   v_shift public.shifts;
   v_body jsonb := jsonb_build_object('tree', p_tree);
   v_seconds integer;
+  v_ended_how text := case when p_result = 'done' then 'finished' else 'released' end;
 begin
   v_in := case when p_claim is not null then private.comes_in_by_claim(p_c, v_tree, p_claim)
     else private.comes_in_by_deal(p_c, v_tree, p_begun_at) end;
@@ -38,7 +39,9 @@ begin
 
   if v_in.how = 'dealt' then
     select * into v_shift from public.shifts where id = v_in.shift_id;
-    perform private.open_claim(p_c, v_shift, (p_c.person_id, p_tree, 'work', 'prune', false, '{}', '{}', null), v_in.begun_at);
+    -- Over at once: by now this person may hold another tree.
+    perform private.open_claim(p_c, v_shift, (p_c.person_id, p_tree, 'work', 'prune', false, '{}', '{}', null), v_in.begun_at,
+      p_c.at, v_ended_how);
     v_in.claim_id := p_c.command_id;
   end if;
   if v_in.how in ('dealt', 'late') then
@@ -59,10 +62,8 @@ begin
         p_c.orchard_id, v_in.round_id, p_tree, p_result, p_share, p_note, p_c.at));
     end if;
   end if;
-  if v_in.how <> 'late' then
-    perform private.end_claim(v_in.claim_id, p_c.at, case when p_result = 'done' then 'finished' else 'released' end);
-  end if;
   if v_in.how = 'holder' then
+    perform private.end_claim(v_in.claim_id, p_c.at, v_ended_how);
     v_body := v_body || jsonb_build_object('claimsEnded', jsonb_build_array(v_in.claim_id));
   end if;
   if v_in.how = 'late' then v_body := v_body || jsonb_build_object('shift', v_in.shift_id); end if;
