@@ -16,7 +16,7 @@ test.describe('on the morning of a planned shift', () => {
     await lee.getByRole('button', { name: 'Di is here' }).tap()
     await lee.getByRole('link', { name: 'Shift' }).tap()
     await lee.getByRole('link', { name: 'Give the briefing' }).tap()
-    await lee.getByRole('checkbox', { name: 'Di' }).check({ force: true })
+    await lee.getByRole('checkbox', { name: 'Di', exact: true }).check({ force: true })
     await lee.getByRole('button', { name: 'I briefed this person' }).tap()
     await lee.getByRole('button', { name: 'Sign for Di' }).tap()
     const dialog = lee.getByRole('dialog', { name: 'Sign for Di' })
@@ -39,12 +39,12 @@ test('a lead deals a row, and the one it is dealt to sees it at once', async ({ 
   await lee.getByRole('button', { name: 'Row 2, 12 trees' }).tap()
   await lee.getByRole('button', { name: /row 2, tree 1,/ }).tap()
   await lee.getByRole('button', { name: 'Pick all of row 2 that is left to do' }).tap()
-  await lee.getByRole('checkbox', { name: 'Ann' }).check({ force: true })
+  await lee.getByRole('checkbox', { name: 'Ann', exact: true }).check({ force: true })
 
   await lee.getByRole('button', { name: 'Deal 12 to Ann' }).tap()
 
   await expect(lee.getByText('12 trees are dealt to Ann.')).toBeVisible()
-  await expect(ann.getByText('Dealt to you')).toBeVisible()
+  await expect(ann.getByText('Lee dealt it to you')).toBeVisible()
   await expect(ann.getByRole('img', { name: 'Varnholt, row 2, tree 1', exact: true })).toBeVisible()
 })
 
@@ -81,10 +81,10 @@ test('a lead takes a tree for somebody without a phone and finishes it', async (
   const lee = await asPerson('Lee', { device: 'tablet' })
   await lee.goto(routes.person(orchard.idOf('Di')))
 
-  await lee.getByRole('button', { name: 'Claim A 1·9' }).tap()
-  await lee.getByRole('button', { name: 'Finish A 1·9' }).tap()
+  await lee.getByRole('button', { name: 'Begin A 1·9' }).tap()
+  await lee.getByRole('button', { name: 'A 1·9 is done' }).tap()
 
-  await expect(lee.getByText(/No tree/)).toBeVisible()
+  await expect(lee.getByText(/^No tree\./)).toBeVisible()
   await lee.goto(routes.map(9))
   await expect(lee.getByRole('complementary')).toContainText('Done')
 })

@@ -9,7 +9,7 @@ test('an hour without signal in a dealt tree comes in as it was', async ({ orcha
   const lee = await asPerson('Lee', { device: 'tablet' })
   await ann.clock.install()
   await ann.goto(routes.nextTree())
-  await expect(ann.getByText('Dealt to you')).toBeVisible()
+  await expect(ann.getByText('Lee dealt it to you')).toBeVisible()
   await loseSignal(ann)
 
   await ann.getByRole('button', { name: 'Claim this tree' }).tap()
@@ -20,7 +20,7 @@ test('an hour without signal in a dealt tree comes in as it was', async ({ orcha
   await ann.clock.fastForward(44 * minute)
   await finish(ann)
   await lee.goto(routes.map(5))
-  await expect(lee.getByRole('complementary')).toContainText('dealt to Ann')
+  await expect(lee.getByRole('complementary')).toContainText('Dealt to Ann')
 
   await findSignal(ann)
 

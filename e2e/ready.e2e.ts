@@ -30,7 +30,7 @@ test('a newcomer who asks too early hears all that is missing, does each, and is
   await eve.getByText('I have read this and agree').tap()
   await eve.getByRole('button', { name: 'Agree', exact: true }).tap()
   await lee.goto(routes.giveBriefing())
-  await lee.getByRole('checkbox', { name: 'Eve' }).check({ force: true })
+  await lee.getByRole('checkbox', { name: 'Eve', exact: true }).check({ force: true })
   await lee.getByRole('button', { name: 'I briefed this person' }).tap()
   await eve.getByRole('link', { name: 'Open the briefing' }).tap()
   await eve.getByRole('button', { name: 'Next topic' }).tap()

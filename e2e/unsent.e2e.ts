@@ -28,6 +28,7 @@ test('a killed phone with five things unsent and a flag half written loses nothi
   await expect(ann.getByRole('status').filter({ hasText: '5 kept' })).toBeVisible()
   // and one more flag, only begun
   await ann.getByRole('link', { name: 'Flag', exact: true }).tap()
+  await ann.getByRole('textbox', { name: 'Row' }).fill('1')
   await ann.getByRole('textbox', { name: 'Tree' }).fill('6')
   await ann.getByRole('button', { name: 'This is the one' }).tap()
   await beginFlag(ann, { note: 'Gum below the second limb', photo })

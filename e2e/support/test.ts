@@ -84,5 +84,7 @@ export const test = base.extend<Fixtures>({
  * fetched by Playwright itself, for its trace.
  */
 function isOfTheNetwork(text: string): boolean {
-  return /Failed to load resource|WebSocket connection to|net::ERR_|Connecting to 'blob:/.test(text)
+  return /Failed to load resource|WebSocket connection to|net::ERR_|Failed to fetch|Connecting to 'blob:/.test(
+    text
+  )
 }
