@@ -80,6 +80,19 @@ begin
   return v_missing;
 end $$;
 
+create function private.closed_around(p_tree public.trees, p_shift public.shifts) returns jsonb
+language plpgsql stable set search_path = '' as $$
+declare
+  v_keep_out public.flags := private.keep_out_over(p_tree);
+begin
+  return coalesce((
+      select private.code('stopped', jsonb_build_object('stop', s.id)) from public.stops s
+      where s.shift_id = p_shift.id and s.resumed_at is null and s.block_no = p_tree.block_no limit 1), '[]')
+    || case when v_keep_out.id is null then '[]'::jsonb
+       else private.code('inside_keep_out', jsonb_build_object('tree', v_keep_out.tree_no)) end;
+end $$;
+comment on function private.closed_around is 'Why nobody more comes to a tree that is or was in hand: its block is stopped, or a hazard is near.';
+
 create function private.held_by(p_orchard uuid, p_tree integer) returns uuid
 language plpgsql stable set search_path = '' as $$
 begin

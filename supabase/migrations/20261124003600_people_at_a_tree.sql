@@ -43,6 +43,7 @@ begin
 
   v_missing := private.missing_of_person(p_orchard, p_person, 'other', p_part);
   select * into v_tree from public.trees where orchard_id = p_orchard and no = v_claim.tree_no;
+  v_missing := v_missing || private.closed_around(v_tree, private.open_shift(p_orchard));
   if private.is_minor(p_person) and (v_claim.ladder or v_tree.asks_saw or private.asks_ladder(v_tree)) then
     v_missing := v_missing || private.code('minor_ladder_saw');
   end if;
@@ -85,7 +86,8 @@ begin
   v_wish := (p_to, p_claim.tree_no, p_claim.purpose, p_claim.kind, p_claim.ladder,
     (select coalesce(array_agg(person_id), '{}') from public.claim_people
      where claim_id = p_claim.id and to_at is null and part = 'helper' and person_id <> p_to), '{}'::uuid[], p_claim.buddy_id);
-  v_missing := private.missing_of_person(p_orchard, p_to, p_claim.kind, 'holder');
+  v_missing := private.missing_of_person(p_orchard, p_to, p_claim.kind, 'holder')
+    || private.closed_around(v_tree, private.open_shift(p_orchard));
   if v_tree.no is not null and p_claim.kind = 'prune' then
     v_missing := v_missing || private.missing_for_pruning(v_tree, private.open_shift(p_orchard), v_wish);
   end if;
