@@ -2,7 +2,7 @@
 
 import { createContext, type ReactNode, use } from 'react'
 
-import type { Language } from '@/lib/text/language'
+import { isLanguage, type Language } from '@/lib/text/language'
 import {
   type DoorMessages,
   doorMessages,
@@ -13,6 +13,10 @@ import {
   type StartMessages,
   startMessages,
 } from '@/lib/text/messages'
+
+// Not when the first screen asks: on a slow phone that is a moment later.
+const inPage = typeof document === 'undefined' ? undefined : document.documentElement.lang
+if (isLanguage(inPage)) void doorMessages(inPage)
 
 const LanguageContext = createContext<Language>('en')
 

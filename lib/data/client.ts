@@ -31,6 +31,13 @@ const otherLogin: Outcome<never> = { ok: false, fault: 'signed_out', code: 'othe
 /** The local host takes any key for somebody who is not signed in yet. */
 const anyKey = 'anon'
 
+/** So that it is on its way while the page still comes to life. */
+export async function fetchLibrary() {
+  // Taken apart here, so that the bundler leaves out the rest.
+  const { createClient } = await import('@supabase/supabase-js')
+  return createClient
+}
+
 export function connect(backend: BackendAddress, options: ClientOptions = {}): Connection {
   const address = backend.url ?? location.origin
   let loading: Promise<SupabaseClient> | null = null
@@ -46,7 +53,7 @@ export function connect(backend: BackendAddress, options: ClientOptions = {}): C
   }
 
   async function load(): Promise<SupabaseClient> {
-    const { createClient } = await import('@supabase/supabase-js')
+    const createClient = await fetchLibrary()
     return createClient(address, backend.anonKey ?? anyKey, {
       ...options,
       auth: { detectSessionInUrl: false, ...options.auth },

@@ -4,8 +4,11 @@
 
 import { createContext, type ReactNode, useContext, useEffect, useRef, useState } from 'react'
 
-import { backendInPage, openBrowserRowcall } from '@/lib/state/browser-rowcall'
+import { backendInPage, fetchAhead, openBrowserRowcall } from '@/lib/state/browser-rowcall'
 import type { Rowcall } from '@/lib/state/rowcall'
+
+// Not when the page has come to life: on a slow phone that is half a second later.
+if (typeof document !== 'undefined') fetchAhead()
 
 const RowcallContext = createContext<Rowcall | null>(null)
 

@@ -1,7 +1,7 @@
 /** The client of a real browser: its storage, clock, locks, and what wakes it. */
 
 import { openBackend } from '@/lib/data/backend'
-import type { BackendAddress } from '@/lib/data/client'
+import { type BackendAddress, fetchLibrary } from '@/lib/data/client'
 import { browserBell, browserClock, browserLocks, browserRandom } from '@/lib/sync/browser'
 import { indexedDbStorage } from '@/lib/sync/indexed-db'
 
@@ -34,6 +34,11 @@ export function openBrowserRowcall(where: BackendAddress): Rowcall {
       rowcall.close()
     },
   }
+}
+
+/** What does not come now is asked for again when it is needed. */
+export function fetchAhead(): void {
+  fetchLibrary().catch(() => {})
 }
 
 /** As the root layout wrote it into the page. */
