@@ -1322,7 +1322,7 @@ begin
   v_claim := private.claim_or_fail(p_orchard, p_claim);
   if v_claim.ended_at is not null then return private.refuse(v_c, private.code('claim_over')); end if;
 
-  select array_agg(person_id) into v_people from public.claim_people where claim_id = p_claim and to_at is null;
+  v_people := private.people_in(p_claim);
   perform private.end_claim(p_claim, v_c.at, 'ended_by_lead', p_how_reached);
   if p_share is not null and v_claim.tree_no is not null and v_claim.kind = 'prune' then
     v_work := private.set_work(p_orchard, v_claim.round_id, v_claim.tree_no, 'begun', p_share, null, v_c.at);
@@ -1503,8 +1503,9 @@ begin
   if p_kind = 'arborist' then
     select * into v_claim from public.claims where orchard_id = p_orchard and tree_no = p_tree and ended_at is null;
     if found then
+      v_body := v_body || jsonb_build_object('claimsEnded', jsonb_build_array(v_claim.id),
+        'dirty', private.soil_tools(p_orchard, p_tree, private.people_in(v_claim.id)));
       perform private.end_claim(v_claim.id, v_c.at, 'flagged');
-      v_body := v_body || jsonb_build_object('claimsEnded', jsonb_build_array(v_claim.id));
       if p_share is not null and v_claim.kind = 'prune' then
         v_body := v_body || jsonb_build_object('work', private.set_work(
           p_orchard, v_claim.round_id, p_tree, 'begun', p_share, null, v_c.at));
@@ -1666,7 +1667,8 @@ begin
 
   update public.claim_people set to_at = v_c.at where claim_id = p_claim and to_at is null and person_id in (p_person, p_to);
   insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at) values (p_orchard, p_claim, p_to, 'holder', v_c.at);
-  return private.accept(v_c, 'tree_handed_over', jsonb_build_object('claim', p_claim, 'to', p_to, 'from', p_person));
+  return private.accept(v_c, 'tree_handed_over', jsonb_build_object('claim', p_claim, 'to', p_to, 'from', p_person,
+    'dirty', private.soil_tools(p_orchard, v_claim.tree_no, array[p_person])));
 end $function$;
 grant execute on function hand_over(uuid,uuid,uuid,uuid,uuid) to authenticated;
 
@@ -1716,6 +1718,7 @@ begin
 
   v_missing := private.missing_of_person(p_orchard, p_person, 'other', p_part);
   select * into v_tree from public.trees where orchard_id = p_orchard and no = v_claim.tree_no;
+  v_missing := v_missing || private.closed_around(v_tree, private.open_shift(p_orchard));
   if private.is_minor(p_person) and (v_claim.ladder or v_tree.asks_saw or private.asks_ladder(v_tree)) then
     v_missing := v_missing || private.code('minor_ladder_saw');
   end if;
@@ -1766,11 +1769,12 @@ CREATE OR REPLACE FUNCTION public.leave_tree(p_orchard uuid, p_command uuid, p_p
 AS $function$
 declare
   v_c private.command;
+  v_claim public.claims;
   v_part text;
 begin
   v_c := private.begin_command('leave_tree', p_orchard, p_command, p_person, 'self', jsonb_build_object('claim', p_claim));
   if v_c.answer is not null then return v_c.answer; end if;
-  perform private.claim_or_fail(p_orchard, p_claim);
+  v_claim := private.claim_or_fail(p_orchard, p_claim);
   v_part := private.part_in(p_claim, p_person);
   if v_part is null then return private.refuse(v_c, private.code('not_in_claim')); end if;
   -- A tree is never left without a holder by accident: it is finished, left half done or handed over.
@@ -1778,7 +1782,8 @@ begin
 
   update public.claim_people set to_at = v_c.at where claim_id = p_claim and person_id = p_person and to_at is null;
   return private.accept(v_c, 'tree_left', jsonb_build_object(
-    'claimsLeft', jsonb_build_array(jsonb_build_array(p_claim, p_person))));
+    'claimsLeft', jsonb_build_array(jsonb_build_array(p_claim, p_person)),
+    'dirty', private.soil_tools(p_orchard, v_claim.tree_no, array[p_person])));
 end $function$;
 grant execute on function leave_tree(uuid,uuid,uuid,uuid) to authenticated;
 
@@ -2170,6 +2175,19 @@ begin
     select a from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null);
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.back_at_tree(p_claim claims, p_shift uuid)
+ RETURNS TABLE(person_id uuid, part text)
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return query
+    select cp.person_id, cp.part from public.claim_people cp
+    where cp.claim_id = p_claim.id and cp.to_at = p_claim.ended_at
+      and (cp.part = 'holder' or private.not_free(cp.person_id, p_shift) = '[]');
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.begin_code(p_code text, p_command uuid)
  RETURNS text
  LANGUAGE plpgsql
@@ -2284,6 +2302,7 @@ declare
   v_shift public.shifts;
   v_body jsonb := jsonb_build_object('tree', p_tree);
   v_seconds integer;
+  v_ended_how text := case when p_result = 'done' then 'finished' else 'released' end;
 begin
   v_in := case when p_claim is not null then private.comes_in_by_claim(p_c, v_tree, p_claim)
     else private.comes_in_by_deal(p_c, v_tree, p_begun_at) end;
@@ -2291,7 +2310,9 @@ begin
 
   if v_in.how = 'dealt' then
     select * into v_shift from public.shifts where id = v_in.shift_id;
-    perform private.open_claim(p_c, v_shift, (p_c.person_id, p_tree, 'work', 'prune', false, '{}', '{}', null), v_in.begun_at);
+    -- Over at once: by now this person may hold another tree.
+    perform private.open_claim(p_c, v_shift, (p_c.person_id, p_tree, 'work', 'prune', false, '{}', '{}', null), v_in.begun_at,
+      p_c.at, v_ended_how);
     v_in.claim_id := p_c.command_id;
   end if;
   if v_in.how in ('dealt', 'late') then
@@ -2312,10 +2333,8 @@ begin
         p_c.orchard_id, v_in.round_id, p_tree, p_result, p_share, p_note, p_c.at));
     end if;
   end if;
-  if v_in.how <> 'late' then
-    perform private.end_claim(v_in.claim_id, p_c.at, case when p_result = 'done' then 'finished' else 'released' end);
-  end if;
   if v_in.how = 'holder' then
+    perform private.end_claim(v_in.claim_id, p_c.at, v_ended_how);
     v_body := v_body || jsonb_build_object('claimsEnded', jsonb_build_array(v_in.claim_id));
   end if;
   if v_in.how = 'late' then v_body := v_body || jsonb_build_object('shift', v_in.shift_id); end if;
@@ -2350,6 +2369,28 @@ begin
   return private.trees_with(v_refusals);
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.cannot_go_back(p_c private.command, p_claim claims, p_shift shifts)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_tree public.trees := private.tree_or_fail(p_c.orchard_id, p_claim.tree_no);
+  v_holder uuid;
+  v_refused jsonb := private.missing_after_stop(p_c.orchard_id, p_shift, p_c.person_id)
+    || private.closed_around(v_tree, p_shift) || private.not_free(p_c.person_id, p_shift.id);
+begin
+  select person_id into v_holder from private.back_at_tree(p_claim, p_shift.id) where part = 'holder';
+  if v_holder <> p_c.person_id and private.not_free(v_holder, p_shift.id) <> '[]' then
+    v_refused := v_refused || private.code('helper_not_ready', jsonb_build_object('person', v_holder));
+  end if;
+  if p_claim.kind = 'prune' and (p_claim.ladder or v_tree.asks_saw) and p_claim.buddy_id is null
+    and not exists (select 1 from private.back_at_tree(p_claim, p_shift.id) where part = 'helper')
+  then v_refused := v_refused || private.code('two_people_needed'); end if;
+  return v_refused;
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.cannot_undo(p_c private.command, p_visit visits)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -2359,6 +2400,7 @@ AS $function$
 declare
   v_shift public.shifts := private.open_shift(p_c.orchard_id);
   v_minutes integer := private.house_rule(p_c.orchard_id, 'undo_minutes');
+  v_claim public.claims;
 begin
   if p_visit.id is null or p_visit.claim_id is null or p_visit.person_id <> p_c.person_id or p_visit.result = 'also_worked'
     or p_visit.shift_id is distinct from v_shift.id
@@ -2366,16 +2408,15 @@ begin
   if private.held_by(p_c.orchard_id, p_visit.tree_no) is not null then
     return private.code('tree_held', jsonb_build_object('tree', p_visit.tree_no, 'person', private.held_by(p_c.orchard_id, p_visit.tree_no)));
   end if;
-  if p_visit.at < p_c.at - make_interval(mins => v_minutes)
+  select * into v_claim from public.claims where id = p_visit.claim_id;
+  -- Since we heard of it: what the device's clock said decides nothing.
+  if v_claim.ended_at < p_c.at - make_interval(mins => v_minutes)
     or exists (select 1 from public.flags f where f.orchard_id = p_c.orchard_id and f.tree_no = p_visit.tree_no
       and f.kind = 'arborist' and f.ended_at is null)
+    or private.dealt_to(p_c.orchard_id, p_visit.tree_no) is not null
     or exists (select 1 from public.looked_over l where l.round_id = p_visit.round_id and l.tree_no = p_visit.tree_no and l.at > p_visit.at)
   then return private.code('too_late_to_undo'); end if;
-  -- Under a stop nobody takes a tree back in hand, and nobody has two.
-  return private.missing_after_stop(p_c.orchard_id, v_shift, p_c.person_id)
-    || case when (private.open_claim_of(p_c.person_id)).id is null then '[]'::jsonb
-       else private.code('holds_another', jsonb_build_object('tree', (private.open_claim_of(p_c.person_id)).tree_no)) end
-    || case when private.is_here(v_shift.id, p_c.person_id) then '[]'::jsonb else private.code('not_arrived') end;
+  return private.cannot_go_back(p_c, v_claim, v_shift);
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.check_tool(p_c private.command, p_tool integer, p_failed_items text[], p_fit boolean, p_note text DEFAULT NULL::text)
@@ -2420,6 +2461,23 @@ begin
   if not found then perform private.fail(404, 'no_such_claim', 'There is no such claim.'); end if;
   return v_claim;
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.closed_around(p_tree trees, p_shift shifts)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_keep_out public.flags := private.keep_out_over(p_tree);
+begin
+  return coalesce((
+      select private.code('stopped', jsonb_build_object('stop', s.id)) from public.stops s
+      where s.shift_id = p_shift.id and s.resumed_at is null and s.block_no = p_tree.block_no limit 1), '[]')
+    || case when v_keep_out.id is null then '[]'::jsonb
+       else private.code('inside_keep_out', jsonb_build_object('tree', v_keep_out.tree_no)) end;
+end $function$;
+comment on function private.closed_around(trees,shifts) is 'Why nobody more comes to a tree that is or was in hand: its block is stopped, or a hazard is near.';
 
 CREATE OR REPLACE FUNCTION private.closed_for_work(p_tree trees, p_round rounds)
  RETURNS jsonb
@@ -3548,7 +3606,8 @@ begin
   v_wish := (p_to, p_claim.tree_no, p_claim.purpose, p_claim.kind, p_claim.ladder,
     (select coalesce(array_agg(person_id), '{}') from public.claim_people
      where claim_id = p_claim.id and to_at is null and part = 'helper' and person_id <> p_to), '{}'::uuid[], p_claim.buddy_id);
-  v_missing := private.missing_of_person(p_orchard, p_to, p_claim.kind, 'holder');
+  v_missing := private.missing_of_person(p_orchard, p_to, p_claim.kind, 'holder')
+    || private.closed_around(v_tree, private.open_shift(p_orchard));
   if v_tree.no is not null and p_claim.kind = 'prune' then
     v_missing := v_missing || private.missing_for_pruning(v_tree, private.open_shift(p_orchard), v_wish);
   end if;
@@ -3671,6 +3730,18 @@ CREATE OR REPLACE FUNCTION private.no_such_tool(p_tools integer[])
  SET search_path TO ''
 AS $function$ select private.code('no_such_tool', jsonb_build_object('tools', p_tools)) $function$;
 
+CREATE OR REPLACE FUNCTION private.not_free(p_person uuid, p_shift uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return private.holds_another(p_person)
+    || case when not private.is_here(p_shift, p_person) then private.code('not_arrived')
+       when private.on_break(p_shift, p_person) then private.code('on_break') else '[]'::jsonb end;
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.number_in(p_value jsonb, p_least numeric, p_most numeric)
  RETURNS numeric
  LANGUAGE sql
@@ -3694,21 +3765,22 @@ begin
       where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null and b.to_at is null));
 end $function$;
 
-CREATE OR REPLACE FUNCTION private.open_claim(p_c private.command, p_shift shifts, p_wish private.wish, p_opened_at timestamp with time zone)
+CREATE OR REPLACE FUNCTION private.open_claim(p_c private.command, p_shift shifts, p_wish private.wish, p_opened_at timestamp with time zone, p_ended_at timestamp with time zone DEFAULT NULL::timestamp with time zone, p_ended_how text DEFAULT NULL::text)
  RETURNS void
  LANGUAGE plpgsql
  SET search_path TO ''
 AS $function$
 begin
-  insert into public.claims (id, orchard_id, round_id, shift_id, tree_no, purpose, kind, ladder, buddy_id, opened_at)
+  insert into public.claims (id, orchard_id, round_id, shift_id, tree_no, purpose, kind, ladder, buddy_id, opened_at, ended_at, ended_how)
   values (p_c.command_id, p_c.orchard_id, p_shift.round_id, p_shift.id, p_wish.tree_no, p_wish.purpose, p_wish.kind,
-          p_wish.ladder, p_wish.buddy_id, p_opened_at);
-  insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at)
-  select p_c.orchard_id, p_c.command_id, x.id, x.part, p_opened_at
+          p_wish.ladder, p_wish.buddy_id, p_opened_at, p_ended_at, p_ended_how);
+  insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at, to_at)
+  select p_c.orchard_id, p_c.command_id, x.id, x.part, p_opened_at, p_ended_at
   from (select p_wish.person_id as id, 'holder' as part
         union all select h, 'helper' from unnest(p_wish.helpers) h
         union all select l, 'learner' from unnest(p_wish.learners) l) x;
 end $function$;
+comment on function private.open_claim(private.command,shifts,private.wish,timestamp with time zone,timestamp with time zone,text) is 'p_ended_at: it was over before the referee heard of it.';
 
 CREATE OR REPLACE FUNCTION private.open_claim_of(p_person uuid)
  RETURNS claims
@@ -3794,6 +3866,17 @@ begin
     select part from public.claim_people where claim_id = p_claim and person_id = p_person and to_at is null);
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.people_in(p_claim uuid)
+ RETURNS uuid[]
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select array_agg(person_id) from public.claim_people where claim_id = p_claim and to_at is null);
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.people_state(p_reader private.reader)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -3854,25 +3937,28 @@ declare
   v_claim public.claims;
   v_work public.tree_work;
   v_holder uuid;
+  v_dirty jsonb;
 begin
   select * into v_claim from public.claims where id = p_claim;
+  v_dirty := jsonb_build_object('dirty', private.soil_tools(p_c.orchard_id, v_claim.tree_no, private.people_in(p_claim)));
   select person_id into v_holder from public.claim_people where claim_id = p_claim and to_at is null and part = 'holder';
   perform private.end_claim(p_claim, p_c.at, p_how, p_note);
   -- Brush does not prune a tree, and a tree that was begun or done before stays what it was.
-  if v_claim.tree_no is null or v_claim.kind <> 'prune' then return null; end if;
+  if v_claim.tree_no is null or v_claim.kind <> 'prune' then return v_dirty; end if;
   select * into v_work from public.tree_work where round_id = v_claim.round_id and tree_no = v_claim.tree_no;
 
+  -- Without the note: what a lead wrote about somebody is not a note on the tree, which everybody may read.
   if v_holder is not null then
-    insert into public.visits (id, orchard_id, round_id, shift_id, tree_no, claim_id, person_id, result, share, note, at, before_state, before_share)
+    insert into public.visits (id, orchard_id, round_id, shift_id, tree_no, claim_id, person_id, result, share, at, before_state, before_share)
     values (gen_random_uuid(), v_claim.orchard_id, v_claim.round_id, v_claim.shift_id, v_claim.tree_no, p_claim, v_holder,
-      'begun', v_work.share, p_note, p_c.at, v_work.state, v_work.share);
+      'begun', v_work.share, p_c.at, v_work.state, v_work.share);
   end if;
-  if v_work.state is not null then return null; end if;
+  if v_work.state is not null then return v_dirty; end if;
   insert into public.tree_work (orchard_id, round_id, tree_no, state, changed_at)
   values (v_claim.orchard_id, v_claim.round_id, v_claim.tree_no, 'begun', p_c.at);
-  return jsonb_build_array(v_claim.tree_no, 'begun', null);
+  return v_dirty || jsonb_build_object('work', jsonb_build_array(v_claim.tree_no, 'begun', null));
 end $function$;
-comment on function private.put_down(private.command,uuid,text,text) is 'Ends a claim that nobody finished. The tree counts as begun: somebody has to look. Gives its entry for "work", or null.';
+comment on function private.put_down(private.command,uuid,text,text) is 'Ends a claim that nobody finished. The tree counts as begun: somebody has to look. Gives {work, dirty}, its part of the changes.';
 
 CREATE OR REPLACE FUNCTION private.put_down_all(p_c private.command, p_claims uuid[], p_how text, p_notes jsonb DEFAULT '{}'::jsonb)
  RETURNS jsonb
@@ -3881,9 +3967,10 @@ CREATE OR REPLACE FUNCTION private.put_down_all(p_c private.command, p_claims uu
 AS $function$
   select jsonb_build_object(
     'claimsEnded', coalesce(jsonb_agg(claim), '[]'),
-    'work', coalesce(jsonb_agg(work) filter (where work is not null), '[]'))
+    'work', coalesce(jsonb_agg(changed -> 'work') filter (where changed ? 'work'), '[]'),
+    'dirty', coalesce(jsonb_path_query_array(jsonb_agg(changed -> 'dirty'), '$[*][*] ? (@ != null)'), '[]'))
   from (
-    select claim, private.put_down(p_c, claim, p_how, p_notes ->> claim::text) as work
+    select claim, private.put_down(p_c, claim, p_how, p_notes ->> claim::text) as changed
     from unnest(p_claims) claim
     offset 0) put_down
 $function$;
@@ -4102,7 +4189,8 @@ begin
     v_taken := private.put_down_all(p_c, array[v_claim.id], 'removed');
   elsif v_claim.id is not null then
     update public.claim_people set to_at = p_c.at where claim_id = v_claim.id and person_id = p_subject and to_at is null;
-    v_taken := jsonb_build_object('claimsLeft', jsonb_build_array(jsonb_build_array(v_claim.id, p_subject)));
+    v_taken := jsonb_build_object('claimsLeft', jsonb_build_array(jsonb_build_array(v_claim.id, p_subject)),
+      'dirty', private.soil_tools(p_c.orchard_id, v_claim.tree_no, array[p_subject]));
   end if;
 
   v_taken := v_taken || jsonb_build_object(
@@ -4657,6 +4745,7 @@ CREATE OR REPLACE FUNCTION public.return_tool(p_orchard uuid, p_command uuid, p_
 AS $function$
 declare
   v_c private.command;
+  v_dirty jsonb;
 begin
   v_c := private.begin_command('return_tool', p_orchard, p_command, p_person, 'self', jsonb_build_object('tool', p_tool));
   if v_c.answer is not null then return v_c.answer; end if;
@@ -4665,8 +4754,10 @@ begin
     where orchard_id = p_orchard and tool_no = p_tool and person_id = p_person and returned_at is null
   ) then return private.refuse(v_c, private.code('not_in_hand', jsonb_build_object('tool', p_tool))); end if;
 
+  -- From the middle of work on a diseased tree no tool goes to the next person as if it were clean.
+  v_dirty := private.soil_tools(p_orchard, (private.open_claim_of(p_person)).tree_no, array[p_person]);
   perform private.return_tools(v_c, array[p_tool]);
-  return private.accept(v_c, 'tool_returned', jsonb_build_object('tool', p_tool));
+  return private.accept(v_c, 'tool_returned', jsonb_build_object('tool', p_tool, 'dirty', v_dirty));
 end $function$;
 grant execute on function return_tool(uuid,uuid,uuid,integer) to authenticated;
 
@@ -4939,6 +5030,7 @@ AS $function$
 declare
   v_c private.command;
   v_visit public.visits;
+  v_claim public.claims;
   v_refused jsonb;
 begin
   v_c := private.begin_command('undo_tree', p_orchard, p_command, p_person, 'self', jsonb_build_object('tree', p_tree));
@@ -4949,11 +5041,12 @@ begin
   v_refused := private.cannot_undo(v_c, v_visit);
   if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
 
-  update public.visits set undone_at = v_c.at where id = v_visit.id;
-  update public.claims set ended_at = null, ended_how = null, ended_note = null where id = v_visit.claim_id;
+  select * into v_claim from public.claims where id = v_visit.claim_id;
   insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at)
-  values (p_orchard, v_visit.claim_id, p_person, 'holder', v_c.at);
-  return private.accept(v_c, 'tree_undone', private.claim_facts(v_visit.claim_id)
+  select p_orchard, v_claim.id, b.person_id, b.part, v_c.at from private.back_at_tree(v_claim, v_visit.shift_id) b;
+  update public.visits set undone_at = v_c.at where id = v_visit.id;
+  update public.claims set ended_at = null, ended_how = null, ended_note = null where id = v_claim.id;
+  return private.accept(v_c, 'tree_undone', private.claim_facts(v_claim.id)
     || jsonb_build_object('work', private.set_work(p_orchard, v_visit.round_id, p_tree, v_visit.before_state,
          v_visit.before_share, null, v_c.at)));
 end $function$;

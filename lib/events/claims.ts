@@ -3,7 +3,7 @@
 import * as shape from '@/lib/util/shape'
 
 import { type Folds, onlyChanges, type Prediction, type Predictions, refuse, when } from './family'
-import { claimOnTree, hasFlag, toolsOf } from './look-ups'
+import { claimOnTree, hasFlag, soiledAt } from './look-ups'
 import { withChanged, withEntry, withoutKeys } from './record'
 import { claim, id, part } from './shapes'
 import type { Claim, State, WorkState } from './state'
@@ -56,7 +56,13 @@ export const claimPredictions: Predictions = {
     if (!claim) return 'asking'
     return (
       refuse(!part && 'not_in_claim', part === 'holder' && 'holder_hands_over') ?? [
-        { kind: 'tree_left', body: { claimsLeft: [[args.claim, personId]] } },
+        {
+          kind: 'tree_left',
+          body: {
+            claimsLeft: [[args.claim, personId]],
+            ...soiledAt(state, claim.tree, [personId]),
+          },
+        },
       ]
     )
   },
@@ -88,7 +94,6 @@ function worked(
   // Brush and other work leave a tree as pruned as it was.
   const prunes = claim === undefined || claim.kind === 'prune'
   const people = claim ? Object.keys(claim.people) : [personId]
-  const dirty = hasFlag(state, tree, 'disease') ? toolsOf(state, people) : []
   return [
     {
       kind: result.kind,
@@ -97,7 +102,7 @@ function worked(
         ...(claimId !== null && { claimsEnded: [claimId] }),
         ...(begunOffline && { dealsEnded: [tree] }),
         ...(prunes && result.state && { work: [[tree, result.state, result.share]] }),
-        ...(dirty.length > 0 && { dirty }),
+        ...soiledAt(state, tree, people),
       },
     },
   ]

@@ -3,7 +3,7 @@
 import * as shape from '@/lib/util/shape'
 
 import { type Folds, onlyChanges, type Predictions, refuse, when } from './family'
-import { claimOnTree } from './look-ups'
+import { claimOnTree, soiledAt } from './look-ups'
 import { withEntry, withoutKeys } from './record'
 import { flag, id } from './shapes'
 
@@ -44,7 +44,10 @@ export const flagPredictions: Predictions = {
           keepOutM: args.kind === 'arborist' ? (args.keepOutM ?? keepOutOf(state)) : null,
           raisedBy: personId,
           raisedAt: now,
-          ...(claim && { claimsEnded: [claim.id] }),
+          ...(claim && {
+            claimsEnded: [claim.id],
+            ...soiledAt(state, args.tree, Object.keys(claim.people)),
+          }),
           ...(begun && { work: [[args.tree, 'begun', args.share]] }),
           ...(dealt && { dealsEnded: [args.tree] }),
         },

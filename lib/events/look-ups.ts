@@ -47,3 +47,14 @@ export function knowsAbout(state: State, personId: string): boolean {
 export function hasFlag(state: State, tree: number, kind: 'disease' | 'arborist'): boolean {
   return Object.values(state.flags).some((flag) => flag.tree === tree && flag.kind === kind)
 }
+
+/** Tools in these people's hands that are not clean once they have worked at this tree. */
+export function soiledAt(
+  state: State,
+  tree: number | null,
+  personIds: readonly string[]
+): { dirty?: number[] } {
+  const isDiseased = tree !== null && hasFlag(state, tree, 'disease')
+  const dirty = isDiseased ? toolsOf(state, personIds) : []
+  return dirty.length > 0 ? { dirty } : {}
+}

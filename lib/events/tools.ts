@@ -3,7 +3,7 @@
 import * as shape from '@/lib/util/shape'
 
 import { type Folds, type Predictions, refuse, when } from './family'
-import { openShift } from './look-ups'
+import { claimOf, openShift, soiledAt } from './look-ups'
 import { withChanged, withEntry } from './record'
 import { number, tool } from './shapes'
 import type { State, Tool } from './state'
@@ -51,7 +51,13 @@ export const toolPredictions: Predictions = {
   },
   return_tool: (state, { personId, args }) =>
     refuse(state.tools[args.tool]?.heldBy !== personId && 'not_in_hand') ?? [
-      { kind: 'tool_returned', body: { tool: args.tool } },
+      {
+        kind: 'tool_returned',
+        body: {
+          tool: args.tool,
+          ...soiledAt(state, claimOf(state, personId)?.tree ?? null, [personId]),
+        },
+      },
     ],
   fail_tool: (state, { args }) =>
     refuse(!state.tools[args.tool] && 'no_such_tool') ?? [

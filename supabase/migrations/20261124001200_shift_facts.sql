@@ -54,6 +54,13 @@ begin
     where cp.person_id = p_person and cp.to_at is null and c.ended_at is null);
 end $$;
 
+create function private.people_in(p_claim uuid) returns uuid[]
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select array_agg(person_id) from public.claim_people where claim_id = p_claim and to_at is null);
+end $$;
+
 create function private.today(p_orchard uuid) returns date
 language plpgsql stable set search_path = '' as $$
 begin

@@ -20,7 +20,8 @@ begin
     v_taken := private.put_down_all(p_c, array[v_claim.id], 'removed');
   elsif v_claim.id is not null then
     update public.claim_people set to_at = p_c.at where claim_id = v_claim.id and person_id = p_subject and to_at is null;
-    v_taken := jsonb_build_object('claimsLeft', jsonb_build_array(jsonb_build_array(v_claim.id, p_subject)));
+    v_taken := jsonb_build_object('claimsLeft', jsonb_build_array(jsonb_build_array(v_claim.id, p_subject)),
+      'dirty', private.soil_tools(p_c.orchard_id, v_claim.tree_no, array[p_subject]));
   end if;
 
   v_taken := v_taken || jsonb_build_object(

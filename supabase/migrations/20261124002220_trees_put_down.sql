@@ -10,12 +10,14 @@ declare
   v_claim public.claims;
   v_work public.tree_work;
   v_holder uuid;
+  v_dirty jsonb;
 begin
   select * into v_claim from public.claims where id = p_claim;
+  v_dirty := jsonb_build_object('dirty', private.soil_tools(p_c.orchard_id, v_claim.tree_no, private.people_in(p_claim)));
   select person_id into v_holder from public.claim_people where claim_id = p_claim and to_at is null and part = 'holder';
   perform private.end_claim(p_claim, p_c.at, p_how, p_note);
   -- Brush does not prune a tree, and a tree that was begun or done before stays what it was.
-  if v_claim.tree_no is null or v_claim.kind <> 'prune' then return null; end if;
+  if v_claim.tree_no is null or v_claim.kind <> 'prune' then return v_dirty; end if;
   select * into v_work from public.tree_work where round_id = v_claim.round_id and tree_no = v_claim.tree_no;
 
   -- Without the note: what a lead wrote about somebody is not a note on the tree, which everybody may read.
@@ -24,20 +26,21 @@ begin
     values (gen_random_uuid(), v_claim.orchard_id, v_claim.round_id, v_claim.shift_id, v_claim.tree_no, p_claim, v_holder,
       'begun', v_work.share, p_c.at, v_work.state, v_work.share);
   end if;
-  if v_work.state is not null then return null; end if;
+  if v_work.state is not null then return v_dirty; end if;
   insert into public.tree_work (orchard_id, round_id, tree_no, state, changed_at)
   values (v_claim.orchard_id, v_claim.round_id, v_claim.tree_no, 'begun', p_c.at);
-  return jsonb_build_array(v_claim.tree_no, 'begun', null);
+  return v_dirty || jsonb_build_object('work', jsonb_build_array(v_claim.tree_no, 'begun', null));
 end $$;
-comment on function private.put_down is 'Ends a claim that nobody finished. The tree counts as begun: somebody has to look. Gives its entry for "work", or null.';
+comment on function private.put_down is 'Ends a claim that nobody finished. The tree counts as begun: somebody has to look. Gives {work, dirty}, its part of the changes.';
 
 create function private.put_down_all(p_c private.command, p_claims uuid[], p_how text, p_notes jsonb default '{}') returns jsonb
 language sql volatile set search_path = '' as $$
   select jsonb_build_object(
     'claimsEnded', coalesce(jsonb_agg(claim), '[]'),
-    'work', coalesce(jsonb_agg(work) filter (where work is not null), '[]'))
+    'work', coalesce(jsonb_agg(changed -> 'work') filter (where changed ? 'work'), '[]'),
+    'dirty', coalesce(jsonb_path_query_array(jsonb_agg(changed -> 'dirty'), '$[*][*] ? (@ != null)'), '[]'))
   from (
-    select claim, private.put_down(p_c, claim, p_how, p_notes ->> claim::text) as work
+    select claim, private.put_down(p_c, claim, p_how, p_notes ->> claim::text) as changed
     from unnest(p_claims) claim
     offset 0) put_down
 $$;

@@ -77,6 +77,7 @@ create function public.return_tool(p_orchard uuid, p_command uuid, p_person uuid
 language plpgsql volatile security definer set search_path = '' as $$
 declare
   v_c private.command;
+  v_dirty jsonb;
 begin
   v_c := private.begin_command('return_tool', p_orchard, p_command, p_person, 'self', jsonb_build_object('tool', p_tool));
   if v_c.answer is not null then return v_c.answer; end if;
@@ -85,7 +86,9 @@ begin
     where orchard_id = p_orchard and tool_no = p_tool and person_id = p_person and returned_at is null
   ) then return private.refuse(v_c, private.code('not_in_hand', jsonb_build_object('tool', p_tool))); end if;
 
+  -- From the middle of work on a diseased tree no tool goes to the next person as if it were clean.
+  v_dirty := private.soil_tools(p_orchard, (private.open_claim_of(p_person)).tree_no, array[p_person]);
   perform private.return_tools(v_c, array[p_tool]);
-  return private.accept(v_c, 'tool_returned', jsonb_build_object('tool', p_tool));
+  return private.accept(v_c, 'tool_returned', jsonb_build_object('tool', p_tool, 'dirty', v_dirty));
 end $$;
 grant execute on function public.return_tool to authenticated;

@@ -59,11 +59,12 @@ create function public.leave_tree(p_orchard uuid, p_command uuid, p_person uuid,
 language plpgsql volatile security definer set search_path = '' as $$
 declare
   v_c private.command;
+  v_claim public.claims;
   v_part text;
 begin
   v_c := private.begin_command('leave_tree', p_orchard, p_command, p_person, 'self', jsonb_build_object('claim', p_claim));
   if v_c.answer is not null then return v_c.answer; end if;
-  perform private.claim_or_fail(p_orchard, p_claim);
+  v_claim := private.claim_or_fail(p_orchard, p_claim);
   v_part := private.part_in(p_claim, p_person);
   if v_part is null then return private.refuse(v_c, private.code('not_in_claim')); end if;
   -- A tree is never left without a holder by accident: it is finished, left half done or handed over.
@@ -71,7 +72,8 @@ begin
 
   update public.claim_people set to_at = v_c.at where claim_id = p_claim and person_id = p_person and to_at is null;
   return private.accept(v_c, 'tree_left', jsonb_build_object(
-    'claimsLeft', jsonb_build_array(jsonb_build_array(p_claim, p_person))));
+    'claimsLeft', jsonb_build_array(jsonb_build_array(p_claim, p_person)),
+    'dirty', private.soil_tools(p_orchard, v_claim.tree_no, array[p_person])));
 end $$;
 grant execute on function public.leave_tree to authenticated;
 
@@ -118,6 +120,7 @@ begin
 
   update public.claim_people set to_at = v_c.at where claim_id = p_claim and to_at is null and person_id in (p_person, p_to);
   insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at) values (p_orchard, p_claim, p_to, 'holder', v_c.at);
-  return private.accept(v_c, 'tree_handed_over', jsonb_build_object('claim', p_claim, 'to', p_to, 'from', p_person));
+  return private.accept(v_c, 'tree_handed_over', jsonb_build_object('claim', p_claim, 'to', p_to, 'from', p_person,
+    'dirty', private.soil_tools(p_orchard, v_claim.tree_no, array[p_person])));
 end $$;
 grant execute on function public.hand_over to authenticated;

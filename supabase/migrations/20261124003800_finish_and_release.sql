@@ -127,7 +127,7 @@ begin
   v_claim := private.claim_or_fail(p_orchard, p_claim);
   if v_claim.ended_at is not null then return private.refuse(v_c, private.code('claim_over')); end if;
 
-  select array_agg(person_id) into v_people from public.claim_people where claim_id = p_claim and to_at is null;
+  v_people := private.people_in(p_claim);
   perform private.end_claim(p_claim, v_c.at, 'ended_by_lead', p_how_reached);
   if p_share is not null and v_claim.tree_no is not null and v_claim.kind = 'prune' then
     v_work := private.set_work(p_orchard, v_claim.round_id, v_claim.tree_no, 'begun', p_share, null, v_c.at);

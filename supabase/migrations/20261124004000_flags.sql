@@ -32,8 +32,9 @@ begin
   if p_kind = 'arborist' then
     select * into v_claim from public.claims where orchard_id = p_orchard and tree_no = p_tree and ended_at is null;
     if found then
+      v_body := v_body || jsonb_build_object('claimsEnded', jsonb_build_array(v_claim.id),
+        'dirty', private.soil_tools(p_orchard, p_tree, private.people_in(v_claim.id)));
       perform private.end_claim(v_claim.id, v_c.at, 'flagged');
-      v_body := v_body || jsonb_build_object('claimsEnded', jsonb_build_array(v_claim.id));
       if p_share is not null and v_claim.kind = 'prune' then
         v_body := v_body || jsonb_build_object('work', private.set_work(
           p_orchard, v_claim.round_id, p_tree, 'begun', p_share, null, v_c.at));

@@ -113,6 +113,24 @@ describe('what is expected', () => {
     })
   })
 
+  test.each([
+    ['leaving it', command('leave_tree', { claim: claimId }, bo), { 2: { clean: false } }],
+    [
+      'giving a tool back',
+      command('return_tool', { tool: 1 }),
+      { 1: { clean: false, heldBy: null } },
+    ],
+    [
+      'a hazard',
+      command('flag_tree', { tree: 1, kind: 'arborist', sign: 'crack', severity: 'high' }),
+      { 1: { clean: false }, 2: { clean: false } },
+    ],
+  ])('after a diseased tree %s soils what was in hand', (_, asked, tools) => {
+    const before = aState({ ...holding, flags: { [flagId]: aFlag(1, 'disease') } })
+
+    expect(foldPredicted(before, asked, later).tools).toMatchObject(tools)
+  })
+
   test('a helper may finish, too', () => {
     const asked = command('finish_tree', { tree: 1, claim: claimId }, bo)
 
