@@ -8,14 +8,37 @@ import type { Scene } from './scene'
 /** Rows to be seen round the next tree: enough to recognise the place, few enough to read. */
 const rowsAround = 5
 
-const begun = new WeakSet<LeafletMap>()
+/** Maps that somebody has moved or tapped: from then on they stay where they are. */
+const inHand = new WeakSet<LeafletMap>()
 
-/** At the next tree, where there is one; else the first time everything, and then no jumps. */
-export function begin(map: LeafletMap, scene: Scene, called: number | null): void {
+/**
+ * At the next tree, where there is one; else everything, also when the box gets its final size late or a tablet
+ * is turned, until somebody takes the map in hand. Returns how to stop.
+ */
+export function begin(map: LeafletMap, scene: Scene, called: number | null): () => void {
   const at = called === null ? null : pointOf(scene, called)
-  if (at) map.setView(leafletAt(scene, at), zoomForRows(map, scene, called), { animate: false })
-  else if (!begun.has(map)) showAll(map, scene)
-  begun.add(map)
+  if (!at) return keepWhole(map, scene)
+  map.setView(leafletAt(scene, at), zoomForRows(map, scene, called), { animate: false })
+  inHand.add(map)
+  return () => {}
+}
+
+function keepWhole(map: LeafletMap, scene: Scene): () => void {
+  let isOurs = false
+  const fit = () => {
+    if (inHand.has(map)) return
+    isOurs = true
+    showAll(map, scene)
+    isOurs = false
+  }
+  const take = () => {
+    if (!isOurs) inHand.add(map)
+  }
+  fit()
+  map.on('resize', fit).on('movestart click', take)
+  return () => {
+    map.off('resize', fit).off('movestart click', take)
+  }
 }
 
 /** Moves the map just so far that the tree is seen. */
