@@ -50,7 +50,7 @@ export function DuringShift({ shift }: { shift: Shift & { id: string } }) {
         </div>
         <div className="stack">
           <JoinLink shiftId={shift.id} />
-          <CloseShift shiftId={shift.id} isNext={!briefNext} />
+          <CloseShift shiftId={shift.id} isNext={isOver} />
         </div>
       </div>
     </>
