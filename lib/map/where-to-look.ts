@@ -25,7 +25,7 @@ export function begin(map: LeafletMap, scene: Scene, called: number | null): () 
 
 function keepWhole(map: LeafletMap, scene: Scene): () => void {
   let isOurs = false
-  const fit = () => {
+  const showWhole = () => {
     if (inHand.has(map)) return
     isOurs = true
     showAll(map, scene)
@@ -34,10 +34,10 @@ function keepWhole(map: LeafletMap, scene: Scene): () => void {
   const take = () => {
     if (!isOurs) inHand.add(map)
   }
-  fit()
-  map.on('resize', fit).on('movestart click', take)
+  showWhole()
+  map.on('resize', showWhole).on('movestart click', take)
   return () => {
-    map.off('resize', fit).off('movestart click', take)
+    map.off('resize', showWhole).off('movestart click', take)
   }
 }
 
