@@ -9,8 +9,9 @@ comment on function private.make_setup_code is 'For the owner: printed by the fi
 create function private.is_time_zone(p_name text) returns boolean
 language plpgsql stable set search_path = '' as $$
 begin
-  -- Postgres also takes abbreviations and home-made rules, which browsers do not know.
-  if (p_name ~ '^[A-Za-z_]+(/[A-Za-z0-9_+-]+)*$' and char_length(p_name) <= 60) is not true then return false; end if;
+  -- Postgres also takes abbreviations, home-made rules and its own folders, which browsers do not know: every phone would fail.
+  if (p_name ~ '^(UTC|GMT|[A-Za-z_]+(/[A-Za-z0-9_+-]+)+)$' and p_name !~* '^(posix|right)/' and char_length(p_name) <= 60) is not true
+  then return false; end if;
   perform now() at time zone p_name;
   return true;
 exception when invalid_parameter_value then

@@ -99,6 +99,8 @@ describe.each(engines)('getting in on $name', ({ open }) => {
     test.each([
       { timeZone: 'Nowhere/Land' },
       { timeZone: 'XYZ3' },
+      { timeZone: 'PST' },
+      { timeZone: 'posix/Europe/Madrid' },
       { name: '   ' },
       { name: 'x'.repeat(81) },
       { personName: 'two\nlines' },
