@@ -83,6 +83,10 @@ begin
 
   update public.people set name = v_new.name, role = v_new.role, age_band = v_new.age_band, guardian_id = v_new.guardian_id,
     phone = v_new.phone where id = p_subject;
+  -- Nobody gives by an older link what they may not give any more.
+  update public.invites set ended_at = v_c.at
+  where orchard_id = p_orchard and made_by = p_subject and ended_at is null
+    and case kind when 'role' then v_new.role <> 'manager' when 'join' then not private.is_lead_role(v_new.role) else false end;
   return private.accept(v_c, 'person_changed', jsonb_build_object('person', p_subject, 'role', v_new.role),
     jsonb_build_object('person', p_subject, 'minor', v_new.age_band = 'minor', 'guardianId', v_new.guardian_id), true);
 end $$;
