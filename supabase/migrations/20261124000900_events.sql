@@ -25,13 +25,15 @@ create table public.command_answers (
   name text not null,
   person_id uuid not null,
   by_person_id uuid not null,
-  args jsonb not null,
+  args_sha256 text not null,
   answer jsonb not null,
   at timestamptz not null,
   constraint command_answers_key primary key (orchard_id, command_id)
 );
 comment on table public.command_answers is
   'Kept 90 days, longer than any phone keeps unsent work (14): the same command again gets the same answer.';
+comment on column public.command_answers.args_sha256 is
+  'Enough to tell another body under the same id: names, contacts and notes are not kept a second time, where forgetting would miss them.';
 create index command_answers_old on public.command_answers (at);
 
 alter table public.events enable row level security;

@@ -87,7 +87,7 @@ begin
 
   select * into v_seen from public.command_answers where orchard_id = p_orchard and command_id = p_command;
   if found then
-    if v_seen.name <> p_name or v_seen.person_id <> p_person or v_seen.args <> v_c.args then
+    if v_seen.name <> p_name or v_seen.person_id <> p_person or v_seen.args_sha256 <> private.sha256_of(v_c.args::text) then
       perform private.fail(409, 'command_id_used', 'This command id was used for something else.');
     end if;
     v_c.answer := v_seen.answer;
@@ -103,8 +103,8 @@ end $$;
 create function private.store_answer(p_c private.command, p_answer jsonb) returns jsonb
 language plpgsql volatile set search_path = '' as $$
 begin
-  insert into public.command_answers (orchard_id, command_id, name, person_id, by_person_id, args, answer, at)
-  values (p_c.orchard_id, p_c.command_id, p_c.name, p_c.person_id, p_c.by_person_id, p_c.args, p_answer, p_c.at);
+  insert into public.command_answers (orchard_id, command_id, name, person_id, by_person_id, args_sha256, answer, at)
+  values (p_c.orchard_id, p_c.command_id, p_c.name, p_c.person_id, p_c.by_person_id, private.sha256_of(p_c.args::text), p_answer, p_c.at);
   return p_answer;
 end $$;
 

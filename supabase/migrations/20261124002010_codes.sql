@@ -42,7 +42,7 @@ declare
   v_seen public.command_answers;
 begin
   select * into v_seen from public.command_answers where orchard_id = p_c.orchard_id and command_id = p_c.command_id;
-  if found and (v_seen.name <> p_c.name or v_seen.args <> p_c.args) then
+  if found and (v_seen.name <> p_c.name or v_seen.args_sha256 <> private.sha256_of(p_c.args::text)) then
     perform private.fail(409, 'command_id_used', 'This command id was used for something else.');
   end if;
   return v_seen.answer;
