@@ -32,6 +32,9 @@ export const peopleFolds: Folds = {
   person_changed: when(changed, (state, { person, role, minor, guardianId }): Folded => {
     // Another role hears and knows other things.
     if (person === state.me.personId && role && role !== state.me.role) return 'fetch again'
+    // Whose consent counts depends on age, and the referee has the list.
+    const turns = minor !== undefined && minor !== Object.hasOwn(state.minors, person)
+    if (turns) return 'fetch again'
     return {
       ...state,
       people: withChanged(state.people, person, (known) => ({

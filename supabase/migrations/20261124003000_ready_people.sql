@@ -21,6 +21,8 @@ begin
     select 1 from public.consents c join public.rounds r on r.id = p_shift.round_id
     where c.person_id = p_person.id and c.season = r.season
       and c.text_version = private.house_rule(p_orchard, 'consent_version')
+      -- Of whoever came in as an adult and is none, the guardian has said nothing yet.
+      and (p_person.age_band = 'adult' or c.by_person_id <> p_person.id)
   ) then v_missing := v_missing || private.code('consent_missing'); end if;
 
   if p_person.age_band = 'minor'

@@ -47,6 +47,7 @@ begin
           select c.person_id, max(c.season) as season
           from public.consents c join here on here.id = c.person_id
           where here.told and c.text_version = private.house_rule(p_reader.orchard_id, 'consent_version')
+            and (here.age_band = 'adult' or c.by_person_id <> c.person_id)
           group by c.person_id) of_each))
   );
 end $$;

@@ -11,6 +11,7 @@ import {
   newCode,
   newOrchard,
   readyCrew,
+  sendAs,
   sha256,
 } from '../support/orchard'
 
@@ -225,6 +226,49 @@ describe.each(engines)('people on $name', ({ open }) => {
     expect(faultOf(await here.lead.for(there.ann).send('arrive'))).toBe('404 no_such_person')
   })
 
+  test('whoever is no manager any more comes back as one by no link they made', async () => {
+    const { orchard } = await crewOfThree(database)
+    const other = await orchard.manager.adds('Max', { role: 'manager' })
+    const [asManager, forShift] = [newCode(), newCode()]
+    await other.must('make_invite', {
+      kind: 'role',
+      role: 'manager',
+      codeHash: sha256(asManager),
+    })
+    await other.must('make_invite', { kind: 'join', codeHash: sha256(forShift) })
+    const redeem = async (code: string) =>
+      codesOf(await sendAs(database, await database.newUser(), 'redeem', { code, name: 'Again' }))
+
+    await orchard.manager.must('change_person', { subject: other.id, role: 'lead' })
+    expect([await redeem(asManager), await redeem(forShift)]).toEqual([['code_expired'], []])
+
+    await orchard.manager.must('change_person', { subject: other.id, role: 'volunteer' })
+    expect(await redeem(forShift)).toEqual(['code_expired'])
+  })
+
+  test('what was typed is not kept beside the answer', async () => {
+    const { lead, ann } = await crewOfThree(database)
+    const added = await lead.must('add_person', { name: 'Perpetua Unlike', phone: '555 0199' })
+    await ann.must('flag_tree', {
+      tree: 3,
+      kind: 'disease',
+      sign: 'gum',
+      severity: 'low',
+      note: 'Perpetua Unlike saw it',
+    })
+
+    expect(
+      await database.asOwner(
+        `select count(*)::integer as count from public.command_answers a where a::text ~ 'Perpetua|0199'`
+      )
+    ).toEqual([{ count: 0 }])
+    expect(
+      faultOf(
+        await lead.send('add_person', { name: 'Perpetua Alike', phone: '555 0199' }, added.command)
+      )
+    ).toBe('409 command_id_used')
+  })
+
   describe('consent', () => {
     test('is a person’s own, for the season of the round, and told to leads and the person', async () => {
       const { orchard, ann } = await crewOfThree(database)
@@ -245,6 +289,21 @@ describe.each(engines)('people on $name', ({ open }) => {
       expect(faultOf(await ann.send('give_consent', { textVersion: 1, by: bo.id }))).toBe(
         '400 malformed'
       )
+    })
+
+    test('who turns out to be a minor has consented to nothing yet', async () => {
+      const { lead, ann, bo } = await readyCrew(database)
+      await lead.must('change_person', { subject: bo.id, ageBand: 'minor', guardian: ann.id })
+
+      const refused = codesOf(await bo.send('claim_tree', { tree: 3 }))
+      const { consents } = (await lead.read('snapshot', { person: lead.id })) as {
+        consents: Record<string, number>
+      }
+
+      expect(refused).toEqual(['consent_missing'])
+      expect(consents).not.toHaveProperty(bo.id)
+      await lead.for(bo).must('give_consent', { textVersion: 1, by: ann.id })
+      await bo.must('claim_tree', { tree: 3 })
     })
 
     test('a minor’s guardian consents, with a lead or on a phone that is the guardian’s', async () => {

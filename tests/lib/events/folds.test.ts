@@ -66,12 +66,15 @@ const families: Record<string, Case[]> = {
       after: { people: { ...start.people, [cy]: { role: 'volunteer', admitted: false } } },
     },
     {
-      name: 'a minor comes of age',
+      name: 'another role, and another guardian',
       before: { minors: { [bo]: { guardianId: ann } } },
       kind: 'person_changed',
-      body: { person: bo, role: 'lead' },
-      leadBody: { minor: false },
-      after: { people: { ...start.people, [bo]: { role: 'lead', admitted: true } }, minors: {} },
+      body: { person: bo, role: 'visitor' },
+      leadBody: { minor: true, guardianId: lead },
+      after: {
+        people: { ...start.people, [bo]: { role: 'visitor', admitted: true } },
+        minors: { [bo]: { guardianId: lead } },
+      },
     },
     {
       name: 'somebody is put out with all that hangs on them',
@@ -459,6 +462,11 @@ describe('what cannot be folded here is fetched', () => {
     { name: 'a body of another shape', kind: 'tool_taken', body: { tool: 'three' } },
     { name: 'changes of another shape', kind: 'trees_taken_back', body: { dealsEnded: 'all' } },
     { name: 'my own new role', kind: 'person_changed', body: { person: ann, role: 'lead' } },
+    {
+      name: 'that somebody is a minor after all: their own consent counts no more',
+      kind: 'person_changed',
+      body: { person: bo, minor: true },
+    },
     { name: 'that I am put out', kind: 'person_removed', body: { person: ann } },
     { name: 'another text to consent to', kind: 'orchard_changed', body: { houseRules: {} } },
     { name: 'the round that is worked in closes', kind: 'round_closed', body: { round } },
