@@ -211,13 +211,14 @@ create table command_answers (
   name text not null,
   person_id uuid not null,
   by_person_id uuid not null,
-  args jsonb not null,
+  args_sha256 text not null,
   answer jsonb not null,
   at timestamp with time zone not null,
   constraint command_answers_key PRIMARY KEY (orchard_id, command_id)
 );
 alter table command_answers enable row level security;
 comment on table command_answers is 'Kept 90 days, longer than any phone keeps unsent work (14): the same command again gets the same answer.';
+comment on column command_answers.args_sha256 is 'Enough to tell another body under the same id: names, contacts and notes are not kept a second time, where forgetting would miss them.';
 
 create table consents (
   id uuid not null,
@@ -1059,6 +1060,10 @@ begin
 
   update public.people set name = v_new.name, role = v_new.role, age_band = v_new.age_band, guardian_id = v_new.guardian_id,
     phone = v_new.phone where id = p_subject;
+  -- Nobody gives by an older link what they may not give any more.
+  update public.invites set ended_at = v_c.at
+  where orchard_id = p_orchard and made_by = p_subject and ended_at is null
+    and case kind when 'role' then v_new.role <> 'manager' when 'join' then not private.is_lead_role(v_new.role) else false end;
   return private.accept(v_c, 'person_changed', jsonb_build_object('person', p_subject, 'role', v_new.role),
     jsonb_build_object('person', p_subject, 'minor', v_new.age_band = 'minor', 'guardianId', v_new.guardian_id), true);
 end $function$;
@@ -1109,12 +1114,13 @@ begin
   if v_c.answer is not null then return v_c.answer; end if;
   if p_tree is null or (p_purpose in ('work', 'teaching')) is not true or (p_kind in ('prune', 'brush', 'other')) is not true
     or cardinality(v_others) > 8 or p_person = any (v_others)
-    or cardinality(v_others) <> (select count(distinct x) from unnest(v_others) x)
-  then perform private.fail(400, 'malformed', 'Name a tree, a purpose, a kind and up to eight different others.'); end if;
+    or cardinality(v_others) <> (select count(distinct x) from unnest(v_others) x) or (p_ladder and p_kind <> 'prune')
+  then perform private.fail(400, 'malformed', 'Name a tree, a purpose, a kind and up to eight different others; only pruning takes a ladder.');
+  end if;
 
   v_missing := private.missing_for_claim(p_orchard, v_wish);
   if v_missing <> '[]' then
-    return private.refuse(v_c, v_missing, jsonb_build_object('next', private.next_tree(p_orchard, p_person, p_tree)));
+    return private.refuse(v_c, private.told_of_others(v_c, v_missing, v_others), jsonb_build_object('next', private.next_tree(p_orchard, p_person, p_tree)));
   end if;
 
   perform private.open_claim(v_c, private.open_shift(p_orchard), v_wish, v_c.at);
@@ -1663,6 +1669,7 @@ begin
   if private.part_in(p_claim, p_person) is distinct from 'holder' then return private.refuse(v_c, private.code('not_holder')); end if;
 
   v_missing := private.missing_to_take_over(p_orchard, v_claim, p_to);
+  if not v_c.by_lead then v_missing := private.told_of_taker(v_missing, p_to); end if;
   if v_missing <> '[]' then return private.refuse(v_c, v_missing); end if;
 
   update public.claim_people set to_at = v_c.at where claim_id = p_claim and to_at is null and person_id in (p_person, p_to);
@@ -2232,7 +2239,7 @@ begin
 
   select * into v_seen from public.command_answers where orchard_id = p_orchard and command_id = p_command;
   if found then
-    if v_seen.name <> p_name or v_seen.person_id <> p_person or v_seen.args <> v_c.args then
+    if v_seen.name <> p_name or v_seen.person_id <> p_person or v_seen.args_sha256 <> private.sha256_of(v_c.args::text) then
       perform private.fail(409, 'command_id_used', 'This command id was used for something else.');
     end if;
     v_c.answer := v_seen.answer;
@@ -3093,8 +3100,9 @@ CREATE OR REPLACE FUNCTION private.is_time_zone(p_name text)
  SET search_path TO ''
 AS $function$
 begin
-  -- Postgres also takes abbreviations and home-made rules, which browsers do not know.
-  if (p_name ~ '^[A-Za-z_]+(/[A-Za-z0-9_+-]+)*$' and char_length(p_name) <= 60) is not true then return false; end if;
+  -- Postgres also takes abbreviations, home-made rules and its own folders, which browsers do not know: every phone would fail.
+  if (p_name ~ '^(UTC|GMT|[A-Za-z_]+(/[A-Za-z0-9_+-]+)+)$' and p_name !~* '^(posix|right)/' and char_length(p_name) <= 60) is not true
+  then return false; end if;
   perform now() at time zone p_name;
   return true;
 exception when invalid_parameter_value then
@@ -3395,6 +3403,8 @@ begin
     select 1 from public.consents c join public.rounds r on r.id = p_shift.round_id
     where c.person_id = p_person.id and c.season = r.season
       and c.text_version = private.house_rule(p_orchard, 'consent_version')
+      -- Of whoever came in as an adult and is none, the guardian has said nothing yet.
+      and (p_person.age_band = 'adult' or c.by_person_id <> p_person.id)
   ) then v_missing := v_missing || private.code('consent_missing'); end if;
 
   if p_person.age_band = 'minor'
@@ -3910,6 +3920,7 @@ begin
           select c.person_id, max(c.season) as season
           from public.consents c join here on here.id = c.person_id
           where here.told and c.text_version = private.house_rule(p_reader.orchard_id, 'consent_version')
+            and (here.age_band = 'adult' or c.by_person_id <> c.person_id)
           group by c.person_id) of_each))
   );
 end $function$;
@@ -4047,7 +4058,7 @@ declare
   v_seen public.command_answers;
 begin
   select * into v_seen from public.command_answers where orchard_id = p_c.orchard_id and command_id = p_c.command_id;
-  if found and (v_seen.name <> p_c.name or v_seen.args <> p_c.args) then
+  if found and (v_seen.name <> p_c.name or v_seen.args_sha256 <> private.sha256_of(p_c.args::text)) then
     perform private.fail(409, 'command_id_used', 'This command id was used for something else.');
   end if;
   return v_seen.answer;
@@ -4171,8 +4182,8 @@ CREATE OR REPLACE FUNCTION private.store_answer(p_c private.command, p_answer js
  SET search_path TO ''
 AS $function$
 begin
-  insert into public.command_answers (orchard_id, command_id, name, person_id, by_person_id, args, answer, at)
-  values (p_c.orchard_id, p_c.command_id, p_c.name, p_c.person_id, p_c.by_person_id, p_c.args, p_answer, p_c.at);
+  insert into public.command_answers (orchard_id, command_id, name, person_id, by_person_id, args_sha256, answer, at)
+  values (p_c.orchard_id, p_c.command_id, p_c.name, p_c.person_id, p_c.by_person_id, private.sha256_of(p_c.args::text), p_answer, p_c.at);
   return p_answer;
 end $function$;
 
@@ -4231,6 +4242,41 @@ begin
     select (now() at time zone o.time_zone)::date from public.orchards o where o.id = p_orchard);
 end $function$;
 comment on function private.today(uuid) is 'The orchard''s time zone decides what "today" is.';
+
+CREATE OR REPLACE FUNCTION private.told_of_others(p_c private.command, p_missing jsonb, p_others uuid[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  if p_c.by_lead then return p_missing; end if;
+  return (
+    select coalesce(jsonb_agg(case when (x -> 'detail' ->> 'person')::uuid = any (p_others) and x ->> 'code' = 'helper_not_ready'
+        then x #- '{detail,codes}' else x end), '[]')
+      || coalesce((
+        select jsonb_agg(private.code('helper_not_ready', jsonb_build_object('person', p.id)) -> 0)
+        from public.people p where p.id = any (p_others) and p.age_band = 'minor' and p_missing @> private.code('minor_ladder_saw')), '[]')
+    from jsonb_array_elements(p_missing) x
+    where x ->> 'code' <> 'minor_ladder_saw' or private.is_minor(p_c.person_id));
+end $function$;
+comment on function private.told_of_others(private.command,jsonb,uuid[]) is 'What a volunteer may know of somebody they bring along: not ready, but nothing of consent, age, skills or failed checks.';
+
+CREATE OR REPLACE FUNCTION private.told_of_taker(p_missing jsonb, p_to uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_private text[] := array['consent_missing', 'adult_missing', 'equipment_not_checked', 'skill_missing', 'not_marked', 'minor_ladder_saw'];
+begin
+  return (
+    select coalesce(jsonb_agg(x) filter (where not x ->> 'code' = any (v_private)), '[]')
+      || case when bool_or(x ->> 'code' = any (v_private))
+         then private.code('helper_not_ready', jsonb_build_object('person', p_to)) else '[]'::jsonb end
+    from jsonb_array_elements(p_missing) x);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.tool_in(p_orchard uuid, p_tool integer)
  RETURNS tools

@@ -86,6 +86,22 @@ begin
   return v_missing;
 end $$;
 
+create function private.told_of_others(p_c private.command, p_missing jsonb, p_others uuid[]) returns jsonb
+language plpgsql stable set search_path = '' as $$
+begin
+  if p_c.by_lead then return p_missing; end if;
+  return (
+    select coalesce(jsonb_agg(case when (x -> 'detail' ->> 'person')::uuid = any (p_others) and x ->> 'code' = 'helper_not_ready'
+        then x #- '{detail,codes}' else x end), '[]')
+      || coalesce((
+        select jsonb_agg(private.code('helper_not_ready', jsonb_build_object('person', p.id)) -> 0)
+        from public.people p where p.id = any (p_others) and p.age_band = 'minor' and p_missing @> private.code('minor_ladder_saw')), '[]')
+    from jsonb_array_elements(p_missing) x
+    where x ->> 'code' <> 'minor_ladder_saw' or private.is_minor(p_c.person_id));
+end $$;
+comment on function private.told_of_others is
+  'What a volunteer may know of somebody they bring along: not ready, but nothing of consent, age, skills or failed checks.';
+
 create function private.missing_for_claim(p_orchard uuid, p_wish private.wish) returns jsonb
 language plpgsql stable set search_path = '' as $$
 declare

@@ -56,12 +56,13 @@ begin
   if v_c.answer is not null then return v_c.answer; end if;
   if p_tree is null or (p_purpose in ('work', 'teaching')) is not true or (p_kind in ('prune', 'brush', 'other')) is not true
     or cardinality(v_others) > 8 or p_person = any (v_others)
-    or cardinality(v_others) <> (select count(distinct x) from unnest(v_others) x)
-  then perform private.fail(400, 'malformed', 'Name a tree, a purpose, a kind and up to eight different others.'); end if;
+    or cardinality(v_others) <> (select count(distinct x) from unnest(v_others) x) or (p_ladder and p_kind <> 'prune')
+  then perform private.fail(400, 'malformed', 'Name a tree, a purpose, a kind and up to eight different others; only pruning takes a ladder.');
+  end if;
 
   v_missing := private.missing_for_claim(p_orchard, v_wish);
   if v_missing <> '[]' then
-    return private.refuse(v_c, v_missing, jsonb_build_object('next', private.next_tree(p_orchard, p_person, p_tree)));
+    return private.refuse(v_c, private.told_of_others(v_c, v_missing, v_others), jsonb_build_object('next', private.next_tree(p_orchard, p_person, p_tree)));
   end if;
 
   perform private.open_claim(v_c, private.open_shift(p_orchard), v_wish, v_c.at);

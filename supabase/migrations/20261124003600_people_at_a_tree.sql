@@ -100,6 +100,19 @@ begin
   return v_missing;
 end $$;
 
+-- As with helpers: what everybody sees is told in full, the rest as "not ready".
+create function private.told_of_taker(p_missing jsonb, p_to uuid) returns jsonb
+language plpgsql stable set search_path = '' as $$
+declare
+  v_private text[] := array['consent_missing', 'adult_missing', 'equipment_not_checked', 'skill_missing', 'not_marked', 'minor_ladder_saw'];
+begin
+  return (
+    select coalesce(jsonb_agg(x) filter (where not x ->> 'code' = any (v_private)), '[]')
+      || case when bool_or(x ->> 'code' = any (v_private))
+         then private.code('helper_not_ready', jsonb_build_object('person', p_to)) else '[]'::jsonb end
+    from jsonb_array_elements(p_missing) x);
+end $$;
+
 create function public.hand_over(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_to uuid) returns jsonb
 language plpgsql volatile security definer set search_path = '' as $$
 declare
@@ -116,6 +129,7 @@ begin
   if private.part_in(p_claim, p_person) is distinct from 'holder' then return private.refuse(v_c, private.code('not_holder')); end if;
 
   v_missing := private.missing_to_take_over(p_orchard, v_claim, p_to);
+  if not v_c.by_lead then v_missing := private.told_of_taker(v_missing, p_to); end if;
   if v_missing <> '[]' then return private.refuse(v_c, v_missing); end if;
 
   update public.claim_people set to_at = v_c.at where claim_id = p_claim and to_at is null and person_id in (p_person, p_to);

@@ -316,4 +316,48 @@ describe.each(engines)('claiming a tree on $name', ({ open }) => {
     if (!claim) throw new Error('This person holds nothing.')
     return claim
   }
+
+  test('a volunteer hears that a helper is not ready, and only a lead hears of consent and age', async () => {
+    const { lead, ann, bo } = await readyCrew(db)
+    const kid = await lead.adds('Kid', { ageBand: 'minor', guardian: bo.id })
+    await kid.must('arrive')
+
+    const told = await ann.send('claim_tree', { tree: 3, helpers: [kid.id] })
+    const { command: claim } = await ann.must('claim_tree', { tree: 3 })
+    const handing = await ann.send('hand_over', { claim, to: kid.id })
+    const byLead = await lead.for(ann).send('hand_over', { claim, to: kid.id })
+
+    expect(told.body.refused).toEqual([{ code: 'helper_not_ready', detail: { person: kid.id } }])
+    for (const code of ['consent_missing', 'skill_missing', 'not_marked', 'equipment_not_checked'])
+      expect(codesOf(handing)).not.toContain(code)
+    expect(codesOf(handing)).toContain('helper_not_ready')
+    expect(codesOf(byLead)).toContain('consent_missing')
+  })
+
+  test('that a helper is too young for a saw is told as not ready', async () => {
+    const { orchard, lead, ann, bo } = await readyCrew(db)
+    const kid = await lead.adds('Kid', { ageBand: 'minor', guardian: bo.id })
+    await lead.for(kid).must('give_consent', { textVersion: 1, by: bo.id })
+    await kid.must('arrive')
+    await lead.must('give_briefing', { people: [kid.id] })
+    await kid.must('sign_briefing', { version: 1, language: 'en', how: 'heard' })
+    await kid.must('check_equipment', { failedItems: [] })
+    await db.asOwner('update trees set height_cm = 400 where orchard_id = $1 and no = 3', [
+      orchard.id,
+    ])
+
+    const told = await ann.send('claim_tree', { tree: 3, helpers: [kid.id] })
+    const byLead = await lead.for(ann).send('claim_tree', { tree: 3, helpers: [kid.id] })
+
+    expect(told.body.refused).toEqual([{ code: 'helper_not_ready', detail: { person: kid.id } }])
+    expect(codesOf(byLead)).toEqual(['minor_ladder_saw'])
+  })
+
+  test('only pruning takes a ladder: nothing else is asked whether it may', async () => {
+    const { ann } = await readyCrew(db)
+
+    const tried = await ann.send('claim_tree', { tree: 3, kind: 'other', ladder: true })
+
+    expect([tried.status, tried.body.details]).toEqual([400, 'malformed'])
+  })
 })
