@@ -44,6 +44,7 @@ describe.each(engines)('reading on $name', ({ open }) => {
     const { lead, ann, bo } = await readyCrew(db)
     await bo.must('check_equipment', { failedItems: ['gloves'] })
     await lead.must('change_person', { subject: bo.id, ageBand: 'minor', guardian: ann.id })
+    await lead.for(bo).must('give_consent', { textVersion: 1, by: ann.id })
 
     const toLead = await snapshotOf(lead)
     const toAnn = await snapshotOf(ann)
