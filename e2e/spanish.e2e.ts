@@ -15,7 +15,7 @@ for (const { of, who, device, screens } of walks) {
     for (const path of paths) {
       await page.goto('about:blank')
       await page.goto(path)
-      await expect(page.getByRole('heading', { level: 1 })).toBeVisible()
+      await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible()
       await expect(page.locator('html')).toHaveAttribute('lang', 'es')
       expect.soft(await englishOn(page), path).toEqual([])
     }

@@ -3,18 +3,33 @@
 import AxeBuilder from '@axe-core/playwright'
 import { expect, type Page } from '@playwright/test'
 
-const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
 
-/** axe finds nothing. The screen itself has no frames, and legacy mode opens no second page. */
+/** axe finds nothing in light, and no pale words in dark, where only colours differ. */
 export async function expectAxeClean(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page })
-    .setLegacyMode(true)
-    .withTags(rules)
-    .analyze()
+  await page.evaluate(scrollToEnd)
+  await page.emulateMedia({ colorScheme: 'light' })
+  await expectNothingFound(page, axe(page).withTags(tags), 'light')
+  await page.emulateMedia({ colorScheme: 'dark' })
+  await expectNothingFound(page, axe(page).withRules('color-contrast'), 'dark')
+}
+
+/** There are no frames, and legacy mode opens no second page. */
+function axe(page: Page): AxeBuilder {
+  return new AxeBuilder({ page }).setLegacyMode(true)
+}
+
+async function expectNothingFound(page: Page, builder: AxeBuilder, theme: string): Promise<void> {
+  const { violations } = await builder.analyze()
   const found = violations.flatMap(({ id, nodes }) =>
     nodes.map(({ html, failureSummary }) => `${id}: ${html}\n${failureSummary}`)
   )
-  expect.soft(found, `axe on ${page.url()}`).toEqual([])
+  expect.soft(found, `axe in ${theme} on ${page.url()}`).toEqual([])
+}
+
+/** Where what sticks to the edge lies in its own place, and covers nothing that could be scrolled away from it. */
+function scrollToEnd(): void {
+  for (const element of document.querySelectorAll('*')) element.scrollTop = element.scrollHeight
 }
 
 /** Nothing has to be read sideways on the narrowest phone; a map is moved, not read. */
@@ -34,21 +49,39 @@ export async function expectNoSidewaysScroll(page: Page): Promise<void> {
   if (before) await page.setViewportSize(before)
 }
 
-/** What is pressed is at least so high; a choice is pressed by its label. */
+/** What is pressed is at least so high, where it takes the press; a choice is pressed by its label. */
 export async function expectTargetsOf(page: Page, leastPx: number): Promise<void> {
-  const small = await page.evaluate((least) => {
-    const pressed = 'a[href], button, input, select, textarea, [role="button"], [role="radio"]'
-    return [...document.querySelectorAll<HTMLElement>(pressed)]
-      .map((element) => {
-        const isChoice = element.matches(
-          'input[type="radio"], input[type="checkbox"], input[type="file"]'
-        )
-        const target = (isChoice && element.closest('label')) || element
-        return { target, box: target.getBoundingClientRect() }
-      })
-      .filter(({ target, box }) => box.height > 0 && target.checkVisibility())
-      .filter(({ box }) => box.height < least - 0.5)
-      .map(({ target, box }) => `${Math.round(box.height)} px: ${target.outerHTML.slice(0, 120)}`)
-  }, leastPx)
-  expect.soft(small, `lower than ${leastPx} px on ${page.url()}`).toEqual([])
+  const low = await page.evaluate(lowTargets, leastPx)
+  expect.soft(low, `lower than ${leastPx} px on ${page.url()}`).toEqual([])
+}
+
+/** Runs in the page. Tries every pixel above and below the middle, since some targets reach beyond their box. */
+function lowTargets(leastPx: number): string[] {
+  const pressed = 'a[href], button, input:not([hidden]), select, textarea, [role="button"]'
+  const targets = new Set(
+    [...document.querySelectorAll<HTMLElement>(pressed)].map((element) => {
+      const isChoice = element.matches('input[type="radio"], input[type="checkbox"]')
+      return (isChoice && element.closest('label')) || element
+    })
+  )
+  const dialog = document.querySelector<HTMLElement>('dialog[open]')
+  return [...targets].flatMap((target) => {
+    target.scrollIntoView({ block: 'center', behavior: 'instant' })
+    const { left, right, top, bottom } = target.getBoundingClientRect()
+    const isOff =
+      !target.checkVisibility() || bottom === top || (dialog && !dialog.contains(target))
+    if (isOff) return []
+    const x = (left + right) / 2
+    const takes = (y: number) => {
+      const hit = document.elementFromPoint(x, y)
+      return hit !== null && (target.contains(hit) || hit.contains(target))
+    }
+    const middle = (top + bottom) / 2
+    let above = middle
+    let below = middle
+    while (above > middle - leastPx && takes(above - 1)) above--
+    while (below < middle + leastPx && takes(below + 1)) below++
+    const height = Math.max(bottom - top, below - above + 1)
+    return height >= leastPx - 1 ? [] : [`${height} px: ${target.outerHTML.slice(0, 120)}`]
+  })
 }

@@ -5,10 +5,14 @@ import { fileURLToPath } from 'node:url'
 
 import type { Page } from '@playwright/test'
 
+import { personNames } from './orchard'
 import { blockName, orchardName } from './things'
 
 /** What people and trees are called is the same in every language. */
-const names = [orchardName, blockName, 'Rowcall', 'Mo', 'Lee', 'Ann', 'Bo', 'Cy', 'Di']
+const names = [orchardName, blockName, 'Rowcall', ...personNames, ...personNames.map(initialsOf)]
+
+/** Time zones are called after English names of cities, everywhere. */
+const zone = /^[A-Z]\w+\/[\w/ -]+$/
 
 /** What a person sees or hears of the page: text, labels, hints, values, the title. */
 export async function englishOn(page: Page): Promise<string[]> {
@@ -18,6 +22,7 @@ export async function englishOn(page: Page): Promise<string[]> {
 
 /** `word: the text it stands in`, for a text that should have none. */
 function englishIn(text: string): string[] {
+  if (zone.test(text)) return []
   const found = wordsIn(text).filter((word) => englishOnly().has(word))
   return found.map((word) => `${word}: ${text.trim().replace(/\s+/g, ' ').slice(0, 80)}`)
 }
@@ -42,6 +47,10 @@ function quoted(source: string): string[] {
   const withoutComments = source.replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$|^import .*$/gm, '')
   const strings = withoutComments.match(/'(?:\\.|[^'\\\n])*'|"[^"\n]*"|`[^`]*`/g) ?? []
   return strings.map((text) => text.replace(/\$\{[^}]*\}/g, ' '))
+}
+
+function initialsOf(name: string): string {
+  return name.slice(0, 2)
 }
 
 function wordsIn(text: string): string[] {
