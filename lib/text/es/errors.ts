@@ -10,6 +10,14 @@ export const errors: typeof en = {
   too_large: 'Es demasiado grande para enviarlo. Hazlo más corto o más pequeño.',
   too_many:
     'Demasiados intentos desde este dispositivo. Espera una hora o pregunta a tu jefe de cuadrilla.',
+  not_admitted: 'Primero tu jefe de cuadrilla tiene que darte entrada.',
+  other_login:
+    'Ahora usa este dispositivo otra persona. Abre otra vez tu propio enlace; lo que hiciste sigue guardado.',
+  not_kept:
+    'En este dispositivo no cabe más, así que no está hecho. Libera espacio e intenta otra vez.',
+  not_understood:
+    'La respuesta del huerto no es para esta página. Carga la página de nuevo e intenta otra vez.',
+  command_id_used: 'En su lugar se envió otra cosa. Mira lo que hay y hazlo otra vez.',
   gone: 'Esto ya no está. Vuelve a tu árbol.',
   noAnswer: 'No llegó respuesta. Nada cambió; intenta otra vez donde haya señal.',
   newVersion: 'Hay un Rowcall más nuevo. Cárgalo cuando todo esté enviado.',

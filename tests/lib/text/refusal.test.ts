@@ -28,15 +28,42 @@ describe.each(texts)('in %s', (_, text) => {
   })
 })
 
-test('every code by which the referee refuses has a sentence', () => {
-  const folder = 'supabase/migrations'
-  const sql = readdirSync(folder).map((file) => readFileSync(`${folder}/${file}`, 'utf8'))
-  const refused = [...sql.join('\n').matchAll(/private\.code\(\s*'([a-z_]+)'/g)].map(
-    ([, code = '']) => code
-  )
+describe('every code in the sources has a sentence', () => {
+  const sql = textsIn('supabase/migrations')
+  const rules = textsIn('lib/events')
+  const client = ['lib/data', 'lib/state', 'lib/sync', 'lib/hooks'].map(textsIn).join('\n')
 
-  expect(refused.length).toBeGreaterThan(40)
-  expect(refused.filter((code) => !Object.hasOwn(en.refusals, code))).toEqual([])
+  test.each([
+    [
+      'by which the referee refuses',
+      sql,
+      /(?:private\.code\(|build_object\('code',)\s*'([a-z_]+)'/g,
+      40,
+    ],
+    ['by which the referee does not deal', sql, /\bselect '([a-z_]+)' where/g, 1],
+    ['by which a phone refuses before it asks', rules, /\bcode: '([a-z_]+)'/g, 30],
+    ['by which a phone refuses what it foresees', rules, /&& '([a-z_]+)'(?! in\b)/g, 20],
+  ])('%s', (_, text, pattern, atLeast) => {
+    const refused = codesIn(text, pattern)
+
+    expect(refused.length).toBeGreaterThanOrEqual(atLeast)
+    expect(refused.filter((code) => !Object.hasOwn(en.refusals, code))).toEqual([])
+  })
+
+  test.each([
+    ['with which the referee fails', sql, /private\.fail\(\s*\d+,\s*'([a-z_]+)'/g, 15],
+    ['with which a phone fails by itself', client, /\bcode: '([a-z_]+)'/g, 3],
+  ])('%s', (_, text, pattern, atLeast) => {
+    const failed = codesIn(text, pattern)
+    // As for something nobody has words for.
+    const wordless = (code: string) => en.errors.unknown(code)
+
+    expect(failed.length).toBeGreaterThanOrEqual(atLeast)
+    for (const code of failed) {
+      const kind = faultCodes.find((fault) => fault === code) ?? 'unknown'
+      expect(faultSentence(en, { fault: kind, code })).not.toBe(wordless(code))
+    }
+  })
 })
 
 test('names who was first and what to take instead', () => {
@@ -69,5 +96,18 @@ test('a code of a newer server still gets a sentence, and is told', () => {
 test('the server’s own code is more exact than the kind of fault', () => {
   expect(faultSentence(en, { fault: 'unknown', code: 'no_such_tree' })).toBe(en.errors.gone)
   expect(faultSentence(en, { fault: 'busy', code: 'too_many' })).toBe(en.errors.too_many)
+  expect(faultSentence(es, { fault: 'signed_out', code: 'other_login' })).toBe(
+    es.errors.other_login
+  )
+  expect(faultSentence(en, { fault: 'unknown', code: 'not_kept' })).toBe(en.errors.not_kept)
   expect(faultSentence(en, { fault: 'unknown', code: 'XX000' })).toContain('XX000')
 })
+
+function textsIn(folder: string): string {
+  const files = readdirSync(folder).filter((file) => /\.(?:sql|tsx?)$/.test(file))
+  return files.map((file) => readFileSync(`${folder}/${file}`, 'utf8')).join('\n')
+}
+
+function codesIn(text: string, pattern: RegExp): string[] {
+  return [...new Set([...text.matchAll(pattern)].map(([, code = '']) => code))]
+}
