@@ -54,6 +54,7 @@ export function openOutbox(parts: OutboxParts): Outbox {
   let paused = false
   let tries = 0
   let stopWaiting: (() => void) | null = null
+  let lastUrgent = 0
   const drainWaiters: (() => void)[] = []
 
   const list = openKeptList({
@@ -61,6 +62,7 @@ export function openOutbox(parts: OutboxParts): Outbox {
     changed: (items) => {
       parts.changed(items)
       tellDrained()
+      hurry()
       pump()
     },
   })
@@ -103,6 +105,17 @@ export function openOutbox(parts: OutboxParts): Outbox {
       stopWaiting?.()
       list.close()
     },
+  }
+
+  /** Whoever calls a stop or flags a hazard does not wait for the next try, on whichever page. */
+  function hurry(): void {
+    const urgent = list
+      .items()
+      .findLast(({ state, command }) => state === 'unsent' && laneOf(command.name) === 'urgent')
+    if (!urgent || urgent.seq <= lastUrgent) return
+    lastUrgent = urgent.seq
+    stopWaiting?.()
+    stopWaiting = null
   }
 
   /** Higher lanes first; a lane under way does not keep a higher one from starting. */

@@ -94,6 +94,23 @@ test('signal that comes back is noticed without anybody’s doing', async () => 
   expect(referee.log).toEqual(['start_break from ann: n 1'])
 })
 
+test.each(['the page that sends', 'another page'])(
+  'a hazard does not wait for the next try (%s)',
+  async (which) => {
+    line.online = false
+    const sending = openPage()
+    const other = openPage({ random: plainRandom('other') })
+    await sending.keep('start_break', {})
+    await clock.pass(300_000)
+
+    line.online = true
+    await (which === 'another page' ? other : sending).keep('flag_tree', hazard)
+    await clock.pass(0)
+
+    expect(referee.log).toEqual(['flag_tree from ann: n 1', 'start_break from ann: n 2'])
+  }
+)
+
 test('tries come further and further apart, but never half a minute', async () => {
   line.online = false
   const page = openPage()
