@@ -27,10 +27,15 @@ const byStatus: Record<number, FaultCode> = {
 export function faultOf({ status, code, details }: Failure): Fault {
   // An error with a good status is a page of somebody else's: a network that wants a login.
   const isNoAnswer = status === 0 || (status >= 200 && status < 300)
-  const fault = isNoAnswer ? 'offline' : (byStatus[status] ?? 'unknown')
   // Our own codes are in the detail; the library's are only good for the log.
-  return { fault, code: isOwnCode(details) ? details : code }
+  const isOurs = isOwnCode(details)
+  const isKnown = isOurs || !onlyOurs.includes(status)
+  const fault = isNoAnswer ? 'offline' : (isKnown && byStatus[status]) || 'unknown'
+  return { fault, code: isOurs ? details : code }
 }
+
+/** Without a code of ours a proxy or an update under way said so: nobody is put out, no work put aside. */
+const onlyOurs = [403, 404, 409]
 
 function isOwnCode(details: string | null | undefined): details is string {
   return typeof details === 'string' && /^[a-z_]{1,60}$/.test(details)

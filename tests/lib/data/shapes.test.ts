@@ -14,6 +14,10 @@ describe('faults', () => {
     [400, 'malformed', 'malformed', 'malformed'],
     [401, 'signed_out', 'signed_out', 'signed_out'],
     [403, 'not_admitted', 'not_allowed', 'not_admitted'],
+    // A door that somebody else's network or proxy shuts puts nobody out, and no work aside.
+    [403, undefined, 'unknown', undefined],
+    [404, undefined, 'unknown', undefined],
+    [409, 'Key (id)=(1) already exists.', 'unknown', undefined],
     [404, 'no_such_tree', 'malformed', 'no_such_tree'],
     [409, 'command_id_used', 'malformed', 'command_id_used'],
     [413, 'too_large', 'too_large', 'too_large'],
