@@ -27,7 +27,7 @@ export function sendForOther(parts: OtherParts): () => void {
     isOut: async () => {
       const beat = await server.heartbeat(membership.orchardId, membership.personId, 0)
       if (beat.ok) return 'in'
-      return beat.fault === 'not_allowed' ? 'out' : 'unknown'
+      return beat.fault === 'not_allowed' && beat.code !== 'not_admitted' ? 'out' : 'unknown'
     },
     signedOut: () => {},
   })

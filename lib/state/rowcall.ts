@@ -115,11 +115,13 @@ export function openRowcall(parts: RowcallParts): Rowcall {
       leaveSession()
       last = { userId: user.value, memberships: [], chosen: null }
     }
-    const { me } = view
-    last = { ...last, memberships: told.value }
+    const { me, phase, unsent } = view
+    const isListed = !me || told.value.some((known) => isSameMember(known, me))
+    // Somebody who was put out is not on the list any more, but may have work to hand in, also at the next start.
+    const mayHandIn = !isListed && (phase !== 'out' || unsent.length > 0)
+    last = { ...last, memberships: mayHandIn ? [...told.value, me] : told.value }
     await save()
-    // Somebody who was put out is not on the list any more, but may have work to hand in.
-    if (!me || told.value.some((known) => isSameMember(known, me))) settle()
+    if (isListed) settle()
   }
 
   function tryLater(): void {
@@ -197,7 +199,11 @@ export function openRowcall(parts: RowcallParts): Rowcall {
     // Neither is of an orchard or a person yet.
     const command = commandOf(name, args, { id, orchardId: '', personId: '' }) as Command
     const sent = sentOf(id, await ask({ ...parts, server: backend.as(user.value) }, command))
-    if (sent.state !== 'accepted') return sent
+    if (sent.state !== 'accepted') {
+      // It may be done all the same, and only the answer lost.
+      void starting.then(refresh)
+      return sent
+    }
     const { orchard, person } = sent.answer
     if (view.phase === 'out') leaveSession()
     last = {

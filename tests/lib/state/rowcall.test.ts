@@ -208,6 +208,91 @@ test('a link that is over says so, and nobody is somebody else', async () => {
   expect(page.view().phase).toBe('nobody')
 })
 
+test('who made an orchard and lost the answer gets in by trying again', async () => {
+  user = null
+  members = []
+  const page = openPage()
+  await clock.pass(0)
+  line.send = async () => {
+    const isUsed = members.length > 0
+    members = [membership]
+    return isUsed
+      ? { ok: true, value: { refused: [{ code: 'code_used' }] } }
+      : { ok: false, fault: 'unknown' }
+  }
+  const orchard = {
+    name: 'W',
+    personName: 'Mo',
+    timeZone: 'UTC',
+    language: 'en',
+    units: 'us',
+  } as const
+  await page.createOrchard({ code: 'secret', ...orchard })
+
+  await page.createOrchard({ code: 'secret', ...orchard })
+  await clock.pass(0)
+
+  expect(page.view()).toMatchObject({ phase: 'in', me: { personName: 'Ann' } })
+})
+
+test('somebody who was put out still has what is not sent after the page was opened anew twice', async () => {
+  const page = openPage()
+  await clock.pass(0)
+  line.online = false
+  await (await page.session())?.send('start_break', {})
+  page.close()
+  line.online = true
+  referee.putOut('ann')
+  members = []
+
+  for (const name of ['second', 'third']) {
+    const next = openPage(name)
+    await clock.pass(61_000)
+    expect(next.view()).toMatchObject({ phase: 'out' })
+    expect(next.view().unsent).toHaveLength(1)
+    next.close()
+  }
+})
+
+test('somebody who was put out and has nothing left is nobody when the page is opened anew', async () => {
+  const page = openPage()
+  await clock.pass(6_000)
+  referee.putOut('ann')
+  members = []
+  page.retry()
+  await clock.pass(61_000)
+  page.retry()
+  await clock.pass(0)
+  page.close()
+
+  const next = openPage('next')
+  await clock.pass(0)
+
+  expect(next.view().phase).toBe('nobody')
+})
+
+test('what somebody waiting to be let in has not sent goes out once they are, whoever is chosen', async () => {
+  members = [membership, bos]
+  const page = openPage()
+  await clock.pass(0)
+  page.choose(membership.orchardId, ann)
+  await clock.pass(0)
+  line.online = false
+  await (await page.session())?.send('start_break', {})
+  page.choose(bos.orchardId, bo)
+  line.online = true
+  const { send, heartbeat } = line
+  const waits = { ok: false, fault: 'not_allowed', code: 'not_admitted' } as const
+  line.send = async () => waits
+  line.heartbeat = async () => waits
+  await clock.pass(61_000)
+
+  Object.assign(line, { send, heartbeat })
+  await clock.pass(61_000)
+
+  expect(referee.state().attendance[ann]?.state).toBe('break')
+})
+
 test('somebody who was put out keeps what is not sent in sight', async () => {
   const page = openPage()
   await clock.pass(0)
