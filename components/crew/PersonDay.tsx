@@ -1,6 +1,6 @@
 'use client'
 
-import { openShiftOf, useSelect, useSend } from '@/lib/hooks'
+import { openShiftOf, stopToAnswerBy, useSelect, useSend } from '@/lib/hooks'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
@@ -11,7 +11,7 @@ import { useLeadWords } from './use-lead-words'
 
 type PersonPart = { id: string; name: string }
 
-/** Counted in, on a break, gone home. */
+/** Counted in, on a break, gone home; and their answer to a stop. */
 export function PersonDay({ id, name }: PersonPart) {
   const { refusals } = useWords()
   const { people: text } = useLeadWords()
@@ -20,6 +20,7 @@ export function PersonDay({ id, name }: PersonPart) {
   const { asked, ask } = useAsk()
   const there = useSelect((view) => view.state?.attendance[id] ?? null)
   const isOpen = useSelect((view) => openShiftOf(view) !== null)
+  const toAnswer = useSelect((view) => stopToAnswerBy(view, id))
   const isAdmitted = useSelect((view) => view.state?.people[id]?.admitted ?? false)
   const forThem = { personId: id }
   const since = there ? format.clock(new Date(there.since)) : ''
@@ -33,6 +34,17 @@ export function PersonDay({ id, name }: PersonPart) {
         {!isOpen && <p className="small">{refusals.shift_not_open({})}</p>}
         <AskedNote asked={asked} whose={name} />
         <div className="tree-buttons">
+          {toAnswer && (
+            <Button
+              kind="call"
+              onPress={() => {
+                const { stop, answer } = toAnswer
+                void ask(send('answer_stop', { stop: stop.id, answer }, forThem))
+              }}
+            >
+              {toAnswer.answer === 'stopped' ? text.hasStopped(name) : text.knowsWorkGoesOn(name)}
+            </Button>
+          )}
           {!isAdmitted && (
             <Button onPress={() => ask(send('admit_person', { subject: id }))}>
               {text.admitPerson(name)}

@@ -10,7 +10,7 @@ import { Button } from '../ui/Button'
 const minutesUntilOutOfTouch = 15
 
 /** What everybody on a shift must know, on whatever screen they are: the gravest first. */
-export function DayBanners() {
+export function DayBanners({ hideStop }: { hideStop: boolean }) {
   const { stop, ready, errors } = useStartWords()
   const isStopped = useSelect((view) => stopInForce(view) !== null)
   const changed = useSelect(changedBriefing)
@@ -19,7 +19,7 @@ export function DayBanners() {
 
   return (
     <Banners>
-      {isStopped && (
+      {isStopped && !hideStop && (
         <Banner
           tone="stop"
           icon="stop"

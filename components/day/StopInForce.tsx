@@ -3,7 +3,7 @@
 import { useState } from 'react'
 
 import type { Stop } from '@/lib/events/state'
-import { isLeadView, nameOf, type Sent, useSelect, useSend, type View } from '@/lib/hooks'
+import { isLeadView, nameOf, type Sent, useSelect, useSend } from '@/lib/hooks'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useFormat } from '../layout/use-format'
 import { useStartWords } from '../layout/Words'
@@ -11,19 +11,22 @@ import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
 import { Note } from '../ui/Note'
 import { Why } from '../ui/Why'
+import { PeopleUnanswered } from './PeopleUnanswered'
+import { unanswered } from './unanswered'
 
-/** A stop that I have answered: who has not, and that only a lead lets work go on. */
+/** A stop that I have answered: who has not and where they were, and that only a lead lets work go on. */
 export function StopInForce({ stop }: { stop: Stop & { id: string } }) {
   const words = useStartWords()
   const format = useFormat()
   const calledBy = useSelect((view) => nameOf(view, stop.calledBy))
   const isLead = useSelect(isLeadView)
-  const silent = useSelect((view) => notAnswered(view, stop).map((id) => nameOf(view, id) ?? ''))
+  const silent = useSelect((view) => unanswered(view, stop))
   const here = useSelect((view) => Object.keys(view.state?.attendance ?? {}).length)
   const text = words.stop
 
   return (
     <CrewScreen
+      isAboutStop
       {...(isLead && { step: <Resume stop={stop.id} />, why: <Why>{text.resumeWhy}</Why> })}
     >
       <h1>{text.inForce}</h1>
@@ -31,7 +34,10 @@ export function StopInForce({ stop }: { stop: Stop & { id: string } }) {
         {text.since(format.clock(new Date(stop.calledAt)))}
       </Note>
       <p className="label">{text.answered(here - silent.length, here)}</p>
-      {silent.length > 0 && <p>{text.notAnswered(format.list(silent))}</p>}
+      {silent.length > 0 && isLead && <PeopleUnanswered stop={stop.id} people={silent} />}
+      {silent.length > 0 && !isLead && (
+        <p>{text.notAnswered(format.list(silent.map(({ name }) => name)))}</p>
+      )}
       {!isLead && <p>{text.waitForLead}</p>}
     </CrewScreen>
   )
@@ -55,8 +61,4 @@ function Resume({ stop }: { stop: string }) {
       </Button>
     </div>
   )
-}
-
-function notAnswered({ state }: View, stop: Stop): string[] {
-  return Object.keys(state?.attendance ?? {}).filter((id) => stop.answers[id] === undefined)
 }

@@ -2,7 +2,7 @@
 
 import type { ReactNode } from 'react'
 
-import { useSelect } from '@/lib/hooks'
+import { isLeadView, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { DayBanners } from '../day/DayBanners'
 import { UnsentBadge } from '../sync/UnsentBadge'
@@ -26,6 +26,8 @@ type CrewScreenProps = {
   step?: ReactNode
   /** The tree that the flag in the strip is about. */
   tree?: number | undefined
+  /** The screen itself says that work is stopped. */
+  isAboutStop?: boolean
   children: ReactNode
 }
 
@@ -38,6 +40,7 @@ export function CrewScreen({
   side,
   step,
   tree,
+  isAboutStop = false,
   children,
 }: CrewScreenProps) {
   const words = useDoorWords()
@@ -45,10 +48,15 @@ export function CrewScreen({
     <PhoneFrame
       who={who ?? <OrchardAndDay />}
       hideLogo={who !== undefined}
-      net={end ?? <Signal />}
+      net={
+        <>
+          <ToMap />
+          {end ?? <Signal />}
+        </>
+      }
       banners={
         <>
-          <DayBanners />
+          <DayBanners hideStop={isAboutStop} />
           {banners}
         </>
       }
@@ -73,6 +81,19 @@ export function CrewScreen({
     >
       {children}
     </PhoneFrame>
+  )
+}
+
+/** A lead among the trees gets back to the whole crew in one press. */
+function ToMap() {
+  const words = useDoorWords()
+  const isLead = useSelect(isLeadView)
+  if (!isLead) return null
+  return (
+    <a className="to-map" href={routes.map()}>
+      <Icon name="map" size={18} />
+      {words.common.toMap}
+    </a>
   )
 }
 

@@ -61,21 +61,23 @@ export function stopInForce({ state }: View): (Stop & { id: string }) | null {
   return byTime(state?.stops ?? {}).find((stop) => !stop.resumed) ?? null
 }
 
+export type StopToAnswer = { stop: Stop & { id: string }; answer: 'stopped' | 'resumed' }
+
 /** A stop that wants my answer: that I came down, or that I know that work goes on. */
-export function stopToAnswer(
-  view: View
-): { stop: Stop & { id: string }; answer: 'stopped' | 'resumed' } | null {
-  const { state, me } = view
-  const there = me && state?.attendance[me.personId]
+export function stopToAnswer(view: View): StopToAnswer | null {
+  return view.me && stopToAnswerBy(view, view.me.personId)
+}
+
+/** The same for somebody else: a lead answers for who has no phone. */
+export function stopToAnswerBy({ state }: View, personId: string): StopToAnswer | null {
+  const there = state?.attendance[personId]
   if (!there) return null
   const stops = byTime(state.stops)
-  const inForce = stops.find((stop) => !stop.resumed && !stop.answers[me.personId])
+  const inForce = stops.find((stop) => !stop.resumed && !stop.answers[personId])
   if (inForce) return { stop: inForce, answer: 'stopped' }
   const last = stops.findLast((stop) => stop.resumed)
   const heardIt = last && there.since < last.calledAt
-  return heardIt && last.answers[me.personId] !== 'resumed'
-    ? { stop: last, answer: 'resumed' }
-    : null
+  return heardIt && last.answers[personId] !== 'resumed' ? { stop: last, answer: 'resumed' } : null
 }
 
 function byTime(stops: Record<string, Stop>): (Stop & { id: string })[] {

@@ -20,6 +20,7 @@ export const common = {
   doneStep: 'done',
   loading: 'Fetching the orchard. What you do meanwhile is kept.',
   toDevice: 'This device, breaks and going home',
+  toMap: 'Map',
   youAre: (name: string) => `You are ${name}`,
   you: 'you',
 

@@ -19,6 +19,7 @@ export const common: typeof en = {
   doneStep: 'hecho',
   loading: 'Trayendo el huerto. Lo que hagas mientras tanto se guarda.',
   toDevice: 'Este dispositivo, pausas y volver a casa',
+  toMap: 'Mapa',
   youAre: (name) => `Eres ${name}`,
   you: 'tú',
 
