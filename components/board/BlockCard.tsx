@@ -40,11 +40,15 @@ export function BlockCard({ block, progress }: BlockCardProps) {
           <h2 id={`block-${block.no}`}>{block.name}</h2>
           {people > 0 && <span className="small">{board.peopleAt(common.people(people))}</span>}
         </div>
-        <div className="block-line">
-          <span className="block-share num">{format.share(trees === 0 ? 0 : done / trees)}</span>
-          <span className="small num">{board.doneOf(done, common.trees(trees))}</span>
-        </div>
-        <BlockBar progress={progress} />
+        {trees > 0 && (
+          <>
+            <div className="block-line">
+              <span className="block-share num">{format.share(done / trees)}</span>
+              <span className="small num">{board.doneOf(done, common.trees(trees))}</span>
+            </div>
+            <BlockBar progress={progress} />
+          </>
+        )}
         <ul className="block-marks">
           {facts
             .filter(({ count }) => count > 0)

@@ -5,6 +5,7 @@ import './board.css'
 import { openShiftOf, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { LeadScreen } from '../crew/LeadScreen'
+import { NoTrees } from '../crew/NoTrees'
 import { useLeadWords } from '../crew/use-lead-words'
 import { ButtonLink } from '../ui/ButtonLink'
 import { BlockCard } from './BlockCard'
@@ -48,6 +49,7 @@ export function BoardScreen() {
           {hasRound ? board.openMap : board.toShift}
         </ButtonLink>
       </div>
+      {blocks.length === 0 && <NoTrees />}
       <div className="block-cards">
         {blocks.map((block) => {
           const own = progress.find((one) => one.block === block.no)

@@ -7,6 +7,7 @@ import { MapList } from '../map/MapList'
 import { OrchardMap } from '../map/OrchardMap'
 import { Button } from '../ui/Button'
 import { Segmented } from '../ui/Segmented'
+import { NoTrees } from './NoTrees'
 import type { DealingNow } from './use-dealing'
 import { useLeadWords } from './use-lead-words'
 import { useMapWords } from './use-map-words'
@@ -36,7 +37,7 @@ export function MapWork({ show, onShow, dealing, open, onTree }: MapWorkProps) {
     return (
       <div className="lead-map-empty">
         <h1>{leadMap.title}</h1>
-        <p>{leadMap.noTrees}</p>
+        <NoTrees />
       </div>
     )
 

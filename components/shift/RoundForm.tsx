@@ -5,6 +5,7 @@ import { useId, useState } from 'react'
 import { useDraft, useSelect, useSend } from '@/lib/hooks'
 import { capitalised, speciesWords } from '@/lib/text/species'
 import { AskedNote } from '../crew/AskedNote'
+import { NoTrees } from '../crew/NoTrees'
 import { useAsk } from '../crew/use-ask'
 import { useLeadWords } from '../crew/use-lead-words'
 import { useWords } from '../layout/Words'
@@ -41,6 +42,7 @@ export function RoundForm({ today }: { today: string }) {
     if (roundLacks(round).length > 0) return
     void ask(send('open_round', roundArgs(round)), () => draft.drop())
   }
+  if (here.length === 0) return <NoTrees />
   return (
     <div className="stack">
       <p>{text.roundTitle}</p>

@@ -24,7 +24,7 @@ export const leadMap = {
 
   crew: 'Crew',
   crewCounts: (atTree: number, free: number, onBreak: number) =>
-    `${atTree} at a tree, ${free} free, ${onBreak} on a break`,
+    `${atTree} at a tree, ${free} without a tree, ${onBreak} on a break`,
   nobodyHere: 'Nobody is counted in yet.',
   free: 'Free',
   onBreak: 'Break',
@@ -47,7 +47,12 @@ export const leadMap = {
   asList: 'List',
   pick: 'Pick to deal',
   picking: 'Tap trees or row numbers',
-  noTrees: 'No trees are brought in yet. The manager does that on the set-up.',
+  noTrees: 'No trees are brought in yet.',
+  noTreesManager: 'A manager does that, from a table of the trees.',
+  bringIn: 'Trees come from a table. Where Rowcall runs, one line brings them in:',
+  bringInLink:
+    'The link is one of yours: make a code for a second device and copy what stands below it.',
+  makeLink: 'To my link',
 
   tree: 'Tree',
   closeTree: 'Back to the crew',

@@ -23,7 +23,7 @@ export const leadMap: typeof en = {
 
   crew: 'Cuadrilla',
   crewCounts: (atTree, free, onBreak) =>
-    `${atTree} en un árbol, ${free} libres, ${onBreak} en pausa`,
+    `${atTree} en un árbol, ${free} sin árbol, ${onBreak} en pausa`,
   nobodyHere: 'Aún no se contó a nadie.',
   free: 'Libre',
   onBreak: 'Pausa',
@@ -46,7 +46,12 @@ export const leadMap: typeof en = {
   asList: 'Lista',
   pick: 'Elegir para asignar',
   picking: 'Toca árboles o números de fila',
-  noTrees: 'Aún no se trajeron árboles. Lo hace el responsable.',
+  noTrees: 'Aún no se trajeron árboles.',
+  noTreesManager: 'Lo hace el responsable, desde una tabla de los árboles.',
+  bringIn: 'Los árboles vienen de una tabla. Donde funciona Rowcall, una línea los trae:',
+  bringInLink:
+    'El enlace es uno tuyo: haz un código para un segundo dispositivo y copia lo que está debajo.',
+  makeLink: 'A mi enlace',
 
   tree: 'Árbol',
   closeTree: 'Volver a la cuadrilla',

@@ -1,0 +1,30 @@
+'use client'
+
+import { useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { ButtonLink } from '../ui/ButtonLink'
+import { useLeadWords } from './use-lead-words'
+
+/** An orchard without trees: for a manager how they come in, for a lead who does that. */
+export function NoTrees() {
+  const { leadMap } = useLeadWords()
+  const isManager = useSelect((view) => view.state?.me.role === 'manager')
+  if (!isManager)
+    return (
+      <p>
+        {leadMap.noTrees} {leadMap.noTreesManager}
+      </p>
+    )
+  return (
+    <div className="no-trees">
+      <p>
+        {leadMap.noTrees} {leadMap.bringIn}
+      </p>
+      <p>
+        <code>npm run bring-in -- trees.csv --link http…</code>
+      </p>
+      <p className="small">{leadMap.bringInLink}</p>
+      <ButtonLink href={routes.device()}>{leadMap.makeLink}</ButtonLink>
+    </div>
+  )
+}
