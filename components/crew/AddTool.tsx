@@ -3,7 +3,7 @@
 import { useId, useState } from 'react'
 
 import { type ToolKind, toolKinds } from '@/lib/domain/safety/tool-checks'
-import { useDraft, useSend } from '@/lib/hooks'
+import { useDraft, useSelect, useSend } from '@/lib/hooks'
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
@@ -34,12 +34,18 @@ export function AddTool({ open, onClose }: AddToolProps) {
   const [wasTried, setWasTried] = useState(false)
   const { asked, ask } = useAsk()
   const { kind, label } = draft.value
+  const [added, setAdded] = useState<string | null>(null)
+  const written = label.trim()
+  const isTaken = useSelect((view) =>
+    Object.values(view.state?.tools ?? {}).some((tool) => isSameLabel(tool.label, written))
+  )
 
   const add = () => {
     setWasTried(true)
-    if (kind === null || label.trim() === '') return
-    void ask(send('add_tool', { label: label.trim(), kind, ownedBy: null }), () => {
+    if (kind === null || written === '' || isTaken) return
+    void ask(send('add_tool', { label: written, kind, ownedBy: null }), () => {
       setWasTried(false)
+      setAdded(written)
       void draft.writeNow({ kind, label: '' })
     })
   }
@@ -65,12 +71,18 @@ export function AddTool({ open, onClose }: AddToolProps) {
         value={label}
         maxLength={20}
         onChange={(next) => draft.write({ ...draft.value, label: next })}
-        fault={wasTried && label.trim() === '' && text.writeLabel}
+        fault={isTaken ? text.labelTaken(written) : wasTried && written === '' && text.writeLabel}
       />
+      {added !== null && written === '' && <p role="status">{text.isOnTheList(added)}</p>}
       <AskedNote asked={asked} />
       <Button kind="call" state={asked.state === 'asking' ? 'waiting' : 'ready'} onPress={add}>
         {text.addToolButton}
       </Button>
     </Dialog>
   )
+}
+
+/** A label is read on steel in the rain: capitals make no other tool. */
+function isSameLabel(one: string, other: string): boolean {
+  return one.toLowerCase() === other.toLowerCase()
 }
