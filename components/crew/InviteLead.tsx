@@ -27,7 +27,7 @@ export function InviteLead() {
     <Panel title={text.invite}>
       <div className="stack">
         <p className="small">{text.inviteNote}</p>
-        {code !== null && <LinkToShow path={routes.join(code)} />}
+        {code !== null && <LinkToShow path={routes.join(code)} title={text.invite} />}
         <AskedNote asked={asked} />
         <Button onPress={make}>{text.inviteButton}</Button>
       </div>

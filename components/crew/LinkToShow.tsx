@@ -13,7 +13,7 @@ import { useLeadWords } from './use-lead-words'
 const QrCode = dynamic(async () => (await import('../day/QrCode')).QrCode)
 
 /** A link as a code to scan, big enough for a tablet held up, and as words to send. */
-export function LinkToShow({ path }: { path: string }) {
+export function LinkToShow({ path, title }: { path: string; title: string }) {
   const { common } = useWords()
   const { shift } = useLeadWords()
   const [isBig, setIsBig] = useState(false)
@@ -51,12 +51,7 @@ export function LinkToShow({ path }: { path: string }) {
           <Button onPress={copy}>{isCopied ? shift.copied : shift.copyLink}</Button>
         )}
       </div>
-      <Dialog
-        open={isBig}
-        title={shift.joinLink}
-        onClose={() => setIsBig(false)}
-        closeLabel={common.close}
-      >
+      <Dialog open={isBig} title={title} onClose={() => setIsBig(false)} closeLabel={common.close}>
         <div className="qr-big">
           <QrCode text={url} label={shift.qrLabel} />
         </div>

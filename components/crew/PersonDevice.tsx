@@ -25,7 +25,7 @@ export function PersonDevice({ id, name }: { id: string; name: string }) {
     <Panel title={text.device}>
       <div className="stack">
         <p className="small">{text.deviceNote(name)}</p>
-        {code !== null && <LinkToShow path={routes.join(code)} />}
+        {code !== null && <LinkToShow path={routes.join(code)} title={text.device} />}
         <AskedNote asked={asked} whose={name} />
         <Button onPress={make}>{text.makeDevice}</Button>
       </div>

@@ -25,7 +25,7 @@ export function JoinLink({ shiftId }: { shiftId: string }) {
         <p className="small">
           {text.joinLinkNote} {text.linkEnds}
         </p>
-        {code.value !== null && <LinkToShow path={routes.join(code.value)} />}
+        {code.value !== null && <LinkToShow path={routes.join(code.value)} title={text.joinLink} />}
         <AskedNote asked={asked} />
         {code.ready && (
           <Button onPress={make}>{code.value === null ? text.makeLink : text.newLink}</Button>
