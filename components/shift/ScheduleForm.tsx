@@ -10,7 +10,7 @@ import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { Segmented } from '../ui/Segmented'
 import { TextField } from '../ui/TextField'
-import { hoursOf } from './orchard-time'
+import { hoursOf, isTooLong } from './orchard-time'
 
 type NewShift = { day: string; from: string; to: string; signal: 'horn' | 'whistle' | 'voice' }
 
@@ -39,7 +39,7 @@ export function ScheduleForm({ roundId, today }: ScheduleFormProps) {
 
   const plan = () => {
     setWasTried(true)
-    if (!hours) return
+    if (!hours || isTooLong(hours)) return
     const args = { round: roundId, date: shift.day, ...hours, signal: shift.signal }
     void ask(send('schedule_shift', args), () => draft.drop())
   }
@@ -60,7 +60,13 @@ export function ScheduleForm({ roundId, today }: ScheduleFormProps) {
           value={shift.from}
           onChange={(from) => change({ from })}
         />
-        <TextField label={text.to} type="time" value={shift.to} onChange={(to) => change({ to })} />
+        <TextField
+          label={text.to}
+          type="time"
+          value={shift.to}
+          onChange={(to) => change({ to })}
+          fault={wasTried && hours !== null && isTooLong(hours) && text.tooLong}
+        />
       </div>
       <p className="small">{text.inZone(zone)}</p>
       <Segmented

@@ -23,7 +23,7 @@ export function WayToOpen({ today }: { today: string }) {
   const { shift: text } = useLeadWords()
   const hoursWords = useHoursWords()
   const round = useSelect(workRoundOf)
-  const shift = useSelect(nextShiftOf)
+  const shift = useSelect((view) => nextShiftOf(view, today))
   const isManager = useSelect((view) => view.state?.me.role === 'manager')
   const isBriefingWritten = (shift?.briefingVersion ?? 0) > 0
   const at = !round ? 0 : !shift ? 1 : !isBriefingWritten ? 2 : 3

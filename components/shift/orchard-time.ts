@@ -21,6 +21,13 @@ export function hoursOf(
   return startsAt && endsAt && from !== to ? { startsAt, endsAt } : null
 }
 
+/** A working day is shorter; one that is longer is a slip of the finger. Common practice, no source. */
+const longestShiftMs = 14 * 3_600_000
+
+export function isTooLong({ startsAt, endsAt }: { startsAt: Instant; endsAt: Instant }): boolean {
+  return Date.parse(endsAt) - Date.parse(startsAt) > longestShiftMs
+}
+
 export function dayIn(timeZone: string, now: Date): DateOnly {
   const { year, month, day } = partsIn(timeZone, now)
   return `${year}-${month}-${day}`

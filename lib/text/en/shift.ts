@@ -35,6 +35,7 @@ export const shift = {
   from: 'From',
   to: 'To',
   inZone: (zone: string) => `On the orchard’s clock (${zone}).`,
+  tooLong: 'That is longer than a day’s work. Look at both times.',
   writeTimes: 'Write the day, when it begins and when it ends.',
   signalLabel: 'How is a stop called?',
   horn: 'Horn',

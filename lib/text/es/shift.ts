@@ -34,6 +34,7 @@ export const shift: typeof en = {
   from: 'Desde',
   to: 'Hasta',
   inZone: (zone) => `En la hora del huerto (${zone}).`,
+  tooLong: 'Es más que una jornada. Mira las dos horas.',
   writeTimes: 'Escribe el día, cuándo empieza y cuándo termina.',
   signalLabel: '¿Cómo se da la orden de parar?',
   horn: 'Bocina',

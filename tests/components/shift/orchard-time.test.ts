@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 
-import { dayIn, hoursOf, instantAt } from '@/components/shift/orchard-time'
+import { dayIn, hoursOf, instantAt, isTooLong } from '@/components/shift/orchard-time'
 
 describe('a time on the orchard’s clock', () => {
   test.each([
@@ -32,6 +32,16 @@ test('a shift that ends before it begins ends on the next day; one without lengt
     endsAt: '2027-03-01T02:00:00.000Z',
   })
   expect(hoursOf({ day: '2027-02-28', from: '09:00', to: '09:00' }, 'UTC')).toBeNull()
+})
+
+test.each([
+  ['09:00', '17:00', false],
+  ['22:00', '02:00', false],
+  ['09:00', '08:30', true],
+  ['09:00', '00:30', true],
+])('%s to %s is too long for a shift: %s', (from, to, tooLong) => {
+  const hours = hoursOf({ day: '2027-02-27', from, to }, 'UTC')
+  expect(hours && isTooLong(hours)).toBe(tooLong)
 })
 
 test('today is the orchard’s day, wherever the tablet comes from', () => {
