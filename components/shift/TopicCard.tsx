@@ -35,7 +35,7 @@ export function TopicCard({ topic, number, onWrite, onUp, onDown, onLeaveOut }: 
           </b>
         </span>
         <div className="topic-moves">
-          {onUp && <Button kind="quiet" icon="up" label={text.up(title)} onPress={onUp} />}
+          {onUp && <Button kind="quiet" icon="higher" label={text.up(title)} onPress={onUp} />}
           {onDown && <Button kind="quiet" icon="down" label={text.down(title)} onPress={onDown} />}
           {code !== null && (
             <Button

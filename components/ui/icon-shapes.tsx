@@ -6,6 +6,7 @@ export const iconShapes = {
   right: <path d="M8.5 4.5 16 12l-7.5 7.5" />,
   left: <path d="M15.5 4.5 8 12l7.5 7.5" />,
   down: <path d="M4.5 8.5 12 16l7.5-7.5" />,
+  higher: <path d="M4.5 15.5 12 8l7.5 7.5" />,
   up: <path d="M12 21V4.5M5 11.5l7-7 7 7" />,
   turnleft: <path d="M18 21v-8.5a4.5 4.5 0 0 0-4.5-4.5H5M10.5 2.5 5 8l5.5 5.5" />,
   turnright: <path d="M6 21v-8.5a4.5 4.5 0 0 1 4.5-4.5H19M13.5 2.5 19 8l-5.5 5.5" />,
