@@ -10,6 +10,7 @@ import { Pick } from '../ui/Pick'
 import { Tag } from '../ui/Tag'
 import { AskedNote } from './AskedNote'
 import { isAtWork } from './crew-order'
+import { mayPrune } from './deal-choices'
 import { useAsk } from './use-ask'
 import { useLeadWords } from './use-lead-words'
 
@@ -35,6 +36,7 @@ export function ClaimFor({ id, name, tree, others }: ClaimForProps) {
     whoIsWhere(view)
       .filter((one) => one.state === 'here' && !isAtWork(one) && one.personId !== id)
       .map(({ personId }) => personId)
+      .filter((one) => mayPrune(view, one))
   )
   const helper = draft.value
 

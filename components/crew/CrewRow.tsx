@@ -3,6 +3,7 @@
 import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { useFormat } from '../layout/use-format'
+import { useWords } from '../layout/Words'
 import { useNameOf, useTagOf } from '../sync/use-refusal-words'
 import { Face } from '../ui/Face'
 import { Icon } from '../ui/Icon'
@@ -48,9 +49,12 @@ export function CrewRow({ line, onTree }: CrewRowProps) {
   )
 }
 
-function useCrewNote({ need, part, state, row, isReady, tree }: CrewLine): string | undefined {
+function useCrewNote(line: CrewLine): string | undefined {
+  const { need, part, state, row, isReady, tree } = line
+  const { things } = useWords()
   const { leadMap } = useLeadWords()
   const format = useFormat()
+  const role = useSelect((view) => view.state?.people[line.personId]?.role)
   const blocks = useSelect((view) => view.ground.blocks)
   if (need?.kind === 'hazard') return leadMap.needs.hazard
   if (need?.kind === 'quiet') return leadMap.needs.quiet(format.duration(need.minutes))
@@ -60,5 +64,6 @@ function useCrewNote({ need, part, state, row, isReady, tree }: CrewLine): strin
   if (part === 'helper') return leadMap.helps
   if (part === 'learner') return leadMap.learns
   if (tree !== null) return undefined
+  if (role === 'visitor') return things.role.visitor
   return isReady ? leadMap.free : leadMap.notReady
 }
