@@ -31,7 +31,9 @@ export function usePhoto(photoId: string | null): Reading<{ jpeg: string }> {
 export function useTreeNotes(tree: number | null): Reading<TreeNote[]> {
   const version = useSelect((view) => {
     const flags = Object.values(view.confirmed?.flags ?? {})
-    return `${flags.filter((flag) => flag.tree === tree).length}|${view.confirmed?.work[tree ?? 0]?.state}`
+    const here = flags.filter((flag) => flag.tree === tree).length
+    const { work, marked } = view.confirmed ?? {}
+    return `${here}|${work?.[tree ?? 0]?.state}|${marked?.[tree ?? 0]}`
   })
   return useRead(tree === null ? null : `notes|${tree}|${version}`, (reads) =>
     reads.treeNotes(tree ?? 0)
