@@ -1,5 +1,5 @@
 import { englishOn } from './support/english-words'
-import { walks } from './support/screens'
+import { openScreen, walks } from './support/screens'
 import { expect, test } from './support/test'
 
 for (const { of, who, device, screens } of walks) {
@@ -8,16 +8,13 @@ for (const { of, who, device, screens } of walks) {
     asPerson,
     asNewcomer,
   }) => {
-    const paths = await screens(orchard)
     const held = { device, language: 'es' } as const
     const page = who === null ? await asNewcomer(held) : await asPerson(who, held)
 
-    for (const path of paths) {
-      await page.goto('about:blank')
-      await page.goto(path)
-      await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible()
+    for (const screen of await screens(orchard)) {
+      await openScreen(page, screen, 'es')
       await expect(page.locator('html')).toHaveAttribute('lang', 'es')
-      expect.soft(await englishOn(page), path).toEqual([])
+      expect.soft(await englishOn(page), JSON.stringify(screen)).toEqual([])
     }
   })
 }

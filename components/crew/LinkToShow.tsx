@@ -10,7 +10,7 @@ import { Note } from '../ui/Note'
 import { useLeadWords } from './use-lead-words'
 
 // The encoder is fetched only where a code is shown.
-const QrCode = dynamic(async () => (await import('../day/QrCode')).QrCode)
+const QrCode = dynamic(async () => (await import('../day/QrCode')).QrCode, { ssr: false })
 
 /** A link as a code to scan, big enough for a tablet held up, and as words to send. */
 export function LinkToShow({ path, title }: { path: string; title: string }) {

@@ -11,8 +11,8 @@ import { blockName, orchardName } from './things'
 /** What people and trees are called is the same in every language. */
 const names = [orchardName, blockName, 'Rowcall', ...personNames, ...personNames.map(initialsOf)]
 
-/** Time zones are called after English names of cities, everywhere. */
-const zone = /^[A-Z]\w+\/[\w/ -]+$/
+/** Addresses are for machines. Time zones are called after English names of cities, everywhere. */
+const noWords = /https?:\/\/\S+|^[A-Z]\w+\/[\w/ -]+$/g
 
 /** What a person sees or hears of the page: text, labels, hints, values, the title. */
 export async function englishOn(page: Page): Promise<string[]> {
@@ -22,8 +22,7 @@ export async function englishOn(page: Page): Promise<string[]> {
 
 /** `word: the text it stands in`, for a text that should have none. */
 function englishIn(text: string): string[] {
-  if (zone.test(text)) return []
-  const found = wordsIn(text).filter((word) => englishOnly().has(word))
+  const found = wordsIn(text.replace(noWords, ' ')).filter((word) => englishOnly().has(word))
   return found.map((word) => `${word}: ${text.trim().replace(/\s+/g, ' ').slice(0, 80)}`)
 }
 

@@ -1,10 +1,18 @@
-/** Every screen there is, with who sees it and how far their day has come. */
+/** Every screen there is, and what lies over it after one press, with who sees it and how far their day has come. */
+
+import { expect, type Page } from '@playwright/test'
 
 import { routes } from '@/lib/routes'
+import { type LeadMessages, leadMessages, type Messages, messages } from '@/lib/text/messages'
 
 import type { DeviceName } from './devices'
 import type { Orchard, PersonName } from './orchard'
 import { takeSetUpCode } from './set-up-codes'
+
+type Words = Messages & LeadMessages
+
+/** A path; or a path and what is pressed there, in whichever language. */
+type Screen = string | { path: string; press: (words: Words) => string }
 
 export type Walk = {
   /** "nobody yet", "a volunteer at a tree". */
@@ -13,7 +21,24 @@ export type Walk = {
   who: PersonName | null
   device: DeviceName
   /** Brings the day so far, and says which screens are looked at then. */
-  screens: (orchard: Orchard) => Promise<string[]> | string[]
+  screens: (orchard: Orchard) => Promise<readonly Screen[]> | readonly Screen[]
+}
+
+export async function openScreen(page: Page, screen: Screen, language: 'en' | 'es'): Promise<void> {
+  const { path, press } = typeof screen === 'string' ? { path: screen, press: null } : screen
+  // A fragment alone would not load the page anew.
+  await page.goto('about:blank')
+  await page.goto(path)
+  await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible()
+  if (press === null) return
+  const words = { ...(await messages(language)), ...(await leadMessages(language)) }
+  const name = press(words)
+  const button = page.getByRole('button', { name, exact: true })
+  // A painted choice is pressed by its words.
+  await button
+    .or(page.locator('label').filter({ hasText: name }))
+    .first()
+    .click()
 }
 
 export const walks: readonly Walk[] = [
@@ -56,10 +81,15 @@ export const walks: readonly Walk[] = [
       routes.briefing(),
       routes.tools(),
       routes.nextTree(),
+      { path: routes.nextTree(), press: (words) => words.nextTree.otherTree },
+      { path: routes.nextTree(), press: (words) => words.findTree.changeWhere },
+      { path: routes.nextTree(), press: (words) => words.nextTree.claim },
       routes.tree(2),
       routes.tree(9999),
       routes.flag(),
       routes.flagTree(2),
+      { path: routes.flagTree(2), press: (words) => words.flag.kindDisease },
+      { path: routes.flagTree(4), press: (words) => words.flag.kindHazard },
       routes.breakOrLeave(),
       routes.unsent(),
       routes.device(),
@@ -73,16 +103,14 @@ export const walks: readonly Walk[] = [
     who: 'Ann',
     device: 'phone',
     screens: async (orchard) => {
-      await orchard.must('Bo', 'flag_tree', {
-        tree: 3,
-        kind: 'disease',
-        sign: 'canker',
-        severity: 'low',
-      })
+      const canker = { kind: 'disease', sign: 'canker', severity: 'low' } as const
+      await orchard.must('Bo', 'flag_tree', { tree: 3, ...canker })
       await orchard.must('Lee', 'deal_trees', { trees: [3], to: [orchard.idOf('Ann')] })
       await orchard.must('Ann', 'claim_tree', { tree: 3 })
       return [
         routes.tree(3),
+        { path: routes.tree(3), press: (words) => words.tree.stuck },
+        { path: routes.tree(3), press: (words) => words.tree.handOver },
         routes.finishTree(3),
         routes.halfDoneTree(3),
         routes.flagTree(3),
@@ -99,7 +127,11 @@ export const walks: readonly Walk[] = [
     device: 'phone',
     screens: async (orchard) => {
       await orchard.must('Bo', 'stop_work', {})
-      return [routes.nextTree()]
+      return [
+        routes.nextTree(),
+        { path: routes.nextTree(), press: (words) => words.stop.iStopped },
+        routes.stopWork(),
+      ]
     },
   },
   {
@@ -111,10 +143,19 @@ export const walks: readonly Walk[] = [
       await orchard.must('Lee', 'deal_trees', { trees: [5, 6], to: [orchard.idOf('Bo')] })
       return [
         routes.map(),
+        routes.map(1),
+        routes.map(5),
+        { path: routes.map(), press: (words) => words.leadMap.asList },
+        { path: routes.map(), press: (words) => words.leadMap.pick },
         routes.shift(),
+        { path: routes.shift(), press: (words) => words.shift.changeBriefing },
+        { path: routes.shift(), press: (words) => words.shift.makeLink },
+        { path: routes.shift(), press: (words) => words.shift.close },
         routes.giveBriefing(),
         routes.people(),
+        { path: routes.people(), press: (words) => words.people.add },
         routes.person(orchard.idOf('Ann')),
+        { path: routes.person(orchard.idOf('Ann')), press: (words) => words.people.remove },
       ]
     },
   },
@@ -126,7 +167,7 @@ export const walks: readonly Walk[] = [
       await orchard.must('Ann', 'claim_tree', { tree: 1 })
       const hazard = { kind: 'arborist', sign: 'hanging_limb', severity: 'high' } as const
       await orchard.must('Bo', 'flag_tree', { tree: 20, ...hazard, keepOutM: 4 })
-      return [routes.board(), routes.map(), routes.shift(), routes.people()]
+      return [routes.board(), routes.map(), routes.map(20), routes.shift(), routes.people()]
     },
   },
 ]

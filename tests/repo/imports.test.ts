@@ -79,7 +79,7 @@ const layers: Record<string, Layer> = {
   },
   e2e: { ours: ['e2e/support', 'lib/routes'], npm: ['node', '@playwright/test'] },
   'e2e/support': {
-    ours: ['lib/data', 'lib/events', 'lib/routes', 'supabase/local', 'supabase/seed'],
+    ours: ['lib/data', 'lib/events', 'lib/routes', 'lib/text', 'supabase/local', 'supabase/seed'],
     npm: ['node', '@axe-core/playwright', '@playwright/test'],
   },
 }
