@@ -27,7 +27,14 @@ export function StopInForce({ stop }: { stop: Stop & { id: string } }) {
   return (
     <CrewScreen
       isAboutStop
-      {...(isLead && { step: <Resume stop={stop.id} />, why: <Why>{text.resumeWhy}</Why> })}
+      {...(isLead && {
+        step: <Resume stop={stop.id} isNext={silent.length === 0} />,
+        why: (
+          <Why icon={silent.length === 0 ? 'info' : 'warn'}>
+            {silent.length === 0 ? text.resumeWhy : text.resumeEarly(silent.length)}
+          </Why>
+        ),
+      })}
     >
       <h1>{text.inForce}</h1>
       <Note tone="stop" icon="stop" lead={text.calledBy(calledBy)}>
@@ -43,7 +50,8 @@ export function StopInForce({ stop }: { stop: Stop & { id: string } }) {
   )
 }
 
-function Resume({ stop }: { stop: string }) {
+/** Never the call of the screen while somebody may still be up in a tree. */
+function Resume({ stop, isNext }: { stop: string; isNext: boolean }) {
   const words = useStartWords()
   const send = useSend()
   const [sent, setSent] = useState<Sent | null>(null)
@@ -52,7 +60,7 @@ function Resume({ stop }: { stop: string }) {
     <div className="grow">
       <WhyNot sent={sent} />
       <Button
-        kind="call"
+        kind={isNext ? 'call' : 'plain'}
         wide
         state={isAsking ? 'waiting' : 'ready'}
         onPress={async () => setSent(await send('resume_work', { stop }))}

@@ -47,7 +47,13 @@ export const stop = {
   seenPerson: (name: string) => `${name} is here`,
   seenNote: 'Whom you see with your own eyes. Look for the others where they were.',
   resume: 'Let work go on',
-  resumeWhy: 'Count everybody first. Each answers again before the next tree.',
+  resumeWhy: 'Each answers again before the next tree.',
+  resumeEarly: (count: number) =>
+    plural(
+      count,
+      '1 person has not answered. Count everybody first.',
+      `${count} people have not answered. Count everybody first.`
+    ),
   bannerStopped: 'Work is stopped.',
   bannerSee: 'See',
   outOfTouch: (minutes: number) =>

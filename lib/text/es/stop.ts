@@ -45,7 +45,13 @@ export const stop: typeof en = {
   seenPerson: (name) => `${name} está aquí`,
   seenNote: 'A quien ves con tus propios ojos. Busca a los demás donde estaban.',
   resume: 'Dejar seguir el trabajo',
-  resumeWhy: 'Cuenta primero a todos. Cada uno responde otra vez antes del próximo árbol.',
+  resumeWhy: 'Cada uno responde otra vez antes del próximo árbol.',
+  resumeEarly: (count) =>
+    plural(
+      count,
+      '1 persona no ha respondido. Cuenta primero a todos.',
+      `${count} personas no han respondido. Cuenta primero a todos.`
+    ),
   bannerStopped: 'El trabajo está parado.',
   bannerSee: 'Ver',
   outOfTouch: (minutes) =>
