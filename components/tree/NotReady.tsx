@@ -8,12 +8,10 @@ import { ButtonLink } from '../ui/ButtonLink'
 import { Note } from '../ui/Note'
 import { MissingList } from './MissingList'
 
-const afterStop = ['stopped', 'stop_not_answered']
-
 /** What is missing before any tree, and the way to each. */
 export function NotReady({ missing }: { missing: readonly Refusal[] }) {
   const { claim, ready } = useWords()
-  const isStopped = missing.some(({ code }) => afterStop.includes(code))
+  const isStopped = missing.some(({ code }) => code === 'stopped')
   return (
     <CrewScreen
       step={
