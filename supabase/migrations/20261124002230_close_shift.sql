@@ -74,7 +74,9 @@ begin
         select array_agg(tree_no) from public.deals where orchard_id = p_orchard and ended_at is null), v_c.at));
   perform private.sign_out(v_c, id, v_c.at, v_why -> 'people' ->> person_id::text)
   from public.attendances where shift_id = v_shift.id and left_at is null;
-  update public.invites set ended_at = v_c.at where shift_id = v_shift.id and ended_at is null;
+  -- Also a link that was made when no shift was open: it would let in at once on any other day.
+  update public.invites set ended_at = v_c.at
+  where orchard_id = p_orchard and kind = 'join' and coalesce(shift_id, v_shift.id) = v_shift.id and ended_at is null;
   update public.shifts set state = 'closed', closed_at = v_c.at where id = v_shift.id;
   return private.accept(v_c, 'shift_closed', private.filled(v_body));
 end $$;

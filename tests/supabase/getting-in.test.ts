@@ -214,6 +214,16 @@ describe.each(engines)('getting in on $name', ({ open }) => {
       await zoe.must('stop_work')
     })
 
+    test('a link made before any shift was open ends with the next shift, too', async () => {
+      const own = await crewOfThree(database)
+      const code = await link(own.lead, { kind: 'join' })
+      await openShift(own)
+      expect(codesOf(await come(code, 'Zoe'))).toEqual([])
+      await own.lead.must('close_shift')
+
+      expect(codesOf(await come(code, 'Yan'))).toEqual(['code_expired'])
+    })
+
     test('the name is not in any event', async () => {
       const code = await link(crew.lead, { kind: 'join' })
       await come(code, 'Perpetua Unmistakable')

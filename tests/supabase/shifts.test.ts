@@ -196,8 +196,12 @@ describe.each(engines)('shifts on $name', ({ open }) => {
       ])
     ).toEqual([{ returned_why: 'in the van' }])
     expect(
-      await database.asOwner('select result, note from public.visits where claim_id = $1', [claim])
-    ).toEqual([{ result: 'begun', note: 'dusk' }])
+      await database.asOwner(
+        `select v.result, v.note, c.ended_note from public.visits v join public.claims c on c.id = v.claim_id
+         where c.id = $1`,
+        [claim]
+      )
+    ).toEqual([{ result: 'begun', note: null, ended_note: 'dusk' }])
     // Words about people are in no event.
     expect(
       await database.asOwner(
