@@ -15,13 +15,16 @@ type TreeDealingProps = {
   dealing: DealingNow
 }
 
-/** To whom this tree is dealt; taking it back; picking it or its row for the next deal. */
+/** To whom this tree is dealt; taking it back; picking it, unless somebody is at it, or its row for the next deal. */
 export function TreeDealing({ facts: { tree }, dealing }: TreeDealingProps) {
   const { leadMap } = useLeadWords()
   const send = useSend()
   const pairName = usePairName()
   const { asked, ask } = useAsk()
   const dealtTo = useSelect((view) => view.state?.deals[tree.no] ?? [])
+  const isHeld = useSelect((view) =>
+    Object.values(view.state?.claims ?? {}).some((claim) => claim.tree === tree.no)
+  )
   const isPicked = dealing.picked.has(tree.no)
 
   return (
@@ -36,9 +39,11 @@ export function TreeDealing({ facts: { tree }, dealing }: TreeDealingProps) {
             {leadMap.takeBack}
           </Button>
         )}
-        <Button icon={isPicked ? 'minus' : 'plus'} onPress={() => dealing.pickTree(tree.no)}>
-          {isPicked ? leadMap.dropTree : leadMap.pickTree}
-        </Button>
+        {(!isHeld || isPicked) && (
+          <Button icon={isPicked ? 'minus' : 'plus'} onPress={() => dealing.pickTree(tree.no)}>
+            {isPicked ? leadMap.dropTree : leadMap.pickTree}
+          </Button>
+        )}
         <Button icon="pick" onPress={() => dealing.pickRow(tree.block, tree.row)}>
           {leadMap.pickRow(tree.row)}
         </Button>
