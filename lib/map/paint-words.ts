@@ -56,29 +56,41 @@ export function paintBlockNames(
     const { x } = toCanvas(view, (box.minX + box.maxX) / 2, 0)
     const y = toCanvas(view, 0, box.minY).y - edgePx - 12
     if (!meet(boxAround(x, y, 400), square)) continue
+    const widthPx = (box.maxX - box.minX) * view.scale + 2 * edgePx
+    const top = surveyed
+      ? y
+      : paintNotSurveyed(context, palette, { x, y, widthPx, words: notSurveyed })
     write(context, `800 15px ${palette.font}`, palette.text)
-    context.fillText(block.name, x, surveyed ? y : y - 24)
-    if (!surveyed) paintNotSurveyed(context, palette, { x, y, words: notSurveyed })
+    context.fillText(block.name, x, top)
   }
 }
 
-/** A dashed plate: what is drawn here is a list, not a place. */
+/**
+ * A dashed plate: what is drawn here is a list, not a place. On two lines where it is wider than its
+ * block, so that it does not cover the name of the next one. Returns where there is room above it.
+ */
 function paintNotSurveyed(
   context: CanvasRenderingContext2D,
   palette: Picture['palette'],
-  { x, y, words }: { x: number; y: number; words: string }
-): void {
+  { x, y, widthPx, words }: { x: number; y: number; widthPx: number; words: string }
+): number {
   write(context, `650 13px ${palette.font}`, palette.text)
-  const width = context.measureText(words).width + 16
+  const widthOf = (line: string) => context.measureText(line).width + 16
+  const lines = widthOf(words) > widthPx ? words.split(/(?<=:) /) : [words]
+  const width = Math.max(...lines.map(widthOf))
+  const top = y - linePx * (lines.length - 1)
   context.beginPath()
-  context.roundRect(x - width / 2, y - 11, width, 22, 4)
+  context.roundRect(x - width / 2, top - 11, width, y - top + 22, 4)
   context.strokeStyle = palette.text
   context.lineWidth = 1.5
   context.setLineDash([4, 3])
   context.stroke()
   context.setLineDash([])
-  context.fillText(words, x, y + 1)
+  for (const [at, line] of lines.entries()) context.fillText(line, x, top + at * linePx + 1)
+  return top - 24
 }
+
+const linePx = 16
 
 /** The one tree that steps forward from its row. */
 export function paintCalled(

@@ -53,7 +53,7 @@ function showAll(map: LeafletMap, scene: Scene): void {
   const high = leafletAt(scene, { x: maxX, y: minY })
   // Room for the names above the blocks and the numbers beside the rows.
   map.fitBounds([low, high], {
-    paddingTopLeft: [40, 64],
+    paddingTopLeft: [40, 80],
     paddingBottomRight: [40, 40],
     animate: false,
   })
