@@ -18,10 +18,11 @@ export function ShiftScreen() {
   const now = useNow(60_000)
   const title = useRef<HTMLHeadingElement>(null)
   const openId = open?.id
+  const read = useRef(openId)
   // Opening and closing change the whole screen: it is read from its top again.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the shift is what changes the screen
   useEffect(() => {
-    title.current?.scrollIntoView()
+    if (read.current !== openId) title.current?.scrollIntoView()
+    read.current = openId
   }, [openId])
   return (
     <LeadScreen here="shift">
