@@ -17,11 +17,12 @@ export function ShiftScreen() {
   const zone = useSelect((view) => view.state?.orchard.timeZone ?? 'UTC')
   const now = useNow(60_000)
   const title = useRef<HTMLHeadingElement>(null)
-  const openId = open?.id
+  /** Undefined: not fetched yet. */
+  const openId = useSelect((view) => (view.state ? (openShiftOf(view)?.id ?? null) : undefined))
   const read = useRef(openId)
   // Opening and closing change the whole screen: it is read from its top again.
   useEffect(() => {
-    if (read.current !== openId) title.current?.scrollIntoView()
+    if (read.current !== undefined && read.current !== openId) title.current?.scrollIntoView()
     read.current = openId
   }, [openId])
   return (
