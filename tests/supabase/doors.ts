@@ -68,7 +68,7 @@ export const doors: Record<string, Use[]> = {
       as: 'join',
       right: 'anybody',
       args: ({ code }) => ({ p_code: code.join, p_name: 'New', p_age_band: 'adult' }),
-      outcome: always,
+      outcome: { else: 'ok', closed: 'refused: code_expired' },
     },
     {
       as: 'role',
