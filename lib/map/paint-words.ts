@@ -75,7 +75,7 @@ function paintNotSurveyed(
   { x, y, widthPx, words }: { x: number; y: number; widthPx: number; words: string }
 ): number {
   write(context, `650 13px ${palette.font}`, palette.text)
-  const widthOf = (line: string) => context.measureText(line).width + 16
+  const widthOf = (line: string) => context.measureText(line).width + 10
   const lines = widthOf(words) > widthPx ? words.split(/(?<=:) /) : [words]
   const width = Math.max(...lines.map(widthOf))
   const top = y - linePx * (lines.length - 1)
