@@ -15,11 +15,13 @@ import {
   type LeftKind,
   leftOpen,
   noWhys,
+  putDownFirst,
   type Whys,
   whysFor,
   withMe,
 } from './leaving'
 import { useLeftWords } from './use-left-words'
+import { usePutDown } from './use-put-down'
 
 const nothingLeft = { people: [], claims: [], tools: [] }
 
@@ -33,11 +35,18 @@ export function CloseShift({ shiftId, isNext }: { shiftId: string; isNext: boole
   const draft = useDraft<Whys>(`close|${shiftId}`, noWhys)
   const { asked, ask } = useAsk()
   const leftWords = useLeftWords()
+  const putDown = usePutDown()
   const [isClosing, setIsClosing] = useState(false)
   const whys = withMe(draft.value, me, left, text.closing)
   const lacking = countWithoutWhy(left, whys)
   const kind = isNext ? 'call' : 'plain'
   const kinds: readonly LeftKind[] = ['people', 'claims', 'tools']
+
+  const close = async () => {
+    const known = putDownFirst(left, whys, text.whyClaims)
+    for (const { claim, isFinished } of known) await putDown(claim, isFinished)
+    await ask(send('close_shift', { why: whysFor(left, whys) }), () => draft.drop())
+  }
 
   if (!isClosing)
     return (
@@ -77,9 +86,7 @@ export function CloseShift({ shiftId, isNext }: { shiftId: string; isNext: boole
           <Button
             kind={kind}
             state={asked.state === 'asking' ? 'waiting' : 'ready'}
-            onPress={() =>
-              ask(send('close_shift', { why: whysFor(left, whys) }), () => draft.drop())
-            }
+            onPress={close}
           >
             {text.close}
           </Button>

@@ -37,6 +37,19 @@ export function whysFor(left: Left, whys: Whys): Whys {
   return { people: kept('people'), claims: kept('claims'), tools: kept('tools') }
 }
 
+/** A closing shift leaves every held tree begun; of these a lead knows better, and says so first. */
+export function putDownFirst(
+  left: Left,
+  whys: Whys,
+  words: { finished: string; notBegun: string }
+): { claim: string; isFinished: boolean }[] {
+  const said = (why: string) => left.claims.filter((id) => whys.claims[id] === why)
+  return [
+    ...said(words.finished).map((claim) => ({ claim, isFinished: true })),
+    ...said(words.notBegun).map((claim) => ({ claim, isFinished: false })),
+  ]
+}
+
 export function countWithoutWhy(left: Left, whys: Whys): number {
   const said = whysFor(left, whys)
   const kinds: readonly LeftKind[] = ['people', 'claims', 'tools']

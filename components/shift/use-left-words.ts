@@ -39,7 +39,7 @@ export function useLeftWords(): Record<LeftKind, (ids: readonly string[]) => Lef
     }),
     claims: (ids) => ({
       title: text.treesHeld(ids.length),
-      picks: text.whyClaims,
+      picks: Object.values(text.whyClaims),
       things: listed(ids, claimWords),
     }),
     tools: (ids) => ({

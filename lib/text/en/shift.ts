@@ -60,7 +60,7 @@ export const shift = {
     'Stays on the site',
     'Nobody knows: being looked for',
   ],
-  whyClaims: ['Left half done', 'Finished, not tapped', 'Not begun'],
+  whyClaims: { half: 'Left half done', finished: 'Finished, not tapped', notBegun: 'Not begun' },
   whyTools: ['Taken home', 'Lies in the block', 'Lost'],
   notSignedOut: (count: number) =>
     plural(count, '1 person is not counted out', `${count} people are not counted out`),

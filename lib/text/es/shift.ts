@@ -60,7 +60,7 @@ export const shift: typeof en = {
     'Se queda en el huerto',
     'No se sabe: se le busca',
   ],
-  whyClaims: ['Quedó a medias', 'Terminado, sin tocar', 'Sin empezar'],
+  whyClaims: { half: 'Quedó a medias', finished: 'Terminado, sin tocar', notBegun: 'Sin empezar' },
   whyTools: ['Se la llevó a casa', 'Está en el bloque', 'Perdida'],
   notSignedOut: (count) =>
     plural(count, 'Falta la salida de 1 persona', `Falta la salida de ${count} personas`),

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 
-import { countWithoutWhy, noWhys, whysFor, withMe } from '@/components/shift/leaving'
+import { countWithoutWhy, noWhys, putDownFirst, whysFor, withMe } from '@/components/shift/leaving'
 
 const left = { people: ['ines', 'teo'], claims: ['claim'], tools: ['3'] }
 
@@ -27,4 +27,15 @@ test('what was closed meanwhile needs no reason, and what came up lacks one', ()
     tools: { 3: 'Lost' },
   })
   expect(countWithoutWhy(left, whys)).toBe(2)
+})
+
+test('a tree that is known to be finished, or not begun, is put down as that', () => {
+  const left = { people: [], claims: ['a', 'b', 'c', 'd'], tools: [] }
+  const claims = { a: 'Half', b: 'Done', c: 'Not begun', d: 'Ask Teo', gone: 'Done' }
+  const words = { finished: 'Done', notBegun: 'Not begun' }
+
+  expect(putDownFirst(left, { people: {}, claims, tools: {} }, words)).toEqual([
+    { claim: 'b', isFinished: true },
+    { claim: 'c', isFinished: false },
+  ])
 })
