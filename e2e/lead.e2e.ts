@@ -72,6 +72,26 @@ test('a shift closes with a reason for everything that is still open', async ({
   await expect(ann.getByText('Nobody holds this tree')).toBeVisible()
 })
 
+test('a tree that was finished and not tapped is done when the shift closes', async ({
+  orchard,
+  asPerson,
+}) => {
+  await orchard.must('Ann', 'claim_tree', { tree: 1 })
+  const lee = await asPerson('Lee', { device: 'tablet' })
+  await lee.goto(routes.shift())
+  await lee.getByRole('button', { name: 'Close the shift' }).tap()
+  await lee.getByRole('button', { name: /The same for all 2: Stays on the site/ }).tap()
+  await lee.getByRole('button', { name: /The same for all 2: Lies in the block/ }).tap()
+  const trees = lee.getByRole('region', { name: '1 tree is still held' })
+  await trees.getByRole('radio', { name: 'Finished, not tapped' }).check({ force: true })
+
+  await lee.getByRole('button', { name: 'Close the shift' }).tap()
+
+  await expect(lee.getByRole('heading', { name: 'Shift', level: 1 })).toBeVisible()
+  await lee.goto(routes.map(1))
+  await expect(lee.getByRole('complementary')).toContainText('Done')
+})
+
 test('a lead takes a tree for somebody without a phone and finishes it', async ({
   orchard,
   asPerson,
