@@ -153,11 +153,24 @@ function forPruning({ day, tree, personId, wish }: Asked): Refusal[] {
     tree.asksSaw && !hasTool(state, crew, 'saw') && { code: 'no_saw_in_hand' },
     (ladder || tree.asksSaw) && alone && { code: 'two_people_needed' },
     !isLead && !state.marked[tree.no] && lacks('prunes_alone') && { code: 'not_marked' },
-    (ladder || tree.asksSaw || asksLadder(state, tree)) &&
-      [...crew, ...(wish.learners ?? [])].some((id) => Object.hasOwn(state.minors, id)) && {
-        code: 'minor_ladder_saw',
-      },
+    ...(ladder || tree.asksSaw || asksLadder(state, tree) ? minorsIn(state, personId, wish) : []),
   ])
+}
+
+/** A volunteer hears of those they bring along only that they are not ready, not their age. */
+function minorsIn(
+  state: State,
+  personId: string,
+  { helpers = [], learners = [] }: Wish
+): Refusal[] {
+  const minors = [personId, ...helpers, ...learners].filter((id) => Object.hasOwn(state.minors, id))
+  const isTold = ['lead', 'manager'].includes(state.me.role)
+  if (isTold && minors.length > 0) return [{ code: 'minor_ladder_saw' }]
+  return minors.map((id) =>
+    id === personId
+      ? { code: 'minor_ladder_saw' }
+      : { code: 'helper_not_ready', detail: { person: id } }
+  )
 }
 
 /** Height unknown: feet on the ground, so it does not ask. */
