@@ -10,7 +10,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { engines, type TestDatabase } from '../support/engines'
 import { Day } from './day'
 
-const seed = Number(process.env.ROWCALL_SEED ?? Date.now() % 2 ** 31)
+// New days at each run at a desk; in CI the same ones, so that it judges the change and not the luck of the day.
+const seed = Number(process.env.ROWCALL_SEED ?? (process.env.CI ? 275397432 : Date.now() % 2 ** 31))
 const steps = 70
 const days = 16
 
