@@ -2,6 +2,9 @@ import { englishOn } from './support/english-words'
 import { openScreen, walks } from './support/screens'
 import { expect, test } from './support/test'
 
+/** What is found says enough, and a trace of so many screens takes long. */
+test.use({ trace: 'off' })
+
 for (const { of, who, device, screens } of walks) {
   test(`no English word is on a Spanish screen of ${of}`, async ({
     orchard,

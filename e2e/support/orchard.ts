@@ -92,17 +92,26 @@ export class Orchard {
     return routes.join(code)
   }
 
-  /** All that were taken here, as the leads get them. */
-  async photos(): Promise<Buffer[]> {
+  /** What leads hear of one kind of event, the oldest first. */
+  async heard(kind: string): Promise<Record<string, unknown>[]> {
     const lee = this.seatOf('Lee')
     const whose = { p_orchard: this.orchardId, p_person: lee.personId }
     const { epoch } = await snapshotOf(lee)
     const told = await mustRead(lee.call, 'events_after', { ...whose, p_epoch: epoch, p_n: 0 })
-    const taken = JSON.stringify(told).matchAll(/"photo":"([^"]+)"/g)
+    // The app's own client checks this shape; here only what the leads hear is looked at.
+    const { events } = told as { events: { kind?: string; leadBody?: Record<string, unknown> }[] }
+    return events.filter((event) => event.kind === kind).map(({ leadBody }) => leadBody ?? {})
+  }
+
+  /** All that were taken here, as the leads get them. */
+  async photos(): Promise<Buffer[]> {
+    const taken = await this.heard('photo_added')
     return Promise.all(
-      [...taken].map(async ([, photo]) => {
+      taken.map(async ({ photo }) => {
         const asked = { p_orchard: this.orchardId, p_photo: photo }
-        const { jpeg } = (await mustRead(lee.call, 'read_photo', asked)) as { jpeg: string }
+        const { jpeg } = (await mustRead(this.seatOf('Lee').call, 'read_photo', asked)) as {
+          jpeg: string
+        }
         return Buffer.from(jpeg, 'base64')
       })
     )
