@@ -1,17 +1,27 @@
 'use client'
 
+import dynamic from 'next/dynamic'
+
+import { useSelect } from '@/lib/hooks'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useStartWords } from '../layout/Words'
 import { Note } from '../ui/Note'
 import { EmergencyCard } from './EmergencyCard'
 
+// A volunteer's phone never loads what only a manager writes.
+const WriteEmergencyCard = dynamic(
+  async () => (await import('./WriteEmergencyCard')).WriteEmergencyCard
+)
+
 /** The emergency card, one tap from everywhere and there without signal. */
 export function EmergencyScreen() {
   const { help } = useStartWords()
+  const isManager = useSelect((view) => view.state?.me.role === 'manager')
   return (
     <CrewScreen>
       <h1>{help.emergencyTitle}</h1>
       <EmergencyCard />
+      {isManager && <WriteEmergencyCard />}
       <Note icon="kept">{help.keptHere}</Note>
     </CrewScreen>
   )

@@ -3,8 +3,11 @@
 import type { ReactNode } from 'react'
 
 import { useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
 import { useLeadWords } from '../crew/use-lead-words'
 import { useWords } from '../layout/Words'
+import { ButtonLink } from '../ui/ButtonLink'
+import { Note } from '../ui/Note'
 import { Panel } from '../ui/Panel'
 import type { StepState } from '../ui/RowLine'
 import { Step, Steps } from '../ui/Steps'
@@ -20,10 +23,13 @@ import { useHoursWords } from './use-hours-words'
 /** Round, plan, briefing, open: each step is done where it stands. */
 export function WayToOpen({ today }: { today: string }) {
   const { common } = useWords()
-  const { shift: text } = useLeadWords()
+  const { shift: text, setUp } = useLeadWords()
   const hoursWords = useHoursWords()
   const round = useSelect(workRoundOf)
   const shift = useSelect((view) => nextShiftOf(view, today))
+  const hasNoCard = useSelect((view) =>
+    Object.values(view.state?.orchard.emergency ?? {}).every((line) => line === '')
+  )
   const isManager = useSelect((view) => view.state?.me.role === 'manager')
   const isBriefingWritten = (shift?.briefingVersion ?? 0) > 0
   const at = !round ? 0 : !shift ? 1 : !isBriefingWritten ? 2 : 3
@@ -68,6 +74,12 @@ export function WayToOpen({ today }: { today: string }) {
           {step(3, text.open, null, shift && <OpenForm shift={shift} />)}
         </Steps>
       </Panel>
+      {hasNoCard && (
+        <Note tone="call" icon="aid" lead={setUp.noCardYet}>
+          {setUp.noCardNote} {!isManager && text.waitsForManager}
+          {isManager && <ButtonLink href={routes.emergency()}>{setUp.toCard}</ButtonLink>}
+        </Note>
+      )}
       {shift && <JoinLink shiftId={shift.id} />}
     </>
   )

@@ -17,6 +17,20 @@ export const setUp = {
   us: 'Feet, pounds',
   make: 'Make the orchard',
   making: 'Making it…',
+  writeCard: 'Write the emergency card',
+  cardNote:
+    'Everybody sees it on their phone, also without signal. About the place, not about people.',
+  cardHints: {
+    call: 'The emergency number first, then who knows the place.',
+    where: 'As you would say it on the telephone: road, village, gate.',
+    access: 'Which gate, how wide, who opens it, where to turn round.',
+    first_aid: 'Where the kit is, and who is trained.',
+    meeting_point: 'Where everybody is counted after a stop.',
+  },
+  saveCard: 'Put it on all phones',
+  noCardYet: 'The emergency card is not written yet.',
+  noCardNote: 'Nobody can read there where they are or whom to call.',
+  toCard: 'To the card',
   noCode:
     'A set-up link makes one orchard. The machine that runs Rowcall prints it when it starts empty.',
   codeLabel: 'Set-up code',
