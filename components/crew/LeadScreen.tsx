@@ -11,6 +11,7 @@ import { Bar } from '../layout/Bar'
 import { Signal } from '../layout/CrewScreen'
 import { Tabs } from '../layout/Tabs'
 import { useFormat } from '../layout/use-format'
+import { useTitle } from '../layout/use-title'
 import { WideFrame } from '../layout/WideFrame'
 import { ButtonLink } from '../ui/ButtonLink'
 import { LeadBanners } from './LeadBanners'
@@ -35,6 +36,7 @@ type LeadScreenProps = {
 export function LeadScreen({ here, ...frame }: LeadScreenProps) {
   const { leadMap } = useLeadWords()
   const { title, sub } = useShiftLine()
+  useTitle()
   return (
     <WideFrame
       {...frame}

@@ -11,6 +11,7 @@ import { Bench } from './Bench'
 import { PhoneFrame } from './PhoneFrame'
 import { Strip } from './Strip'
 import { useFormat } from './use-format'
+import { useTitle } from './use-title'
 import { useDoorWords } from './Words'
 
 type CrewScreenProps = {
@@ -44,6 +45,7 @@ export function CrewScreen({
   children,
 }: CrewScreenProps) {
   const words = useDoorWords()
+  useTitle()
   return (
     <PhoneFrame
       who={who ?? <OrchardAndDay />}
