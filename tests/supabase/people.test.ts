@@ -259,7 +259,7 @@ describe.each(engines)('people on $name', ({ open }) => {
 
     expect(
       await database.asOwner(
-        `select count(*)::integer as count from public.command_answers a where a::text ~ 'Perpetua|0199'`
+        `select count(*)::integer as count from public.command_answers a where a::text ~ 'Perpetua|555 0199'`
       )
     ).toEqual([{ count: 0 }])
     expect(
