@@ -99,8 +99,8 @@ function readPlaywright() {
   const report = readJson('playwright.json')
   return (
     report && {
-      passed: report.stats.expected,
-      failed: report.stats.unexpected + report.stats.flaky,
+      passed: report.stats.expected + report.stats.flaky,
+      failed: report.stats.unexpected,
       skipped: report.stats.skipped,
     }
   )
