@@ -40,6 +40,7 @@ export async function startHost({ dataFolder, logFile, onStart }: Start): Promis
   child.stderr.pipe(log, { end: false })
   try {
     const port = await portOf(child)
+    child.once('exit', sayItEnded)
     return { address: `http://127.0.0.1:${port}`, logFile, processId, stop: () => stop(child) }
   } catch (error) {
     await stop(child)
@@ -83,7 +84,13 @@ function portOf(child: ChildProcess): Promise<number> {
   })
 }
 
+/** In the middle of a run: what follows fails for this reason and no other. */
+function sayItEnded(code: number | null, signal: string | null): void {
+  process.stderr.write(`\nThe host ended by itself (${signal ?? code}).\n`)
+}
+
 async function stop(child: ChildProcess): Promise<void> {
+  child.off('exit', sayItEnded)
   if (child.exitCode !== null || child.signalCode !== null) return
   const ended = new Promise((resolve) => child.once('exit', resolve))
   child.kill('SIGTERM')
