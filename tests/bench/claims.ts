@@ -21,12 +21,14 @@ export async function benchWhatHttpAdds(dataFolder: string): Promise<Figure[]> {
     const code = newCode()
     await engine.query('select private.make_setup_code($1)', [hashOfCode(code)])
     const orchard = await foundOrchard(await Phone.signUp(address, tokens.anonKey), code, 400)
-    const [person] = await readyPeople(orchard, 1)
-    if (!person) throw new Error('Nobody is ready.')
-    const claims = JSON.parse(Buffer.from(person.token.split('.')[1] ?? '', 'base64url').toString())
+    // One after the other, but in turn: a single login would reach the host's limit of calls.
+    const people = await readyPeople(orchard, 6)
     const rpc = rpcOf(engine)
     const times = { sql: [] as number[], http: [] as number[] }
     for (let round = 0; round < rounds; round++) {
+      const person = people[round % people.length]
+      if (!person) throw new Error('Nobody is ready.')
+      const claims = claimsIn(person.token)
       for (const way of ['sql', 'http'] as const) {
         const values = {
           p_orchard: person.orchard,
@@ -51,6 +53,10 @@ export async function benchWhatHttpAdds(dataFolder: string): Promise<Figure[]> {
     await host.close()
     await close()
   }
+}
+
+function claimsIn(token: string): Record<string, unknown> {
+  return JSON.parse(Buffer.from(token.split('.')[1] ?? '', 'base64url').toString())
 }
 
 /** Fifty people claim fifty trees at once, again and again; giving back is not counted. */
