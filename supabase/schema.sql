@@ -63,11 +63,11 @@ create table big_cut_marks (
   tree_no integer not null,
   marked_by uuid not null,
   note text,
-  photo_id uuid,
   marked_at timestamp with time zone not null,
   ended_at timestamp with time zone,
   constraint big_cut_marks_note_length CHECK ((char_length(note) <= 300)),
-  constraint big_cut_marks_pkey PRIMARY KEY (id)
+  constraint big_cut_marks_pkey PRIMARY KEY (id),
+  constraint big_cut_marks_in_orchard UNIQUE (orchard_id, id)
 );
 alter table big_cut_marks enable row level security;
 
@@ -465,11 +465,13 @@ create table photos (
   tree_no integer,
   flag_id uuid,
   claim_id uuid,
+  mark_id uuid,
   purpose text not null,
   jpeg bytea not null,
   taken_by uuid not null,
   added_at timestamp with time zone not null,
   constraint photos_are_jpeg CHECK ((SUBSTRING(jpeg FROM 1 FOR 3) = '\xffd8ff'::bytea)),
+  constraint photos_mark_has_purpose CHECK (((mark_id IS NOT NULL) = (purpose = 'mark'::text))),
   constraint photos_purpose_known CHECK ((purpose = ANY (ARRAY['flag'::text, 'before'::text, 'after'::text, 'mark'::text]))),
   constraint photos_small CHECK ((octet_length(jpeg) <= 200000)),
   constraint photos_tell_nothing_else CHECK (((POSITION(('\x457869660000'::bytea) IN (jpeg)) = 0) AND (POSITION(('\x687474703a2f2f6e732e61646f62652e636f6d2f786170'::bytea) IN (jpeg)) = 0) AND (POSITION(('\x50686f746f73686f7020332e30'::bytea) IN (jpeg)) = 0))),
@@ -763,6 +765,7 @@ alter table people add constraint people_guardian FOREIGN KEY (orchard_id, guard
 alter table people add constraint people_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
 alter table photos add constraint photos_claim FOREIGN KEY (orchard_id, claim_id) REFERENCES claims(orchard_id, id) ON DELETE CASCADE;
 alter table photos add constraint photos_flag FOREIGN KEY (orchard_id, flag_id) REFERENCES flags(orchard_id, id) ON DELETE CASCADE;
+alter table photos add constraint photos_mark FOREIGN KEY (orchard_id, mark_id) REFERENCES big_cut_marks(orchard_id, id) ON DELETE CASCADE;
 alter table photos add constraint photos_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
 alter table rounds add constraint rounds_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
 alter table shift_offs add constraint shift_offs_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
@@ -836,7 +839,7 @@ begin
 end $function$;
 grant execute on function add_person(uuid,uuid,uuid,text,text,text,uuid,text) to authenticated;
 
-CREATE OR REPLACE FUNCTION public.add_photo(p_orchard uuid, p_command uuid, p_person uuid, p_jpeg text, p_purpose text, p_tree integer DEFAULT NULL::integer, p_flag uuid DEFAULT NULL::uuid, p_claim uuid DEFAULT NULL::uuid)
+CREATE OR REPLACE FUNCTION public.add_photo(p_orchard uuid, p_command uuid, p_person uuid, p_jpeg text, p_purpose text, p_tree integer DEFAULT NULL::integer, p_flag uuid DEFAULT NULL::uuid, p_claim uuid DEFAULT NULL::uuid, p_mark uuid DEFAULT NULL::uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
  SECURITY DEFINER
@@ -845,13 +848,15 @@ AS $function$
 declare
   v_c private.command;
   v_jpeg bytea;
+  v_mark public.big_cut_marks;
 begin
   -- The picture itself is not kept with the answer, only what it hashes to.
   v_c := private.begin_command('add_photo', p_orchard, p_command, p_person, 'self', jsonb_build_object(
     'jpeg_sha256', encode(sha256(convert_to(coalesce(p_jpeg, ''), 'UTF8')), 'hex'), 'purpose', p_purpose,
-    'tree', p_tree, 'flag', p_flag, 'claim', p_claim));
+    'tree', p_tree, 'flag', p_flag, 'claim', p_claim, 'mark', p_mark));
   if v_c.answer is not null then return v_c.answer; end if;
-  if p_jpeg is null or coalesce(p_purpose, '') not in ('flag', 'before', 'after', 'mark') then
+  if p_jpeg is null or coalesce(p_purpose, '') not in ('flag', 'before', 'after', 'mark')
+    or (p_purpose = 'mark') <> (p_mark is not null) then
     perform private.fail(400, 'malformed', 'A photo and its purpose are needed.');
   end if;
   if p_tree is not null then perform private.tree_or_fail(p_orchard, p_tree); end if;
@@ -859,18 +864,25 @@ begin
   if p_flag is not null and not exists (select 1 from public.flags where orchard_id = p_orchard and id = p_flag) then
     perform private.fail(404, 'no_such_flag', 'There is no such flag.');
   end if;
+  if p_mark is not null then
+    select * into v_mark from public.big_cut_marks where orchard_id = p_orchard and id = p_mark and marked_by = p_person;
+    if v_mark.id is null then perform private.fail(404, 'no_such_mark', 'This person marked no such cuts.'); end if;
+  end if;
   -- 200,000 bytes are 266,668 characters of base64; line ends may come in between.
   if length(p_jpeg) > 280000 then return private.refuse(v_c, private.code('photo_too_large')); end if;
   v_jpeg := private.jpeg_or_fail(p_jpeg);
   if octet_length(v_jpeg) > 200000 then return private.refuse(v_c, private.code('photo_too_large')); end if;
   if not private.is_plain_jpeg(v_jpeg) then return private.refuse(v_c, private.code('photo_not_plain')); end if;
 
-  insert into public.photos (id, orchard_id, tree_no, flag_id, claim_id, purpose, jpeg, taken_by, added_at)
-  values (p_command, p_orchard, p_tree, p_flag, p_claim, p_purpose, v_jpeg, p_person, v_c.at);
-  return private.accept(v_c, 'photo_added', null,
-    jsonb_build_object('photo', p_command, 'tree', p_tree, 'flag', p_flag, 'purpose', p_purpose), true);
+  insert into public.photos (id, orchard_id, tree_no, flag_id, claim_id, mark_id, purpose, jpeg, taken_by, added_at)
+  values (p_command, p_orchard, coalesce(p_tree, v_mark.tree_no), p_flag, p_claim, p_mark, p_purpose, v_jpeg, p_person, v_c.at);
+  -- What was marked is for whoever prunes the tree; every other photo is for leads and who took it.
+  return private.accept(v_c, 'photo_added',
+    case when v_mark.id is not null and v_mark.ended_at is null
+      then jsonb_build_object('photo', p_command, 'tree', v_mark.tree_no, 'mark', p_mark) end,
+    jsonb_build_object('photo', p_command, 'tree', coalesce(p_tree, v_mark.tree_no), 'flag', p_flag, 'purpose', p_purpose), true);
 end $function$;
-grant execute on function add_photo(uuid,uuid,uuid,text,text,integer,uuid,uuid) to authenticated;
+grant execute on function add_photo(uuid,uuid,uuid,text,text,integer,uuid,uuid,uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.add_tool(p_orchard uuid, p_command uuid, p_person uuid, p_label text, p_kind text, p_owned_by uuid DEFAULT NULL::uuid)
  RETURNS jsonb
@@ -1867,7 +1879,7 @@ end $function$;
 comment on function make_invite(uuid,uuid,uuid,text,text,text,uuid,uuid,integer) is 'A join link is for p_shift, else the open one, and ends with it. device and recovery are for p_subject, else p_person.';
 grant execute on function make_invite(uuid,uuid,uuid,text,text,text,uuid,uuid,integer) to authenticated;
 
-CREATE OR REPLACE FUNCTION public.mark_big_cuts(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_note text DEFAULT NULL::text, p_photo uuid DEFAULT NULL::uuid)
+CREATE OR REPLACE FUNCTION public.mark_big_cuts(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_note text DEFAULT NULL::text)
  RETURNS jsonb
  LANGUAGE plpgsql
  SECURITY DEFINER
@@ -1878,7 +1890,7 @@ declare
   v_round public.rounds;
 begin
   v_c := private.begin_command('mark_big_cuts', p_orchard, p_command, p_person, 'self',
-    jsonb_build_object('tree', p_tree, 'note', p_note, 'photo', p_photo));
+    jsonb_build_object('tree', p_tree, 'note', p_note));
   if v_c.answer is not null then return v_c.answer; end if;
   if char_length(p_note) > 300 then perform private.fail(400, 'malformed', 'A note has up to 300 characters.'); end if;
   if not exists (select 1 from public.trees where orchard_id = p_orchard and no = p_tree) then
@@ -1892,11 +1904,11 @@ begin
   end if;
 
   update public.big_cut_marks set ended_at = v_c.at where round_id = v_round.id and tree_no = p_tree and ended_at is null;
-  insert into public.big_cut_marks (id, orchard_id, round_id, tree_no, marked_by, note, photo_id, marked_at)
-  values (p_command, p_orchard, v_round.id, p_tree, p_person, p_note, p_photo, v_c.at);
+  insert into public.big_cut_marks (id, orchard_id, round_id, tree_no, marked_by, note, marked_at)
+  values (p_command, p_orchard, v_round.id, p_tree, p_person, p_note, v_c.at);
   return private.accept(v_c, 'big_cuts_marked', jsonb_build_object('tree', p_tree));
 end $function$;
-grant execute on function mark_big_cuts(uuid,uuid,uuid,integer,text,uuid) to authenticated;
+grant execute on function mark_big_cuts(uuid,uuid,uuid,integer,text) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.mend_tool(p_orchard uuid, p_command uuid, p_person uuid, p_tool integer)
  RETURNS jsonb
@@ -4465,8 +4477,9 @@ begin
       select coalesce(jsonb_object_agg(tree_no, dealt_by), '{}')
       from public.deals where orchard_id = p_orchard and round_id = v_round and ended_at is null),
     'marked', (
-      select coalesce(jsonb_object_agg(tree_no, true), '{}')
-      from public.big_cut_marks where round_id = v_round and ended_at is null));
+      select coalesce(jsonb_object_agg(m.tree_no, jsonb_build_object('mark', m.id, 'by', m.marked_by, 'photo', (
+        select p.id from public.photos p where p.orchard_id = p_orchard and p.mark_id = m.id order by p.added_at desc limit 1))), '{}')
+      from public.big_cut_marks m where m.round_id = v_round and m.ended_at is null));
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.write_tree_sheet(p_orchard uuid)
@@ -4665,7 +4678,8 @@ declare
   v_photo public.photos;
 begin
   select * into v_photo from public.photos where orchard_id = p_orchard and id = p_photo;
-  if not v_reader.is_lead and (v_photo.taken_by = any (v_reader.own)) is not true then
+  if not v_reader.is_lead and (v_photo.taken_by = any (v_reader.own)) is not true
+    and not exists (select 1 from public.big_cut_marks where id = v_photo.mark_id and ended_at is null) then
     perform private.fail(403, 'not_allowed', 'You cannot read this.');
   end if;
   if v_photo.id is null then perform private.fail(404, 'no_such_photo', 'There is no such photo.'); end if;
@@ -5099,6 +5113,25 @@ begin
          v_visit.before_share, null, v_c.at)));
 end $function$;
 grant execute on function undo_tree(uuid,uuid,uuid,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.unmark_big_cuts(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('unmark_big_cuts', p_orchard, p_command, p_person, 'lead', jsonb_build_object('tree', p_tree));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.tree_or_fail(p_orchard, p_tree);
+
+  update public.big_cut_marks set ended_at = v_c.at
+  where round_id = (private.work_round(p_orchard)).id and tree_no = p_tree and ended_at is null;
+  return private.accept(v_c, 'big_cuts_unmarked', jsonb_build_object('tree', p_tree));
+end $function$;
+grant execute on function unmark_big_cuts(uuid,uuid,uuid,integer) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.withdraw_flag(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid)
  RETURNS jsonb

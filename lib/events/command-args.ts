@@ -150,7 +150,8 @@ export const commandArgs = {
   }),
   deal_trees: shape.object({ trees: shape.array(number), to: shape.array(id) }),
   take_back: shape.object({ trees: shape.array(number) }),
-  mark_big_cuts: shape.object({ tree: number, note, photo: orNull(id) }),
+  mark_big_cuts: shape.object({ tree: number, note }),
+  unmark_big_cuts: shape.object({ tree: number }),
 
   claim_tree: shape.object({
     tree: number,
@@ -184,6 +185,7 @@ export const commandArgs = {
     tree: orNull(number),
     flag: orNull(id),
     claim: orNull(id),
+    mark: orNull(id),
     purpose: shape.oneOf(['flag', 'before', 'after', 'mark']),
     jpeg: text,
   }),

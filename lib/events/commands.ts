@@ -54,6 +54,8 @@ const waitingLane = {
   set_off_today: 'work',
   mend_tool: 'work',
   take_back: 'work',
+  mark_big_cuts: 'work',
+  unmark_big_cuts: 'work',
 
   add_photo: 'photo',
 } as const satisfies Partial<Record<CommandName, Lane>>

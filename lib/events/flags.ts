@@ -2,13 +2,19 @@
 
 import * as shape from '@/lib/util/shape'
 
-import { type Folds, onlyChanges, type Predictions, refuse, when } from './family'
+import { type Folds, type Predictions, refuse, when } from './family'
 import { claimOnTree, soiledAt } from './look-ups'
 import { withEntry, withoutKeys } from './record'
-import { flag, id } from './shapes'
+import { flag, id, number, orNull } from './shapes'
 
 const raised = shape.extend(flag, { flag: id })
 const withdrawn = shape.object({ flag: id })
+/** With a mark it is seen by everybody; the rest of it is the leads'. */
+const added = shape.object({
+  photo: shape.optional(id),
+  tree: orNull(number),
+  mark: shape.optional(id),
+})
 
 export const flagFolds: Folds = {
   flag_raised: when(raised, (state, { flag, ...facts }, { personId, at }) => ({
@@ -23,7 +29,12 @@ export const flagFolds: Folds = {
     ...state,
     flags: withoutKeys(state.flags, [flag]),
   })),
-  photo_added: onlyChanges,
+  photo_added: when(added, (state, { mark, tree, photo }) => {
+    const known = state.marked[tree ?? 0]
+    return known && photo && known.mark === mark
+      ? { ...state, marked: withEntry(state.marked, tree ?? 0, { ...known, photo }) }
+      : state
+  }),
 }
 
 export const flagPredictions: Predictions = {
@@ -66,7 +77,12 @@ export const flagPredictions: Predictions = {
       ]
     )
   },
-  add_photo: () => [],
+  add_photo: (state, { id, args: { mark } }) => {
+    const tree = Object.keys(state.marked).find((no) => state.marked[no]?.mark === mark)
+    return mark === null || tree === undefined
+      ? []
+      : [{ kind: 'photo_added', body: { photo: id, tree: Number(tree), mark } }]
+  },
 }
 
 function keepOutOf({

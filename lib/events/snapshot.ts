@@ -41,7 +41,7 @@ const snapshot = shape.object({
   claims: byId(claim),
   deals: byTree(shape.array(id)),
   dealtBy: byTree(id),
-  marked: byTree(shape.exactly(true)),
+  marked: byTree(shape.object({ mark: id, by: id, photo: shape.nullable(id) })),
   flags: byId(flag),
   stops: byId(stop),
   skills: byId(shape.record(shapes.skill, shape.nullable(shapes.dateOnly))),

@@ -83,6 +83,9 @@ export type Claim = {
   people: Record<string, Part>
 }
 
+/** What was written with it is read with the tree's notes. */
+export type BigCutMark = { mark: string; by: string; photo: string | null }
+
 export type Flag = {
   tree: number
   kind: 'disease' | 'arborist'
@@ -132,8 +135,8 @@ export type State = {
   deals: Record<string, string[]>
   /** Tree number → the lead who dealt it. */
   dealtBy: Record<string, string>
-  /** Trees on which a lead marked the big cuts. */
-  marked: Record<string, true>
+  /** Trees on which the big cuts are marked. */
+  marked: Record<string, BigCutMark>
   /** Open flags. */
   flags: Record<string, Flag>
   /** Of the open shift. */

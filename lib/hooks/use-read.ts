@@ -33,7 +33,7 @@ export function useTreeNotes(tree: number | null): Reading<TreeNote[]> {
     const flags = Object.values(view.confirmed?.flags ?? {})
     const here = flags.filter((flag) => flag.tree === tree).length
     const { work, marked } = view.confirmed ?? {}
-    return `${here}|${work?.[tree ?? 0]?.state}|${marked?.[tree ?? 0]}`
+    return `${here}|${work?.[tree ?? 0]?.state}|${marked?.[tree ?? 0]?.mark}`
   })
   return useRead(tree === null ? null : `notes|${tree}|${version}`, (reads) =>
     reads.treeNotes(tree ?? 0)

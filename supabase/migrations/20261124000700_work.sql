@@ -110,9 +110,9 @@ create table public.big_cut_marks (
   tree_no integer not null,
   marked_by uuid not null,
   note text constraint big_cut_marks_note_length check (char_length(note) <= 300),
-  photo_id uuid,
   marked_at timestamptz not null,
   ended_at timestamptz,
+  constraint big_cut_marks_in_orchard unique (orchard_id, id),
   constraint big_cut_marks_round foreign key (orchard_id, round_id) references public.rounds (orchard_id, id) on delete cascade,
   constraint big_cut_marks_tree foreign key (orchard_id, tree_no) references public.trees (orchard_id, no) on delete no action
 );

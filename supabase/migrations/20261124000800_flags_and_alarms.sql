@@ -31,6 +31,7 @@ create table public.photos (
   tree_no integer,
   flag_id uuid,
   claim_id uuid,
+  mark_id uuid,
   purpose text not null constraint photos_purpose_known check (purpose in ('flag', 'before', 'after', 'mark')),
   jpeg bytea not null,
   taken_by uuid not null,
@@ -38,6 +39,8 @@ create table public.photos (
   constraint photos_tree foreign key (orchard_id, tree_no) references public.trees (orchard_id, no) on delete no action,
   constraint photos_flag foreign key (orchard_id, flag_id) references public.flags (orchard_id, id) on delete cascade,
   constraint photos_claim foreign key (orchard_id, claim_id) references public.claims (orchard_id, id) on delete cascade,
+  constraint photos_mark foreign key (orchard_id, mark_id) references public.big_cut_marks (orchard_id, id) on delete cascade,
+  constraint photos_mark_has_purpose check ((mark_id is not null) = (purpose = 'mark')),
   constraint photos_small check (octet_length(jpeg) <= 200000),
   constraint photos_are_jpeg check (substring(jpeg from 1 for 3) = '\xffd8ff'::bytea),
   constraint photos_tell_nothing_else check (

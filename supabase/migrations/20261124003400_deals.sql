@@ -95,7 +95,7 @@ end $$;
 grant execute on function public.take_back to authenticated;
 
 create function public.mark_big_cuts(
-  p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_note text default null, p_photo uuid default null
+  p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_note text default null
 ) returns jsonb
 language plpgsql volatile security definer set search_path = '' as $$
 declare
@@ -103,7 +103,7 @@ declare
   v_round public.rounds;
 begin
   v_c := private.begin_command('mark_big_cuts', p_orchard, p_command, p_person, 'self',
-    jsonb_build_object('tree', p_tree, 'note', p_note, 'photo', p_photo));
+    jsonb_build_object('tree', p_tree, 'note', p_note));
   if v_c.answer is not null then return v_c.answer; end if;
   if char_length(p_note) > 300 then perform private.fail(400, 'malformed', 'A note has up to 300 characters.'); end if;
   if not exists (select 1 from public.trees where orchard_id = p_orchard and no = p_tree) then
@@ -117,8 +117,23 @@ begin
   end if;
 
   update public.big_cut_marks set ended_at = v_c.at where round_id = v_round.id and tree_no = p_tree and ended_at is null;
-  insert into public.big_cut_marks (id, orchard_id, round_id, tree_no, marked_by, note, photo_id, marked_at)
-  values (p_command, p_orchard, v_round.id, p_tree, p_person, p_note, p_photo, v_c.at);
+  insert into public.big_cut_marks (id, orchard_id, round_id, tree_no, marked_by, note, marked_at)
+  values (p_command, p_orchard, v_round.id, p_tree, p_person, p_note, v_c.at);
   return private.accept(v_c, 'big_cuts_marked', jsonb_build_object('tree', p_tree));
 end $$;
 grant execute on function public.mark_big_cuts to authenticated;
+
+create function public.unmark_big_cuts(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer) returns jsonb
+language plpgsql volatile security definer set search_path = '' as $$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('unmark_big_cuts', p_orchard, p_command, p_person, 'lead', jsonb_build_object('tree', p_tree));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.tree_or_fail(p_orchard, p_tree);
+
+  update public.big_cut_marks set ended_at = v_c.at
+  where round_id = (private.work_round(p_orchard)).id and tree_no = p_tree and ended_at is null;
+  return private.accept(v_c, 'big_cuts_unmarked', jsonb_build_object('tree', p_tree));
+end $$;
+grant execute on function public.unmark_big_cuts to authenticated;

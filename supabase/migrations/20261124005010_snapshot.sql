@@ -158,8 +158,9 @@ begin
       select coalesce(jsonb_object_agg(tree_no, dealt_by), '{}')
       from public.deals where orchard_id = p_orchard and round_id = v_round and ended_at is null),
     'marked', (
-      select coalesce(jsonb_object_agg(tree_no, true), '{}')
-      from public.big_cut_marks where round_id = v_round and ended_at is null));
+      select coalesce(jsonb_object_agg(m.tree_no, jsonb_build_object('mark', m.id, 'by', m.marked_by, 'photo', (
+        select p.id from public.photos p where p.orchard_id = p_orchard and p.mark_id = m.id order by p.added_at desc limit 1))), '{}')
+      from public.big_cut_marks m where m.round_id = v_round and m.ended_at is null));
 end $$;
 
 create function private.trees_in_hand_state(p_orchard uuid) returns jsonb

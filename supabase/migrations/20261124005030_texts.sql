@@ -68,7 +68,8 @@ declare
   v_photo public.photos;
 begin
   select * into v_photo from public.photos where orchard_id = p_orchard and id = p_photo;
-  if not v_reader.is_lead and (v_photo.taken_by = any (v_reader.own)) is not true then
+  if not v_reader.is_lead and (v_photo.taken_by = any (v_reader.own)) is not true
+    and not exists (select 1 from public.big_cut_marks where id = v_photo.mark_id and ended_at is null) then
     perform private.fail(403, 'not_allowed', 'You cannot read this.');
   end if;
   if v_photo.id is null then perform private.fail(404, 'no_such_photo', 'There is no such photo.'); end if;

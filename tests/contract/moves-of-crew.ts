@@ -73,7 +73,12 @@ export const movesOfCrew: Moves = {
     const theirs = all.filter((id) => state.flags[id]?.raisedBy === personId)
     return some('flag', draw.of(draw.chance(4) ? all : theirs))
   },
-  add_photo: ({ draw }) => ({ tree: aTree(draw), purpose: 'before', jpeg: plainJpeg }),
+  add_photo: ({ state, personId, draw }) => {
+    const mark = draw.of(Object.values(state.marked).filter(({ by }) => by === personId))?.mark
+    return mark === undefined
+      ? { tree: aTree(draw), purpose: 'before', jpeg: plainJpeg }
+      : { mark, purpose: 'mark', jpeg: plainJpeg }
+  },
   stop_work: ({ draw }) => ({ block: draw.of([null, 1]) }),
   answer_stop: ({ state, draw }) => some('stop', draw.of(Object.keys(state.stops))),
 }

@@ -89,6 +89,7 @@ export const movesOfLeads: Moves = {
     to: [...new Set([anybody(state, draw), anybody(state, draw)])],
   }),
   take_back: ({ draw }) => ({ trees: [aTree(draw), aTree(draw)] }),
+  unmark_big_cuts: ({ draw }) => ({ tree: aTree(draw) }),
   end_claim: ({ state, draw }) =>
     some('claim', draw.of(Object.keys(state.claims)), {
       howReached: 'Called out to',

@@ -169,6 +169,46 @@ describe.each(engines)('deals, flags and photos on $name', ({ open }) => {
     ).toBe(403)
   })
 
+  test('the photo of a mark is told to all, and nobody hangs one on the mark of another', async () => {
+    const { orchard, lead, ann } = await readyCrew(db)
+    const jpeg = plainJpeg.toString('base64')
+    const { command: mark } = await lead.must('mark_big_cuts', { tree: 3 })
+
+    const { command: photo } = await lead.must('add_photo', { jpeg, purpose: 'mark', mark })
+    expect(await lastEvent(orchard)).toMatchObject({
+      kind: 'photo_added',
+      body: { photo, tree: 3, mark },
+    })
+
+    const others = await ann.send('add_photo', { jpeg, purpose: 'mark', mark })
+    const ofNone = await lead.send('add_photo', { jpeg, purpose: 'mark' })
+    const mislabelled = await lead.send('add_photo', { jpeg, purpose: 'before', mark })
+    expect(others.body.details).toBe('no_such_mark')
+    expect([ofNone, mislabelled].map(({ status }) => status)).toEqual([400, 400])
+  })
+
+  test('a photo that comes after its mark was taken off is kept for leads', async () => {
+    const { orchard, lead, bo } = await readyCrew(db)
+    const { command: mark } = await lead.must('mark_big_cuts', { tree: 3 })
+    await lead.must('unmark_big_cuts', { tree: 3 })
+
+    const jpeg = plainJpeg.toString('base64')
+    const { command: photo } = await lead.must('add_photo', { jpeg, purpose: 'mark', mark })
+
+    expect(await lastEvent(orchard)).toMatchObject({ body: null, leadBody: { photo, tree: 3 } })
+    expect(await bo.read('read_photo', { photo })).toMatchObject({ details: 'not_allowed' })
+  })
+
+  test('only a lead takes a mark off; without it the tree is not open to learners', async () => {
+    const { orchard, lead, ann } = await readyCrew(db)
+    await lead.must('mark_big_cuts', { tree: 3 })
+
+    expect((await ann.send('unmark_big_cuts', { tree: 3 })).status).toBe(403)
+    await lead.must('unmark_big_cuts', { tree: 3 })
+
+    expect(await lastEvent(orchard)).toMatchObject({ kind: 'big_cuts_unmarked', body: { tree: 3 } })
+  })
+
   test.each([
     [
       'with EXIF',

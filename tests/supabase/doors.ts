@@ -322,6 +322,7 @@ export const doors: Record<string, Use[]> = {
     },
   ],
   take_back: [{ right: 'lead', args: () => ({ p_trees: [10] }), outcome: always }],
+  unmark_big_cuts: [{ right: 'lead', args: () => ({ p_tree: 12 }), outcome: always }],
   mark_big_cuts: [
     {
       right: 'self',

@@ -149,6 +149,22 @@ describe.each(engines)('reading on $name', ({ open }) => {
     })
   })
 
+  test('what was marked on a tree everybody sees, as long as the mark stands', async () => {
+    const { lead, ann, bo } = await readyCrew(db)
+    const { command: mark } = await lead.must('mark_big_cuts', { tree: 3 })
+    const { command: photo } = await lead.must('add_photo', {
+      mark,
+      purpose: 'mark',
+      jpeg: plainJpeg,
+    })
+
+    expect(await bo.read('read_photo', { photo })).toEqual({ jpeg: plainJpeg })
+    expect(await snapshotOf(bo)).toMatchObject({ marked: { 3: { mark, by: lead.id, photo } } })
+    await lead.must('unmark_big_cuts', { tree: 3 })
+    expect(await bo.read('read_photo', { photo })).toMatchObject({ details: 'not_allowed' })
+    expect(await snapshotOf(ann)).toMatchObject({ marked: {} })
+  })
+
   test('the notes of a tree are those of this round, newest first', async () => {
     const { lead, ann, bo } = await readyCrew(db)
     const { command: claim } = await ann.must('claim_tree', { tree: 3 })

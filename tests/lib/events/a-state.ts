@@ -85,7 +85,9 @@ export function aState(change: Partial<State> = {}): State {
     claims: {},
     deals: {},
     dealtBy: {},
-    marked: { 1: true, 2: true, 3: true, 4: true },
+    marked: Object.fromEntries(
+      [1, 2, 3, 4].map((tree) => [tree, { mark: idOf(`mark ${tree}`), by: lead, photo: null }])
+    ),
     flags: {},
     stops: {},
     skills: {},

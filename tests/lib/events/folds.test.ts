@@ -331,7 +331,7 @@ const families: Record<string, Case[]> = {
       before: { marked: {} },
       kind: 'big_cuts_marked',
       body: { tree: 9 },
-      after: { marked: { 9: true } },
+      after: { marked: { 9: { mark: idOf('command'), by: ann, photo: null } } },
     },
   ],
   claims: [

@@ -34,6 +34,7 @@ const kinds = [
   'shift_closed off_changed briefing_written briefing_given briefing_signed person_arrived',
   'break_started break_ended person_left equipment_checked tool_added tool_taken tool_returned',
   'tool_failed tool_mended tools_cleaned trees_dealt trees_taken_back big_cuts_marked tree_claimed',
+  'big_cuts_unmarked',
   'tree_undone tree_joined tree_handed_over tree_left tree_released tree_finished also_worked',
   'tree_finished_late claim_ended flag_raised flag_withdrawn photo_added stop_called stop_answered',
   'work_resumed constructor __proto__ toString',
