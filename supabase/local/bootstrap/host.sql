@@ -33,6 +33,28 @@ end $$;
 comment on function local_host.call is
   'A whole call in one statement. The function is executed inside, so the right to execute it is the caller''s.';
 
+create or replace function local_host.calls(p_calls jsonb)
+returns table (answer text, code text, message text, detail text, hint text)
+language plpgsql volatile set search_path = '' as $$
+declare
+  v_call record;
+begin
+  for v_call in select * from jsonb_to_recordset(p_calls) as c(claims text, role text, sql text, values text) loop
+    answer := null; code := null; message := null; detail := null; hint := null;
+    -- What one of them raises is undone and told to that one alone; so its values are read in here.
+    begin
+      answer := local_host.call(v_call.claims, v_call.role, v_call.sql, v_call.values::jsonb);
+    exception when others then
+      get stacked diagnostics code = returned_sqlstate, message = message_text,
+        detail = pg_exception_detail, hint = pg_exception_hint;
+    end;
+    perform set_config('role', 'none', true);
+    return next;
+  end loop;
+end $$;
+comment on function local_host.calls is
+  'Calls of several people in one transaction, in their order; the answers are worth something once it is committed.';
+
 create or replace function local_host.may_join(p_claims text, p_role text, p_topic text) returns boolean
 language plpgsql volatile set search_path = '' as $$
 declare

@@ -1,6 +1,7 @@
 /** Calls one function of schema public by name with named arguments, as the person who asks. */
 import type { Engine } from '../engine/engine'
 import { type Answer, callError } from './answers'
+import { callsOn } from './calls'
 import { answerOfError } from './sql-status'
 
 export type Caller = { role: 'anon' | 'authenticated'; claims: Record<string, unknown> }
@@ -15,23 +16,16 @@ type Signature = {
 export type Rpc = (caller: Caller, name: string, values: Record<string, unknown>) => Promise<Answer>
 
 export function rpcOf(engine: Engine): Rpc {
+  const run = callsOn(engine)
   const known = new Map<string, readonly Signature[]>()
 
   return async (caller, name, values) => {
     try {
       const signature = pick(known.get(name) ?? (await learn(engine, known, name)), values)
       if (!signature) return notFound(name, values)
-      const [row] = await engine.query<{ answer: string | null }>(
-        'select local_host.call($1, $2, $3, $4::jsonb) as answer',
-        [
-          JSON.stringify(caller.claims),
-          caller.role,
-          statementOf(name, signature, values),
-          JSON.stringify(values),
-        ]
-      )
+      const answer = await run({ ...caller, sql: statementOf(name, signature, values), values })
       if (signature.returns === 'nothing') return { status: 204 }
-      return { status: 200, body: row?.answer ?? 'null' }
+      return { status: 200, body: answer ?? 'null' }
     } catch (error) {
       return answerOfError(error, caller.role)
     }

@@ -126,6 +126,31 @@ describe.each(engines)('calling a function on $name', ({ open }) => {
     expect(answers.map(({ status }) => status)).toEqual([400, 400, 400])
   })
 
+  test('calls that wait together end each in its own way, as whoever made them', async () => {
+    const [ann, bo] = [await db.newUser(), await db.newUser()]
+
+    const answers = await Promise.all([
+      db.as(ann, 'add_note', { p_words: 'before the mistakes' }),
+      db.as(ann, 'fail_with', { p_code: 'PT409' }),
+      db.as(bo, 'add_note', { p_words: 'a\u0000b' }),
+      db.as(bo, 'only_owner'),
+      db.as('anon', 'who'),
+      db.as(bo, 'who'),
+      db.as(ann, 'add_note', { p_words: 'after them' }),
+    ])
+
+    expect(answers.map(({ status }) => status)).toEqual([200, 409, 400, 403, 200, 200, 200])
+    expect(answers.slice(4, 6).map(({ body }) => body)).toMatchObject([
+      { user: 'anon', sub: null },
+      { user: 'authenticated', sub: bo },
+    ])
+    expect((await db.as(ann, 'my_notes')).body).toMatchObject([
+      { words: 'before the mistakes' },
+      { words: 'after them' },
+    ])
+    expect((await db.as(bo, 'my_notes')).body).toEqual([])
+  })
+
   test('a broadcast is heard once committed; one too long for a notification is its number only', async () => {
     const ann = await db.newUser()
     const messages = await db.listenMessages()
