@@ -148,20 +148,30 @@ comment on table briefings_given is 'The lead''s "I briefed these people": a per
 create table calls (
   id uuid not null,
   orchard_id uuid not null,
-  shift_id uuid not null,
+  shift_id uuid,
   person_id uuid not null,
   tree_no integer,
   kind text not null,
+  subject_id uuid,
   note text,
   called_at timestamp with time zone not null,
   answered_by uuid,
   answered_at timestamp with time zone,
+  ended_by uuid,
   ended_at timestamp with time zone,
+  outcome text,
+  constraint calls_answer_whole CHECK (((answered_by IS NULL) = (answered_at IS NULL))),
+  constraint calls_end_whole CHECK (((ended_by IS NULL) = (ended_at IS NULL))),
   constraint calls_kind_known CHECK ((kind = ANY (ARRAY['question'::text, 'tool'::text, 'injury'::text, 'lost_person'::text]))),
   constraint calls_note_length CHECK ((char_length(note) <= 300)),
-  constraint calls_pkey PRIMARY KEY (id)
+  constraint calls_outcome_length CHECK ((char_length(outcome) <= 300)),
+  constraint calls_pkey PRIMARY KEY (id),
+  constraint calls_in_orchard UNIQUE (orchard_id, id)
 );
 alter table calls enable row level security;
+comment on column calls.shift_id is 'Null: no shift was open. A call is taken all the same.';
+comment on column calls.subject_id is 'Who is lost; null: somebody who is not on the list.';
+comment on column calls.answered_by is 'Who said last that they come; answered_at is when the first one did.';
 
 create table claim_people (
   id uuid not null default gen_random_uuid(),
@@ -338,16 +348,19 @@ create table incidents (
   id uuid not null,
   orchard_id uuid not null,
   shift_id uuid,
+  call_id uuid,
   tree_no integer,
   kind text not null,
   note text,
+  happened_at timestamp with time zone not null,
   written_by uuid not null,
   written_at timestamp with time zone not null,
+  constraint incidents_kind_known CHECK ((kind = ANY (ARRAY['injury'::text, 'near_miss'::text, 'tool'::text, 'ladder'::text, 'power_line'::text, 'lost_person'::text, 'damage'::text, 'other'::text]))),
   constraint incidents_note_length CHECK ((char_length(note) <= 1000)),
   constraint incidents_pkey PRIMARY KEY (id)
 );
 alter table incidents enable row level security;
-comment on table incidents is 'For leads and managers. No medical detail.';
+comment on table incidents is 'For leads and managers. No medical detail, and nobody''s name but in the note.';
 
 create table invites (
   id uuid not null,
@@ -736,6 +749,8 @@ alter table briefings_given add constraint briefings_given_person FOREIGN KEY (o
 alter table briefings_given add constraint briefings_given_version FOREIGN KEY (shift_id, version) REFERENCES briefings(shift_id, version) ON DELETE CASCADE;
 alter table calls add constraint calls_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table calls add constraint calls_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table calls add constraint calls_subject FOREIGN KEY (orchard_id, subject_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table calls add constraint calls_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
 alter table claim_people add constraint claim_people_claim FOREIGN KEY (orchard_id, claim_id) REFERENCES claims(orchard_id, id) ON DELETE CASCADE;
 alter table claim_people add constraint claim_people_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table claims add constraint claims_buddy FOREIGN KEY (orchard_id, buddy_id) REFERENCES people(orchard_id, id);
@@ -753,7 +768,9 @@ alter table equipment_checks add constraint equipment_checks_shift FOREIGN KEY (
 alter table events add constraint events_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
 alter table flags add constraint flags_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
 alter table hand_ins add constraint hand_ins_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table incidents add constraint incidents_call FOREIGN KEY (orchard_id, call_id) REFERENCES calls(orchard_id, id);
 alter table incidents add constraint incidents_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table incidents add constraint incidents_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
 alter table invites add constraint invites_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
 alter table invites add constraint invites_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table invites add constraint invites_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
@@ -794,6 +811,8 @@ CREATE UNIQUE INDEX attendances_one_open ON public.attendances USING btree (shif
 CREATE UNIQUE INDEX big_cut_marks_one_open ON public.big_cut_marks USING btree (round_id, tree_no) WHERE (ended_at IS NULL);
 CREATE INDEX breaks_by_attendance ON public.breaks USING btree (attendance_id, from_at DESC);
 CREATE UNIQUE INDEX breaks_one_open ON public.breaks USING btree (attendance_id) WHERE (to_at IS NULL);
+CREATE INDEX calls_by_shift ON public.calls USING btree (shift_id, called_at DESC);
+CREATE INDEX calls_open ON public.calls USING btree (orchard_id) WHERE (ended_at IS NULL);
 CREATE INDEX claim_people_by_claim ON public.claim_people USING btree (claim_id);
 CREATE UNIQUE INDEX claim_people_one_holder ON public.claim_people USING btree (claim_id) WHERE ((to_at IS NULL) AND (part = 'holder'::text));
 CREATE UNIQUE INDEX claim_people_one_tree_a_person ON public.claim_people USING btree (person_id) WHERE (to_at IS NULL);
@@ -804,6 +823,7 @@ CREATE INDEX consents_by_person ON public.consents USING btree (person_id, seaso
 CREATE UNIQUE INDEX deals_one_open ON public.deals USING btree (orchard_id, tree_no) WHERE (ended_at IS NULL);
 CREATE INDEX equipment_checks_latest ON public.equipment_checks USING btree (shift_id, person_id, checked_at DESC);
 CREATE INDEX flags_open ON public.flags USING btree (orchard_id, tree_no) WHERE (ended_at IS NULL);
+CREATE INDEX incidents_newest ON public.incidents USING btree (orchard_id, happened_at DESC);
 CREATE INDEX logins_by_person ON public.logins USING btree (orchard_id, person_id) WHERE (ended_at IS NULL);
 CREATE UNIQUE INDEX logins_one_open ON public.logins USING btree (user_id, person_id) WHERE (ended_at IS NULL);
 CREATE UNIQUE INDEX shifts_one_open ON public.shifts USING btree (orchard_id) WHERE (state = 'open'::text);
@@ -926,6 +946,30 @@ begin
 end $function$;
 grant execute on function admit_person(uuid,uuid,uuid,uuid) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.answer_call(p_orchard uuid, p_command uuid, p_person uuid, p_call uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_call public.calls;
+begin
+  v_c := private.begin_command('answer_call', p_orchard, p_command, p_person, 'lead', jsonb_build_object('call', p_call));
+  if v_c.answer is not null then return v_c.answer; end if;
+  v_call := private.call_or_fail(p_orchard, p_call);
+
+  update public.calls set answered_by = p_person, answered_at = coalesce(answered_at, v_c.at)
+  where id = p_call and ended_at is null
+  returning * into v_call;
+  if not found then v_call := private.call_or_fail(p_orchard, p_call); end if;
+  return private.tell_of_call(v_c, v_call, 'call_answered', private.filled(jsonb_build_object(
+    'call', p_call, 'answeredBy', v_call.answered_by, 'answeredAt', private.instant(v_call.answered_at))));
+end $function$;
+comment on function answer_call(uuid,uuid,uuid,uuid) is 'I am coming. Who says so last comes; the first answer is when the caller was heard.';
+grant execute on function answer_call(uuid,uuid,uuid,uuid) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.answer_stop(p_orchard uuid, p_command uuid, p_person uuid, p_stop uuid, p_answer text DEFAULT NULL::text)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -1007,6 +1051,38 @@ begin
   return private.accept(v_c, 'trees_brought_in', jsonb_build_object('sheet', v_sheet, 'count', v_count));
 end $function$;
 grant execute on function bring_in_trees(uuid,uuid,uuid,jsonb,jsonb,jsonb) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.call_for_help(p_orchard uuid, p_command uuid, p_person uuid, p_kind text, p_tree integer DEFAULT NULL::integer, p_subject uuid DEFAULT NULL::uuid, p_note text DEFAULT NULL::text, p_at timestamp with time zone DEFAULT NULL::timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+  v_call public.calls;
+begin
+  v_c := private.begin_command('call_for_help', p_orchard, p_command, p_person, 'self', jsonb_build_object(
+    'kind', p_kind, 'tree', p_tree, 'subject', p_subject, 'note', p_note, 'at', p_at));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_kind in ('question', 'tool', 'injury', 'lost_person'), 'p_kind: question, tool, injury or lost_person.');
+  if p_tree is not null then perform private.tree_or_fail(p_orchard, p_tree); end if;
+  -- Also somebody who was removed meanwhile: that they are looked for is what counts.
+  if p_subject is not null and not exists (select 1 from public.people where orchard_id = p_orchard and id = p_subject) then
+    perform private.fail(404, 'no_such_person', 'This person is not in the orchard.');
+  end if;
+
+  v_shift := private.open_shift(p_orchard);
+  -- Too many words are cut: a call is not lost for them.
+  insert into public.calls (id, orchard_id, shift_id, person_id, tree_no, kind, subject_id, note, called_at)
+  values (p_command, p_orchard, v_shift.id, p_person, p_tree, p_kind, case p_kind when 'lost_person' then p_subject end,
+    left(nullif(btrim(p_note), ''), 300),
+    private.when_said(p_at, coalesce(v_shift.opened_at, v_c.at - interval '12 hours'), v_c.at))
+  returning * into v_call;
+  return private.tell_of_call(v_c, v_call, 'call_made', private.call_told(v_call));
+end $function$;
+grant execute on function call_for_help(uuid,uuid,uuid,text,integer,uuid,text,timestamp with time zone) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.change_orchard(p_orchard uuid, p_command uuid, p_person uuid, p_name text DEFAULT NULL::text, p_language text DEFAULT NULL::text, p_units text DEFAULT NULL::text, p_house_rules jsonb DEFAULT NULL::jsonb, p_emergency jsonb DEFAULT NULL::jsonb)
  RETURNS jsonb
@@ -1212,7 +1288,8 @@ begin
     || jsonb_build_object(
       'returned', private.return_tools(v_c, (select array_agg(x::integer) from jsonb_array_elements_text(v_left -> 'tools') x), v_why -> 'tools'),
       'dealsEnded', private.end_deals(p_orchard, (
-        select array_agg(tree_no) from public.deals where orchard_id = p_orchard and ended_at is null), v_c.at));
+        select array_agg(tree_no) from public.deals where orchard_id = p_orchard and ended_at is null), v_c.at),
+      'callsEnded', private.end_calls(v_c, (select array_agg(id) from public.calls where shift_id = v_shift.id and ended_at is null)));
   perform private.sign_out(v_c, id, v_c.at, v_why -> 'people' ->> person_id::text)
   from public.attendances where shift_id = v_shift.id and left_at is null;
   -- Also a link that was made when no shift was open: it would let in at once on any other day.
@@ -1320,6 +1397,29 @@ begin
   return private.accept(v_c, 'break_ended', jsonb_build_object('at', private.instant(v_break.to_at)));
 end $function$;
 grant execute on function end_break(uuid,uuid,uuid,timestamp with time zone) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.end_call(p_orchard uuid, p_command uuid, p_person uuid, p_call uuid, p_outcome text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_call public.calls;
+begin
+  v_c := private.begin_command('end_call', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('call', p_call, 'outcome', p_outcome));
+  if v_c.answer is not null then return v_c.answer; end if;
+  v_call := private.call_or_fail(p_orchard, p_call);
+  if v_call.person_id <> p_person and not v_c.by_lead then return private.refuse(v_c, private.code('not_yours')); end if;
+
+  perform private.end_calls(v_c, array[p_call]);
+  -- What came of it may be told again, better.
+  update public.calls set outcome = coalesce(left(nullif(btrim(p_outcome), ''), 300), outcome) where id = p_call;
+  return private.tell_of_call(v_c, v_call, 'call_ended', jsonb_build_object('callsEnded', jsonb_build_array(p_call)));
+end $function$;
+grant execute on function end_call(uuid,uuid,uuid,uuid,text) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.end_claim(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_how_reached text, p_share integer DEFAULT NULL::integer)
  RETURNS jsonb
@@ -2026,7 +2126,7 @@ begin
 end $function$;
 grant execute on function open_shift(uuid,uuid,uuid,uuid,jsonb) to authenticated;
 
-CREATE OR REPLACE FUNCTION private.accept(p_c private.command, p_kind text, p_body jsonb, p_lead_body jsonb DEFAULT NULL::jsonb, p_own boolean DEFAULT false, p_result jsonb DEFAULT '{}'::jsonb)
+CREATE OR REPLACE FUNCTION private.accept(p_c private.command, p_kind text, p_body jsonb, p_lead_body jsonb DEFAULT NULL::jsonb, p_own boolean DEFAULT false, p_result jsonb DEFAULT '{}'::jsonb, p_about uuid DEFAULT NULL::uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
  SET search_path TO ''
@@ -2034,17 +2134,19 @@ AS $function$
 declare
   v_head public.orchard_heads;
   v_body jsonb := jsonb_strip_nulls(p_body);
+  v_told private.command := p_c;
 begin
+  v_told.person_id := coalesce(p_about, p_c.person_id);
   update public.orchard_heads set head = head + 1 where orchard_id = p_c.orchard_id returning * into v_head;
   insert into public.events (orchard_id, n, at, command_id, person_id, by_person_id, kind, body, lead_body, own)
-  values (p_c.orchard_id, v_head.head, p_c.at, p_c.command_id, p_c.person_id, p_c.by_person_id, p_kind,
+  values (p_c.orchard_id, v_head.head, p_c.at, p_c.command_id, v_told.person_id, p_c.by_person_id, p_kind,
           v_body, jsonb_strip_nulls(p_lead_body), p_own);
   perform realtime.send(
-    private.event_heard(v_head.head, p_c, p_kind, v_body, p_lead_body is not null),
+    private.event_heard(v_head.head, v_told, p_kind, v_body, p_lead_body is not null),
     'event', private.topic(p_c.orchard_id, v_head.channel_epoch), true);
   return private.store_answer(p_c, jsonb_build_object('n', v_head.head) || jsonb_strip_nulls(p_result));
 end $function$;
-comment on function private.accept(private.command,text,jsonb,jsonb,boolean,jsonb) is 'Steps 6 and 7. The answer is {"n": number of the event, …result}.';
+comment on function private.accept(private.command,text,jsonb,jsonb,boolean,jsonb,uuid) is 'Steps 6 and 7. The answer is {"n": number of the event, …result}. p_about: the person concerned, where it is not the one whose work it is.';
 
 CREATE OR REPLACE FUNCTION private.acting_or_fail(p_orchard uuid, p_person uuid, p_right text)
  RETURNS people
@@ -2363,6 +2465,46 @@ begin
     case when p_result = 'done' then 'tree_finished' else 'tree_released' end || case when v_in.how = 'late' then '_late' else '' end,
     v_body, jsonb_build_object('seconds', v_seconds), true,
     case when v_in.how = 'late' then jsonb_build_object('kept', 'late') else '{}'::jsonb end);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.call_or_fail(p_orchard uuid, p_call uuid)
+ RETURNS calls
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_call public.calls;
+begin
+  select * into v_call from public.calls where orchard_id = p_orchard and id = p_call;
+  if not found then perform private.fail(404, 'no_such_call', 'There is no such call.'); end if;
+  return v_call;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.call_told(p_call calls)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return jsonb_build_object('call', p_call.id, 'kind', p_call.kind, 'tree', p_call.tree_no, 'subject', p_call.subject_id,
+    'calledBy', p_call.person_id, 'calledAt', private.instant(p_call.called_at),
+    'answeredBy', p_call.answered_by, 'answeredAt', private.instant(p_call.answered_at));
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.calls_state(p_reader private.reader)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return jsonb_build_object('calls', (
+    select coalesce(jsonb_object_agg(c.id, private.call_told(c) - 'call'), '{}')
+    from public.calls c
+    where c.orchard_id = p_reader.orchard_id and c.ended_at is null
+      and (p_reader.is_lead or c.kind = 'lost_person' or c.person_id = any (p_reader.own))));
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.cannot_be_dealt(p_orchard uuid, p_round rounds, p_trees integer[])
@@ -2696,6 +2838,23 @@ begin
     'withdraw_minutes', 2,
     'undo_minutes', 10);
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.end_calls(p_c private.command, p_calls uuid[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_ended jsonb;
+begin
+  with ended as (
+    update public.calls set ended_by = p_c.by_person_id, ended_at = p_c.at
+    where orchard_id = p_c.orchard_id and id = any (p_calls) and ended_at is null
+    returning id)
+  select jsonb_agg(id order by id) into v_ended from ended;
+  return coalesce(v_ended, '[]');
+end $function$;
+comment on function private.end_calls(private.command,uuid[]) is 'The change callsEnded.';
 
 CREATE OR REPLACE FUNCTION private.end_claim(p_claim uuid, p_at timestamp with time zone, p_how text, p_note text DEFAULT NULL::text)
  RETURNS void
@@ -4224,10 +4383,25 @@ begin
     'returned', private.return_tools(p_c, (
       select array_agg(tool_no) from public.tool_holdings
       where orchard_id = p_c.orchard_id and person_id = p_subject and returned_at is null)),
-    'left', (select coalesce(jsonb_agg(person_id), '[]') from public.attendances where person_id = p_subject and left_at is null));
+    'left', (select coalesce(jsonb_agg(person_id), '[]') from public.attendances where person_id = p_subject and left_at is null),
+    'callsEnded', private.end_calls(p_c, (
+      select array_agg(id) from public.calls where orchard_id = p_c.orchard_id and person_id = p_subject and ended_at is null)));
   perform private.sign_out(p_c, id, p_c.at) from public.attendances where person_id = p_subject and left_at is null;
   return v_taken;
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.tell_of_call(p_c private.command, p_call calls, p_kind text, p_facts jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  if p_call.kind = 'lost_person' then
+    return private.accept(p_c, p_kind, p_facts, p_about => p_call.person_id);
+  end if;
+  return private.accept(p_c, p_kind, null, p_facts, p_own => true, p_about => p_call.person_id);
+end $function$;
+comment on function private.tell_of_call(private.command,calls,text,jsonb) is 'Of the caller, whoever tapped, so that their own devices hear it.';
 
 CREATE OR REPLACE FUNCTION private.tidy()
  RETURNS void
@@ -4667,6 +4841,53 @@ begin
 end $function$;
 grant execute on function read_briefing(uuid,uuid) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.read_calls(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_shift uuid;
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  select id into v_shift from public.shifts
+  where orchard_id = p_orchard and state <> 'scheduled'
+  order by state = 'open' desc, closed_at desc limit 1;
+
+  return (
+    select coalesce(jsonb_agg(private.call_told(c) || jsonb_build_object(
+      'note', c.note, 'endedBy', c.ended_by, 'endedAt', private.instant(c.ended_at), 'outcome', c.outcome,
+      'hasIncident', exists (select 1 from public.incidents i where i.orchard_id = p_orchard and i.call_id = c.id))
+      order by c.called_at desc), '[]')
+    from (
+      select * from public.calls
+      where orchard_id = p_orchard and (shift_id = v_shift or ended_at is null)
+      order by called_at desc limit 200) c
+  );
+end $function$;
+comment on function read_calls(uuid) is 'Of the open shift, else of the last one; and whatever nobody has ended.';
+grant execute on function read_calls(uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.read_incidents(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  return (
+    select coalesce(jsonb_agg(jsonb_build_object(
+      'incident', i.id, 'kind', i.kind, 'tree', i.tree_no, 'note', i.note, 'call', i.call_id,
+      'happenedAt', private.instant(i.happened_at), 'writtenBy', i.written_by, 'writtenAt', private.instant(i.written_at))
+      order by i.happened_at desc), '[]')
+    from (select * from public.incidents where orchard_id = p_orchard order by happened_at desc limit 200) i
+  );
+end $function$;
+comment on function read_incidents(uuid) is 'The newest 200.';
+grant execute on function read_incidents(uuid) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.read_photo(p_orchard uuid, p_photo uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -4921,7 +5142,8 @@ begin
     || private.rounds_state(p_orchard)
     || private.crew_state(v_reader)
     || private.work_state(p_orchard)
-    || private.trees_in_hand_state(p_orchard);
+    || private.trees_in_hand_state(p_orchard)
+    || private.calls_state(v_reader);
 end $function$;
 grant execute on function snapshot(uuid,uuid) to authenticated;
 
@@ -5187,6 +5409,34 @@ begin
   return private.accept(v_c, 'briefing_written', jsonb_build_object('shift', p_shift, 'version', v_version, 'change', v_change));
 end $function$;
 grant execute on function write_briefing(uuid,uuid,uuid,uuid,jsonb,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.write_incident(p_orchard uuid, p_command uuid, p_person uuid, p_kind text, p_tree integer DEFAULT NULL::integer, p_note text DEFAULT NULL::text, p_at timestamp with time zone DEFAULT NULL::timestamp with time zone, p_call uuid DEFAULT NULL::uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift uuid;
+begin
+  v_c := private.begin_command('write_incident', p_orchard, p_command, p_person, 'lead', jsonb_build_object(
+    'kind', p_kind, 'tree', p_tree, 'note', p_note, 'at', p_at, 'call', p_call));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(
+    p_kind in ('injury', 'near_miss', 'tool', 'ladder', 'power_line', 'lost_person', 'damage', 'other'),
+    'p_kind: injury, near_miss, tool, ladder, power_line, lost_person, damage or other.');
+  perform private.need(p_note is null or char_length(p_note) <= 1000, 'p_note: up to 1,000 characters.');
+  perform private.need(p_at is null or private.is_moment(p_at), 'p_at: a moment, or null.');
+  if p_tree is not null then perform private.tree_or_fail(p_orchard, p_tree); end if;
+  if p_call is not null then v_shift := (private.call_or_fail(p_orchard, p_call)).shift_id; end if;
+
+  insert into public.incidents (id, orchard_id, shift_id, call_id, tree_no, kind, note, happened_at, written_by, written_at)
+  values (p_command, p_orchard, coalesce(v_shift, (private.open_shift(p_orchard)).id), p_call, p_tree, p_kind,
+    nullif(btrim(p_note), ''), least(coalesce(p_at, v_c.at), v_c.at), p_person, v_c.at);
+  return private.accept(v_c, 'incident_written', null, jsonb_build_object('incident', p_command));
+end $function$;
+grant execute on function write_incident(uuid,uuid,uuid,text,integer,text,timestamp with time zone,uuid) to authenticated;
 
 -- default privileges everywhere functions: {rowcall_owner=X/rowcall_owner}
 -- default privileges in public S: {anon=rwU/rowcall_owner,authenticated=rwU/rowcall_owner,service_role=rwU/rowcall_owner}

@@ -125,3 +125,31 @@ export const notes = shape.array(
   })
 )
 export type TreeNote = shape.Out<typeof notes>[number]
+
+export const calls = shape.array(
+  shape.extend(shapes.call, {
+    call: id,
+    calledBy: id,
+    calledAt: instant,
+    note: shapes.orNull(text),
+    endedBy: shapes.orNull(id),
+    endedAt: shapes.orNull(instant),
+    outcome: shapes.orNull(text),
+    hasIncident: shape.boolean,
+  })
+)
+export type CallRead = shape.Out<typeof calls>[number]
+
+export const incidents = shape.array(
+  shape.object({
+    incident: id,
+    kind: shapes.incidentKind,
+    tree: shapes.orNull(number),
+    note: shapes.orNull(text),
+    call: shapes.orNull(id),
+    happenedAt: instant,
+    writtenBy: id,
+    writtenAt: instant,
+  })
+)
+export type Incident = shape.Out<typeof incidents>[number]

@@ -114,6 +114,12 @@ export function openBackend(where: BackendAddress, options: ClientOptions = {}) 
       return read({ name: 'read_photo', values }, shapes.photo)
     },
 
+    calls: (orchardId: string) =>
+      read({ name: 'read_calls', values: { p_orchard: orchardId } }, shapes.calls),
+
+    incidents: (orchardId: string) =>
+      read({ name: 'read_incidents', values: { p_orchard: orchardId } }, shapes.incidents),
+
     treeNotes: (orchardId: string, tree: number) => {
       const values = { p_orchard: orchardId, p_tree: tree }
       return read({ name: 'tree_notes', values }, shapes.notes)

@@ -22,6 +22,7 @@ export const changes = shape.object({
   dirty: shape.optional(shape.array(number)),
   returned: shape.optional(shape.array(number)),
   left: shape.optional(shape.array(id)),
+  callsEnded: shape.optional(shape.array(id)),
   channel: shape.optional(number),
   sheet: shape.optional(number),
 })
@@ -29,6 +30,7 @@ export type Changes = shape.Out<typeof changes>
 
 export function foldChanges(state: State, change: Changes): State {
   const { work, claimsEnded = [], claimsLeft, dealsEnded = [], dirty, returned, left = [] } = change
+  const { callsEnded = [] } = change
   return {
     ...state,
     work: work ? worked(state.work, work) : state.work,
@@ -37,6 +39,7 @@ export function foldChanges(state: State, change: Changes): State {
     dealtBy: withoutKeys(state.dealtBy, dealsEnded),
     tools: toolsAfter(state.tools, dirty, returned),
     attendance: withoutKeys(state.attendance, left),
+    calls: withoutKeys(state.calls, callsEnded),
     channelEpoch: change.channel ?? state.channelEpoch,
     sheetVersion: change.sheet ?? state.sheetVersion,
   }

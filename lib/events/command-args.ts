@@ -4,10 +4,12 @@ import * as shape from '@/lib/util/shape'
 
 import {
   briefingChange,
+  callKind,
   claimKind,
   dateOnly,
   flagKind,
   id,
+  incidentKind,
   instant,
   language,
   number,
@@ -194,6 +196,23 @@ export const commandArgs = {
   /** Null: to whatever the stop asks now. */
   answer_stop: shape.object({ stop: id, answer: orNull(stopAnswer) }),
   resume_work: shape.object({ stop: id }),
+
+  call_for_help: shape.object({
+    kind: callKind,
+    tree: orNull(number),
+    subject: orNull(id),
+    note,
+    at,
+  }),
+  answer_call: shape.object({ call: id }),
+  end_call: shape.object({ call: id, outcome: note }),
+  write_incident: shape.object({
+    kind: incidentKind,
+    tree: orNull(number),
+    note,
+    at,
+    call: orNull(id),
+  }),
 
   hand_in: shape.object({ work: shape.array(shape.anything) }),
 }

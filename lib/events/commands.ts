@@ -31,6 +31,9 @@ const waitingLane = {
   stop_work: 'urgent',
   answer_stop: 'urgent',
   flag_tree: 'urgent',
+  call_for_help: 'urgent',
+  answer_call: 'urgent',
+  end_call: 'urgent',
 
   give_consent: 'work',
   sign_briefing: 'work',
@@ -47,6 +50,7 @@ const waitingLane = {
   release_tree: 'work',
   finish_tree: 'work',
   withdraw_flag: 'work',
+  write_incident: 'work',
 
   add_person: 'work',
   admit_person: 'work',
@@ -66,7 +70,7 @@ export function mayWait(name: CommandName): name is WaitingName {
   return Object.hasOwn(waitingLane, name)
 }
 
-/** Stops, answers and hazards go before work, work before photos. */
+/** Stops, calls, answers and hazards go before work, work before photos. */
 export function laneOf(name: CommandName): Lane {
   return mayWait(name) ? waitingLane[name] : 'work'
 }

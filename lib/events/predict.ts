@@ -2,6 +2,7 @@
 
 import { attendancePredictions } from './attendance'
 import { briefingPredictions } from './briefing'
+import { callPredictions } from './calls'
 import { claimPredictions } from './claims'
 import type { Command } from './commands'
 import { dealPredictions } from './deals'
@@ -26,6 +27,7 @@ const predictions: Predictions = {
   ...claimPredictions,
   ...flagPredictions,
   ...stopPredictions,
+  ...callPredictions,
 }
 
 /**

@@ -4,6 +4,7 @@ import * as shape from '@/lib/util/shape'
 
 import { attendanceFolds } from './attendance'
 import { briefingFolds } from './briefing'
+import { callFolds } from './calls'
 import { changes, foldChanges } from './changes'
 import { claimFolds } from './claims'
 import { dealFolds } from './deals'
@@ -30,6 +31,7 @@ const folds: Folds = {
   ...claimFolds,
   ...flagFolds,
   ...stopFolds,
+  ...callFolds,
 }
 
 /** Total: an event out of turn changes nothing, and no event makes it throw. */

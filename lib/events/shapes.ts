@@ -35,6 +35,19 @@ export const purpose = shape.oneOf(['work', 'teaching'])
 export const flagKind = shape.oneOf(['disease', 'arborist'])
 export const signal = shape.oneOf(['horn', 'whistle', 'voice'])
 export const roundKind = shape.oneOf(['winter', 'summer', 'after_harvest', 'training'])
+export const callKind = shape.oneOf(['question', 'tool', 'injury', 'lost_person'])
+/** Common practice, no source: what leads tell the manager of at the end of a day. */
+export const incidentKinds = [
+  'injury',
+  'near_miss',
+  'tool',
+  'ladder',
+  'power_line',
+  'lost_person',
+  'damage',
+  'other',
+] as const
+export const incidentKind = shape.oneOf(incidentKinds)
 export const stopAnswer = shape.oneOf(['stopped', 'resumed'])
 
 export const orchard = shape.object({
@@ -103,4 +116,14 @@ export const stop = shape.object({
   calledAt: shape.optional(instant),
   resumed: shape.withDefault(shape.boolean, false),
   answers: shape.withDefault(shape.record(id, stopAnswer), {}),
+})
+
+export const call = shape.object({
+  kind: callKind,
+  tree: orNull(number),
+  subject: orNull(id),
+  calledBy: shape.optional(id),
+  calledAt: shape.optional(instant),
+  answeredBy: orNull(id),
+  answeredAt: orNull(instant),
 })

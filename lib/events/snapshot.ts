@@ -13,6 +13,7 @@ const byId = <Value extends shape.Shape>(value: Value) => shape.record(id, value
 /** Here everything is said: nothing is taken from the event that carries it. */
 const claim = shape.extend(shapes.claim, { openedAt: shapes.instant })
 const flag = shape.extend(shapes.flag, { raisedBy: id, raisedAt: shapes.instant })
+const call = shape.extend(shapes.call, { calledBy: id, calledAt: shapes.instant })
 const stop = shape.extend(shapes.stop, { calledBy: id, calledAt: shapes.instant })
 
 const snapshot = shape.object({
@@ -44,6 +45,7 @@ const snapshot = shape.object({
   marked: byTree(shape.object({ mark: id, by: id, photo: shape.nullable(id) })),
   flags: byId(flag),
   stops: byId(stop),
+  calls: byId(call),
   skills: byId(shape.record(shapes.skill, shape.nullable(shapes.dateOnly))),
   consents: byId(number),
   minors: byId(shape.object({ guardianId: shape.nullable(id) })),

@@ -107,6 +107,22 @@ export type Stop = {
   answers: Record<string, 'stopped' | 'resumed'>
 }
 
+export type CallKind = 'question' | 'tool' | 'injury' | 'lost_person'
+
+/** Somebody calls for help. */
+export type Call = {
+  kind: CallKind
+  /** Where they are; of a lost person, where that one was last. */
+  tree: number | null
+  /** Who is lost; null: somebody who is not on the list. */
+  subject: string | null
+  calledBy: string
+  calledAt: Instant
+  /** Who comes. */
+  answeredBy: string | null
+  answeredAt: Instant | null
+}
+
 export type State = {
   orchardId: string
   epoch: string
@@ -141,6 +157,11 @@ export type State = {
   flags: Record<string, Flag>
   /** Of the open shift. */
   stops: Record<string, Stop>
+  /**
+   * Calls that nobody has ended. Others than leads know of their own, and whoever is looked for: any of
+   * them may have seen that person last.
+   */
+  calls: Record<string, Call>
   /** Person → skill → last day, or null without an end. */
   skills: Record<string, Partial<Record<Skill, DateOnly | null>>>
   /** Person → latest season with consent to the text in force. */

@@ -4,7 +4,14 @@ export type { BeginResult } from '@/lib/state/begun'
 export * from '@/lib/state/me'
 export * from '@/lib/state/people'
 export * from '@/lib/state/readiness'
-export type { Briefing, Invite, PrivatePeople, TreeNote } from '@/lib/state/reads'
+export type {
+  Briefing,
+  CallRead,
+  Incident,
+  Invite,
+  PrivatePeople,
+  TreeNote,
+} from '@/lib/state/reads'
 export type { Send } from '@/lib/state/sending'
 export type { Sent } from '@/lib/state/sent'
 export * from '@/lib/state/trees'
@@ -12,6 +19,14 @@ export type { Begun, Kept, Membership, Phase, Sheet, Signal, View } from '@/lib/
 export { RowcallProvider } from './provider'
 export { type Draft, useDraft } from './use-draft'
 export { useNow } from './use-now'
-export { type Reading, useBriefing, usePhoto, usePrivatePeople, useTreeNotes } from './use-read'
+export {
+  type Reading,
+  useBriefing,
+  useCalls,
+  useIncidents,
+  usePhoto,
+  usePrivatePeople,
+  useTreeNotes,
+} from './use-read'
 export { usePhase, useSelect } from './use-select'
 export { type Doings, useRowcall, useSend } from './use-send'

@@ -6,7 +6,14 @@ import { useEffect, useState } from 'react'
 
 import type { FaultCode, Outcome } from '@/lib/events/answer'
 import { openShiftOf } from '@/lib/state/me'
-import type { Briefing, PrivatePeople, Reads, TreeNote } from '@/lib/state/reads'
+import type {
+  Briefing,
+  CallRead,
+  Incident,
+  PrivatePeople,
+  Reads,
+  TreeNote,
+} from '@/lib/state/reads'
 
 import { useComingClient } from './provider'
 import { useSelect } from './use-select'
@@ -47,6 +54,21 @@ export function usePrivatePeople(): Reading<PrivatePeople> {
     return `${people}|${openShiftOf(view)?.id}`
   })
   return useRead(`people|${version}`, (reads) => reads.privatePeople())
+}
+
+/** For leads: of this shift, with what was written. Read again whenever a call changes. */
+export function useCalls(): Reading<CallRead[]> {
+  const version = useSelect((view) =>
+    Object.entries(view.confirmed?.calls ?? {})
+      .map(([id, { answeredBy }]) => `${id}|${answeredBy}`)
+      .join()
+  )
+  return useRead(`calls|${version}`, (reads) => reads.calls())
+}
+
+/** For leads. No event tells of an incident but its number, so `again` says when to ask anew. */
+export function useIncidents(again: number): Reading<Incident[]> {
+  return useRead(`incidents|${again}`, (reads) => reads.incidents())
 }
 
 /** `key` null: there is nothing to read yet. */

@@ -1,11 +1,18 @@
 /** Things that are read one at a time. What was read once can be read again without signal. */
 
-import type { Briefing, Invite, PrivatePeople, TreeNote } from '@/lib/data/answers'
+import type {
+  Briefing,
+  CallRead,
+  Incident,
+  Invite,
+  PrivatePeople,
+  TreeNote,
+} from '@/lib/data/answers'
 import type { Backend } from '@/lib/data/backend'
 import type { Outcome } from '@/lib/events/answer'
 import type { Storage } from '@/lib/sync/ports'
 
-export type { Briefing, Invite, PrivatePeople, TreeNote }
+export type { Briefing, CallRead, Incident, Invite, PrivatePeople, TreeNote }
 
 export type Reads = {
   briefing: (shiftId: string) => Promise<Outcome<Briefing | null>>
@@ -13,10 +20,16 @@ export type Reads = {
   treeNotes: (tree: number) => Promise<Outcome<TreeNote[]>>
   /** Telephone numbers are never kept on a device. */
   privatePeople: () => Promise<Outcome<PrivatePeople>>
+  /** Nor is what somebody wrote of a person. */
+  calls: () => Promise<Outcome<CallRead[]>>
+  incidents: () => Promise<Outcome<Incident[]>>
 }
 
 export function readsOf(
-  backend: Pick<Backend, 'briefing' | 'photo' | 'treeNotes' | 'privatePeople'>,
+  backend: Pick<
+    Backend,
+    'briefing' | 'photo' | 'treeNotes' | 'privatePeople' | 'calls' | 'incidents'
+  >,
   storage: Storage,
   { owner, orchardId }: { owner: string; orchardId: string }
 ): Reads {
@@ -25,6 +38,8 @@ export function readsOf(
     photo: (id) => backend.photo(orchardId, id),
     treeNotes: (tree) => kept(`notes|${tree}`, () => backend.treeNotes(orchardId, tree)),
     privatePeople: () => backend.privatePeople(orchardId),
+    calls: () => backend.calls(orchardId),
+    incidents: () => backend.incidents(orchardId),
   }
 
   async function kept<Value>(

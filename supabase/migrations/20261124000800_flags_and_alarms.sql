@@ -54,18 +54,31 @@ comment on constraint photos_tell_nothing_else on public.photos is
 create table public.calls (
   id uuid primary key,
   orchard_id uuid not null,
-  shift_id uuid not null,
+  shift_id uuid,
   person_id uuid not null,
   tree_no integer,
   kind text not null constraint calls_kind_known check (kind in ('question', 'tool', 'injury', 'lost_person')),
+  subject_id uuid,
   note text constraint calls_note_length check (char_length(note) <= 300),
   called_at timestamptz not null,
   answered_by uuid,
   answered_at timestamptz,
+  ended_by uuid,
   ended_at timestamptz,
+  outcome text constraint calls_outcome_length check (char_length(outcome) <= 300),
+  constraint calls_in_orchard unique (orchard_id, id),
   constraint calls_shift foreign key (orchard_id, shift_id) references public.shifts (orchard_id, id) on delete cascade,
-  constraint calls_person foreign key (orchard_id, person_id) references public.people (orchard_id, id) on delete cascade
+  constraint calls_person foreign key (orchard_id, person_id) references public.people (orchard_id, id) on delete cascade,
+  constraint calls_subject foreign key (orchard_id, subject_id) references public.people (orchard_id, id) on delete cascade,
+  constraint calls_tree foreign key (orchard_id, tree_no) references public.trees (orchard_id, no) on delete no action,
+  constraint calls_answer_whole check ((answered_by is null) = (answered_at is null)),
+  constraint calls_end_whole check ((ended_by is null) = (ended_at is null))
 );
+create index calls_open on public.calls (orchard_id) where ended_at is null;
+create index calls_by_shift on public.calls (shift_id, called_at desc);
+comment on column public.calls.shift_id is 'Null: no shift was open. A call is taken all the same.';
+comment on column public.calls.subject_id is 'Who is lost; null: somebody who is not on the list.';
+comment on column public.calls.answered_by is 'Who said last that they come; answered_at is when the first one did.';
 
 create table public.stops (
   id uuid primary key,
@@ -100,14 +113,20 @@ create table public.incidents (
   id uuid primary key,
   orchard_id uuid not null,
   shift_id uuid,
+  call_id uuid,
   tree_no integer,
-  kind text not null,
+  kind text not null constraint incidents_kind_known check (
+    kind in ('injury', 'near_miss', 'tool', 'ladder', 'power_line', 'lost_person', 'damage', 'other')),
   note text constraint incidents_note_length check (char_length(note) <= 1000),
+  happened_at timestamptz not null,
   written_by uuid not null,
   written_at timestamptz not null,
-  constraint incidents_shift foreign key (orchard_id, shift_id) references public.shifts (orchard_id, id) on delete cascade
+  constraint incidents_shift foreign key (orchard_id, shift_id) references public.shifts (orchard_id, id) on delete cascade,
+  constraint incidents_call foreign key (orchard_id, call_id) references public.calls (orchard_id, id) on delete no action,
+  constraint incidents_tree foreign key (orchard_id, tree_no) references public.trees (orchard_id, no) on delete no action
 );
-comment on table public.incidents is 'For leads and managers. No medical detail.';
+create index incidents_newest on public.incidents (orchard_id, happened_at desc);
+comment on table public.incidents is 'For leads and managers. No medical detail, and nobody''s name but in the note.';
 
 alter table public.flags enable row level security;
 alter table public.photos enable row level security;

@@ -127,23 +127,26 @@ comment on function private.event_heard is
 
 create function private.accept(
   p_c private.command, p_kind text, p_body jsonb,
-  p_lead_body jsonb default null, p_own boolean default false, p_result jsonb default '{}'
+  p_lead_body jsonb default null, p_own boolean default false, p_result jsonb default '{}', p_about uuid default null
 ) returns jsonb
 language plpgsql volatile set search_path = '' as $$
 declare
   v_head public.orchard_heads;
   v_body jsonb := jsonb_strip_nulls(p_body);
+  v_told private.command := p_c;
 begin
+  v_told.person_id := coalesce(p_about, p_c.person_id);
   update public.orchard_heads set head = head + 1 where orchard_id = p_c.orchard_id returning * into v_head;
   insert into public.events (orchard_id, n, at, command_id, person_id, by_person_id, kind, body, lead_body, own)
-  values (p_c.orchard_id, v_head.head, p_c.at, p_c.command_id, p_c.person_id, p_c.by_person_id, p_kind,
+  values (p_c.orchard_id, v_head.head, p_c.at, p_c.command_id, v_told.person_id, p_c.by_person_id, p_kind,
           v_body, jsonb_strip_nulls(p_lead_body), p_own);
   perform realtime.send(
-    private.event_heard(v_head.head, p_c, p_kind, v_body, p_lead_body is not null),
+    private.event_heard(v_head.head, v_told, p_kind, v_body, p_lead_body is not null),
     'event', private.topic(p_c.orchard_id, v_head.channel_epoch), true);
   return private.store_answer(p_c, jsonb_build_object('n', v_head.head) || jsonb_strip_nulls(p_result));
 end $$;
-comment on function private.accept is 'Steps 6 and 7. The answer is {"n": number of the event, …result}.';
+comment on function private.accept is
+  'Steps 6 and 7. The answer is {"n": number of the event, …result}. p_about: the person concerned, where it is not the one whose work it is.';
 
 create function private.refuse(p_c private.command, p_refused jsonb, p_extra jsonb default '{}') returns jsonb
 language plpgsql volatile set search_path = '' as $$

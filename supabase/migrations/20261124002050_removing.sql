@@ -30,7 +30,9 @@ begin
     'returned', private.return_tools(p_c, (
       select array_agg(tool_no) from public.tool_holdings
       where orchard_id = p_c.orchard_id and person_id = p_subject and returned_at is null)),
-    'left', (select coalesce(jsonb_agg(person_id), '[]') from public.attendances where person_id = p_subject and left_at is null));
+    'left', (select coalesce(jsonb_agg(person_id), '[]') from public.attendances where person_id = p_subject and left_at is null),
+    'callsEnded', private.end_calls(p_c, (
+      select array_agg(id) from public.calls where orchard_id = p_c.orchard_id and person_id = p_subject and ended_at is null)));
   perform private.sign_out(p_c, id, p_c.at) from public.attendances where person_id = p_subject and left_at is null;
   return v_taken;
 end $$;

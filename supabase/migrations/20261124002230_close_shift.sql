@@ -71,7 +71,8 @@ begin
     || jsonb_build_object(
       'returned', private.return_tools(v_c, (select array_agg(x::integer) from jsonb_array_elements_text(v_left -> 'tools') x), v_why -> 'tools'),
       'dealsEnded', private.end_deals(p_orchard, (
-        select array_agg(tree_no) from public.deals where orchard_id = p_orchard and ended_at is null), v_c.at));
+        select array_agg(tree_no) from public.deals where orchard_id = p_orchard and ended_at is null), v_c.at),
+      'callsEnded', private.end_calls(v_c, (select array_agg(id) from public.calls where shift_id = v_shift.id and ended_at is null)));
   perform private.sign_out(v_c, id, v_c.at, v_why -> 'people' ->> person_id::text)
   from public.attendances where shift_id = v_shift.id and left_at is null;
   -- Also a link that was made when no shift was open: it would let in at once on any other day.

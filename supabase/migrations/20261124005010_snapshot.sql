@@ -199,6 +199,7 @@ begin
     || private.rounds_state(p_orchard)
     || private.crew_state(v_reader)
     || private.work_state(p_orchard)
-    || private.trees_in_hand_state(p_orchard);
+    || private.trees_in_hand_state(p_orchard)
+    || private.calls_state(v_reader);
 end $$;
 grant execute on function public.snapshot to authenticated;

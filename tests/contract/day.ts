@@ -169,7 +169,7 @@ function expectKnownAnswer({ status, body }: Reply): void {
 
 /** The referee's clock and number are its own. */
 function timeless(state: State): unknown {
-  const times = ['since', 'openedAt', 'raisedAt', 'calledAt']
+  const times = ['since', 'openedAt', 'raisedAt', 'calledAt', 'answeredAt']
   return JSON.parse(
     JSON.stringify({ ...state, head: 0 }, (key, value) => (times.includes(key) ? 'then' : value))
   )

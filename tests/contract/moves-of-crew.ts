@@ -80,6 +80,13 @@ export const movesOfCrew: Moves = {
       : { mark, purpose: 'mark', jpeg: plainJpeg }
   },
   stop_work: ({ draw }) => ({ block: draw.of([null, 1]) }),
+  call_for_help: ({ state, draw }) => ({
+    kind: draw.of(['question', 'tool', 'injury', 'lost_person']),
+    tree: draw.of([null, aTree(draw)]),
+    subject: draw.of([null, anybody(state, draw)]),
+    at: draw.of([null, '2026-11-24T09:00:00.000Z']),
+  }),
+  end_call: ({ state, draw }) => some('call', draw.of(Object.keys(state.calls))),
   answer_stop: ({ state, draw }) => some('stop', draw.of(Object.keys(state.stops))),
 }
 

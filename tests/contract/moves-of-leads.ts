@@ -95,6 +95,12 @@ export const movesOfLeads: Moves = {
       howReached: 'Called out to',
       share: draw.of([null, 50]),
     }),
+  answer_call: ({ state, draw }) => some('call', draw.of(Object.keys(state.calls))),
+  write_incident: ({ state, draw }) => ({
+    kind: draw.of(['injury', 'near_miss', 'other']),
+    tree: draw.of([null, aTree(draw)]),
+    call: draw.of([null, ...Object.keys(state.calls)]),
+  }),
   resume_work: ({ state, draw }) => some('stop', draw.of(Object.keys(state.stops))),
 }
 

@@ -25,6 +25,8 @@ const often: Partial<Record<CommandName, number>> = {
   hand_over: 6,
   undo_tree: 4,
   withdraw_flag: 4,
+  call_for_help: 3,
+  end_call: 2,
 
   resume_work: 5,
   give_briefing: 4,
@@ -38,6 +40,7 @@ const often: Partial<Record<CommandName, number>> = {
   change_orchard: 3,
   leave_tree: 6,
   end_claim: 2,
+  answer_call: 3,
 }
 
 const moves: Moves = { ...movesOfLeads, ...movesOfCrew }

@@ -3,6 +3,7 @@
  * the shift. A door that is missing here fails the catalogue test and the matrix.
  */
 
+import { doorsOfCalls } from './doors-of-calls'
 import { type Name, plainJpeg, type Scene, type Stage, sha256 } from './scene'
 
 /**
@@ -478,6 +479,7 @@ export const doors: Record<string, Use[]> = {
       outcome: { else: '404 no_such_stop', stopped: 'ok', closed: 'ok' },
     },
   ],
+  ...doorsOfCalls,
   hand_in: [
     {
       right: 'gone',

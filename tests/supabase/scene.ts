@@ -23,6 +23,8 @@ export type Scene = {
   login: string
   flag: string
   photo: string
+  /** Ann's. */
+  call: string
   invite: string
   epoch: string
   code: { setUp: string; join: string; role: string; device: string }
@@ -198,6 +200,7 @@ async function things(database: TestDatabase, scene: Scene): Promise<void> {
   scene.flag = await commandId(
     by('ann', 'flag_tree', { p_tree: 30, p_kind: 'disease', p_sign: 'canker', p_severity: 'low' })
   )
+  scene.call = await commandId(by('ann', 'call_for_help', { p_kind: 'question', p_tree: 2 }))
   scene.photo = await commandId(
     by('ann', 'add_photo', { p_jpeg: plainJpeg, p_purpose: 'flag', p_flag: scene.flag })
   )

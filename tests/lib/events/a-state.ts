@@ -90,6 +90,7 @@ export function aState(change: Partial<State> = {}): State {
     ),
     flags: {},
     stops: {},
+    calls: {},
     skills: {},
     consents: each(2027),
     minors: {},

@@ -56,6 +56,8 @@ function openPage(name = 'page', fetchInside = async () => inside) {
     photo: notHere,
     treeNotes: notHere,
     privatePeople: notHere,
+    calls: notHere,
+    incidents: notHere,
   }
   return openRowcall({ ...device, random: plainRandom(name), backend, inside: fetchInside })
 }
