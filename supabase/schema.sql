@@ -549,7 +549,8 @@ create table shifts (
   constraint shifts_state_known CHECK ((state = ANY (ARRAY['scheduled'::text, 'open'::text, 'closed'::text]))),
   constraint shifts_times_in_order CHECK ((starts_at < ends_at)),
   constraint shifts_pkey PRIMARY KEY (id),
-  constraint shifts_in_orchard UNIQUE (orchard_id, id)
+  constraint shifts_in_orchard UNIQUE (orchard_id, id),
+  constraint shifts_in_round UNIQUE (orchard_id, round_id, id)
 );
 alter table shifts enable row level security;
 comment on column shifts.signal is 'How this site calls a stop. The phone is never the alarm.';
@@ -754,8 +755,7 @@ alter table calls add constraint calls_tree FOREIGN KEY (orchard_id, tree_no) RE
 alter table claim_people add constraint claim_people_claim FOREIGN KEY (orchard_id, claim_id) REFERENCES claims(orchard_id, id) ON DELETE CASCADE;
 alter table claim_people add constraint claim_people_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table claims add constraint claims_buddy FOREIGN KEY (orchard_id, buddy_id) REFERENCES people(orchard_id, id);
-alter table claims add constraint claims_round FOREIGN KEY (orchard_id, round_id) REFERENCES rounds(orchard_id, id);
-alter table claims add constraint claims_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id);
+alter table claims add constraint claims_shift_of_round FOREIGN KEY (orchard_id, round_id, shift_id) REFERENCES shifts(orchard_id, round_id, id);
 alter table claims add constraint claims_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
 alter table command_answers add constraint command_answers_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
 alter table consents add constraint consents_by FOREIGN KEY (orchard_id, by_person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
@@ -2345,8 +2345,9 @@ begin
     perform private.fail(400, 'malformed', 'p_orchard, p_command and p_person are needed.');
   end if;
 
-  -- Before the lock, so that a stranger cannot hold it; and after, since rights may have gone while waiting.
-  v_acting := private.acting_or_fail(p_orchard, p_person, p_right);
+  -- Before the lock only this, so that a stranger cannot hold it; rights after it, since they may go while one waits.
+  if not exists (select 1 from public.logins where user_id = auth.uid() and orchard_id = p_orchard and ended_at is null)
+  then perform private.fail(403, 'not_allowed', 'You cannot do this here.'); end if;
   perform 1 from public.orchard_heads where orchard_id = p_orchard for no key update;
   v_acting := private.acting_or_fail(p_orchard, p_person, p_right);
 

@@ -26,6 +26,7 @@ create table public.shifts (
   opened_at timestamptz,
   closed_at timestamptz,
   constraint shifts_in_orchard unique (orchard_id, id),
+  constraint shifts_in_round unique (orchard_id, round_id, id),
   constraint shifts_round foreign key (orchard_id, round_id) references public.rounds (orchard_id, id) on delete no action,
   constraint shifts_times_in_order check (starts_at < ends_at)
 );

@@ -19,8 +19,8 @@ create table public.claims (
   ended_note text constraint claims_ended_note_length check (char_length(ended_note) <= 300),
   constraint claims_in_orchard unique (orchard_id, id),
   constraint claims_tree foreign key (orchard_id, tree_no) references public.trees (orchard_id, no) on delete no action,
-  constraint claims_round foreign key (orchard_id, round_id) references public.rounds (orchard_id, id) on delete no action,
-  constraint claims_shift foreign key (orchard_id, shift_id) references public.shifts (orchard_id, id) on delete no action,
+  constraint claims_shift_of_round foreign key (orchard_id, round_id, shift_id)
+    references public.shifts (orchard_id, round_id, id) on delete no action,
   constraint claims_buddy foreign key (orchard_id, buddy_id) references public.people (orchard_id, id) on delete no action,
   constraint claims_tree_or_row check ((tree_no is not null) <> (block_no is not null and row_no is not null)),
   constraint claims_only_brush_takes_rows check (tree_no is not null or kind = 'brush'),
