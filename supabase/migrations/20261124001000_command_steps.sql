@@ -77,8 +77,9 @@ begin
     perform private.fail(400, 'malformed', 'p_orchard, p_command and p_person are needed.');
   end if;
 
-  -- Before the lock, so that a stranger cannot hold it; and after, since rights may have gone while waiting.
-  v_acting := private.acting_or_fail(p_orchard, p_person, p_right);
+  -- Before the lock only this, so that a stranger cannot hold it; rights after it, since they may go while one waits.
+  if not exists (select 1 from public.logins where user_id = auth.uid() and orchard_id = p_orchard and ended_at is null)
+  then perform private.fail(403, 'not_allowed', 'You cannot do this here.'); end if;
   perform 1 from public.orchard_heads where orchard_id = p_orchard for no key update;
   v_acting := private.acting_or_fail(p_orchard, p_person, p_right);
 
