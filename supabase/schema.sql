@@ -293,6 +293,7 @@ create table events (
   body jsonb,
   lead_body jsonb,
   own boolean not null default false,
+  own_people uuid[] not null default '{}'::uuid[],
   constraint events_key PRIMARY KEY (orchard_id, n),
   constraint events_one_a_command UNIQUE (orchard_id, command_id)
 );
@@ -300,6 +301,7 @@ alter table events enable row level security;
 comment on column events.body is 'Ids and public facts, never typed text about people. Null: members hear the number and nothing else.';
 comment on column events.lead_body is 'What only leads and managers get, through events_after.';
 comment on column events.own is 'The person concerned gets lead_body too.';
+comment on column events.own_people is 'And so do these, where it concerns somebody else than whose command it was.';
 
 create table flags (
   id uuid not null,
@@ -407,12 +409,18 @@ create table looked_over (
   by_person_id uuid not null,
   result text not null,
   reason text,
+  note text,
+  people uuid[] not null,
   at timestamp with time zone not null,
+  constraint looked_over_note_length CHECK ((char_length(note) <= 300)),
+  constraint looked_over_reason_known CHECK ((reason = ANY (ARRAY['stubs_left'::text, 'centre_closed'::text, 'crossing_left'::text, 'dead_left'::text, 'too_much_shortened'::text, 'torn_bark'::text, 'wood_hanging'::text, 'not_tidy'::text]))),
   constraint looked_over_reason_when_reopened CHECK (((result = 'reopened'::text) = (reason IS NOT NULL))),
   constraint looked_over_result_known CHECK ((result = ANY (ARRAY['passed'::text, 'reopened'::text]))),
   constraint looked_over_pkey PRIMARY KEY (id)
 );
 alter table looked_over enable row level security;
+comment on column looked_over.note is 'What is left to do, for whoever comes to the tree next.';
+comment on column looked_over.people is 'Who had worked on the tree by then: they hear what came of it.';
 
 create table orchard_heads (
   orchard_id uuid not null,
@@ -826,6 +834,7 @@ CREATE INDEX flags_open ON public.flags USING btree (orchard_id, tree_no) WHERE 
 CREATE INDEX incidents_newest ON public.incidents USING btree (orchard_id, happened_at DESC);
 CREATE INDEX logins_by_person ON public.logins USING btree (orchard_id, person_id) WHERE (ended_at IS NULL);
 CREATE UNIQUE INDEX logins_one_open ON public.logins USING btree (user_id, person_id) WHERE (ended_at IS NULL);
+CREATE INDEX looked_over_by_tree ON public.looked_over USING btree (round_id, tree_no, at DESC);
 CREATE UNIQUE INDEX shifts_one_open ON public.shifts USING btree (orchard_id) WHERE (state = 'open'::text);
 CREATE UNIQUE INDEX skills_one_open ON public.skills USING btree (person_id, skill) WHERE (ended_at IS NULL);
 CREATE UNIQUE INDEX tool_holdings_one_open ON public.tool_holdings USING btree (orchard_id, tool_no) WHERE (returned_at IS NULL);
@@ -1929,6 +1938,52 @@ begin
 end $function$;
 grant execute on function look_at_invite(text) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.look_over(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_result text, p_reason text DEFAULT NULL::text, p_note text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_round public.rounds;
+  v_tree public.trees;
+  v_people uuid[];
+  v_refused jsonb := '[]';
+  v_body jsonb;
+begin
+  v_c := private.begin_command('look_over', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('tree', p_tree, 'result', p_result, 'reason', p_reason, 'note', p_note));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_result in ('passed', 'reopened'), 'p_result: passed or reopened.');
+  perform private.need((p_result = 'reopened') = (p_reason is not null) and (p_reason is null or p_reason in ('stubs_left',
+    'centre_closed', 'crossing_left', 'dead_left', 'too_much_shortened', 'torn_bark', 'wood_hanging', 'not_tidy')),
+    'p_reason: a known reason to reopen, and none to pass.');
+  perform private.need(p_note is null or (p_result = 'reopened' and private.is_line(p_note, 300)), 'p_note: up to 300 characters, to reopen.');
+  v_tree := private.tree_or_fail(p_orchard, p_tree);
+
+  v_round := private.work_round(p_orchard);
+  if v_round.id is null then return private.refuse(v_c, private.code('no_round')); end if;
+  if not exists (select 1 from public.tree_work where round_id = v_round.id and tree_no = p_tree and state = 'done') then
+    v_refused := v_refused || private.code('tree_not_done', jsonb_build_object('tree', p_tree));
+  end if;
+  v_people := private.worked_on(p_orchard, v_round.id, p_tree);
+  if array[p_person, v_c.by_person_id] && v_people then
+    v_refused := v_refused || private.code('worked_on_it', jsonb_build_object('tree', p_tree));
+  end if;
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  insert into public.looked_over (id, orchard_id, round_id, tree_no, by_person_id, result, reason, note, people, at)
+  values (p_command, p_orchard, v_round.id, p_tree, v_c.by_person_id, p_result, p_reason, btrim(p_note), v_people, v_c.at);
+  if p_result = 'reopened' then
+    v_body := jsonb_build_object('tree', p_tree, 'work', private.set_work(p_orchard, v_round.id, p_tree, 'begun', null, null, v_c.at));
+    v_body := v_body || jsonb_build_object('to', private.dealt_back(v_c, v_round, v_tree));
+  end if;
+  return private.accept(v_c, 'tree_looked_over', v_body,
+    jsonb_build_object('tree', p_tree, 'result', p_result, 'reason', p_reason), p_own_people => v_people);
+end $function$;
+grant execute on function look_over(uuid,uuid,uuid,integer,text,text,text) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.make_invite(p_orchard uuid, p_command uuid, p_person uuid, p_kind text, p_code_hash text, p_role text DEFAULT NULL::text, p_shift uuid DEFAULT NULL::uuid, p_subject uuid DEFAULT NULL::uuid, p_hours integer DEFAULT NULL::integer)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -2126,7 +2181,7 @@ begin
 end $function$;
 grant execute on function open_shift(uuid,uuid,uuid,uuid,jsonb) to authenticated;
 
-CREATE OR REPLACE FUNCTION private.accept(p_c private.command, p_kind text, p_body jsonb, p_lead_body jsonb DEFAULT NULL::jsonb, p_own boolean DEFAULT false, p_result jsonb DEFAULT '{}'::jsonb, p_about uuid DEFAULT NULL::uuid)
+CREATE OR REPLACE FUNCTION private.accept(p_c private.command, p_kind text, p_body jsonb, p_lead_body jsonb DEFAULT NULL::jsonb, p_own boolean DEFAULT false, p_result jsonb DEFAULT '{}'::jsonb, p_about uuid DEFAULT NULL::uuid, p_own_people uuid[] DEFAULT '{}'::uuid[])
  RETURNS jsonb
  LANGUAGE plpgsql
  SET search_path TO ''
@@ -2138,15 +2193,15 @@ declare
 begin
   v_told.person_id := coalesce(p_about, p_c.person_id);
   update public.orchard_heads set head = head + 1 where orchard_id = p_c.orchard_id returning * into v_head;
-  insert into public.events (orchard_id, n, at, command_id, person_id, by_person_id, kind, body, lead_body, own)
+  insert into public.events (orchard_id, n, at, command_id, person_id, by_person_id, kind, body, lead_body, own, own_people)
   values (p_c.orchard_id, v_head.head, p_c.at, p_c.command_id, v_told.person_id, p_c.by_person_id, p_kind,
-          v_body, jsonb_strip_nulls(p_lead_body), p_own);
+          v_body, jsonb_strip_nulls(p_lead_body), p_own, p_own_people);
   perform realtime.send(
-    private.event_heard(v_head.head, v_told, p_kind, v_body, p_lead_body is not null),
+    private.event_heard(v_head.head, v_told, p_kind, v_body, p_lead_body is not null, p_own_people),
     'event', private.topic(p_c.orchard_id, v_head.channel_epoch), true);
   return private.store_answer(p_c, jsonb_build_object('n', v_head.head) || jsonb_strip_nulls(p_result));
 end $function$;
-comment on function private.accept(private.command,text,jsonb,jsonb,boolean,jsonb,uuid) is 'Steps 6 and 7. The answer is {"n": number of the event, …result}. p_about: the person concerned, where it is not the one whose work it is.';
+comment on function private.accept(private.command,text,jsonb,jsonb,boolean,jsonb,uuid,uuid[]) is 'Steps 6 and 7. The answer is {"n": number of the event, …result}. p_about: the person concerned, where it is not the one whose work it is.';
 
 CREATE OR REPLACE FUNCTION private.acting_or_fail(p_orchard uuid, p_person uuid, p_right text)
  RETURNS people
@@ -2812,6 +2867,35 @@ AS $function$
 $function$;
 comment on function private.deals_left_by(uuid,uuid[]) is 'Trees dealt to this person, and to nobody who still may come to them.';
 
+CREATE OR REPLACE FUNCTION private.dealt_back(p_c private.command, p_round rounds, p_tree trees)
+ RETURNS uuid[]
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_shift public.shifts := private.open_shift(p_c.orchard_id);
+  v_claim uuid;
+  v_pruner uuid;
+begin
+  select v.claim_id, v.person_id into v_claim, v_pruner from public.visits v
+  where v.orchard_id = p_c.orchard_id and v.round_id = p_round.id and v.tree_no = p_tree.no and v.result = 'done'
+    and v.undone_at is null and private.is_pruning(v.claim_id)
+  order by v.at desc limit 1;
+  -- Whoever tapped may have been the helper.
+  v_pruner := coalesce((
+    select cp.person_id from public.claim_people cp
+    where cp.claim_id = v_claim and cp.part = 'holder' order by cp.to_at desc nulls first limit 1), v_pruner);
+
+  if v_pruner is null or not private.is_here(v_shift.id, v_pruner) or private.held_by(p_c.orchard_id, p_tree.no) is not null
+    or private.closed_for_work(p_tree, p_round) <> '[]'
+  then return null; end if;
+  perform private.end_deals(p_c.orchard_id, array[p_tree.no], p_c.at);
+  insert into public.deals (orchard_id, round_id, tree_no, people, dealt_by, dealt_at)
+  values (p_c.orchard_id, p_round.id, p_tree.no, array[v_pruner], p_c.by_person_id, p_c.at);
+  return array[v_pruner];
+end $function$;
+comment on function private.dealt_back(private.command,rounds,trees) is 'To whoever finished it, while they are here and the tree is open; else it is free, and null.';
+
 CREATE OR REPLACE FUNCTION private.dealt_to(p_orchard uuid, p_tree integer)
  RETURNS uuid[]
  LANGUAGE plpgsql
@@ -2924,18 +3008,20 @@ begin
   );
 end $function$;
 
-CREATE OR REPLACE FUNCTION private.event_heard(p_n bigint, p_c private.command, p_kind text, p_body jsonb, p_more boolean)
+CREATE OR REPLACE FUNCTION private.event_heard(p_n bigint, p_c private.command, p_kind text, p_body jsonb, p_more boolean, p_own_people uuid[])
  RETURNS jsonb
  LANGUAGE plpgsql
  STABLE
  SET search_path TO ''
 AS $function$
 begin
+  -- Of what nobody hears, nobody hears either whom it concerns.
   return case when p_body is null then jsonb_build_object('n', p_n, 'more', p_more)
   else jsonb_build_object('n', p_n, 'at', private.instant(p_c.at), 'command_id', p_c.command_id,
-    'person_id', p_c.person_id, 'by_person_id', p_c.by_person_id, 'kind', p_kind, 'body', p_body, 'more', p_more) end;
+    'person_id', p_c.person_id, 'by_person_id', p_c.by_person_id, 'kind', p_kind, 'body', p_body, 'more', p_more)
+    || case when p_own_people = '{}' then '{}' else jsonb_build_object('concerns', p_own_people) end end;
 end $function$;
-comment on function private.event_heard(bigint,private.command,text,jsonb,boolean) is 'What is broadcast: never lead_body. more: leads and the person concerned should ask events_after.';
+comment on function private.event_heard(bigint,private.command,text,jsonb,boolean,uuid[]) is 'What is broadcast: never lead_body. more: leads, the person concerned and those of concerns should ask events_after.';
 
 CREATE OR REPLACE FUNCTION private.event_told(p_event events, p_reader private.reader)
  RETURNS jsonb
@@ -2945,7 +3031,7 @@ CREATE OR REPLACE FUNCTION private.event_told(p_event events, p_reader private.r
 AS $function$
 declare
   v_told_more boolean := p_event.lead_body is not null
-    and (p_reader.is_lead or (p_event.own and p_event.person_id = any (p_reader.own)));
+    and (p_reader.is_lead or (p_event.own and p_event.person_id = any (p_reader.own)) or p_event.own_people && p_reader.own);
 begin
   if p_event.body is null and not v_told_more then
     return jsonb_build_object('n', p_event.n);
@@ -3445,6 +3531,35 @@ AS $function$
   select case p_kind when 'join' then 336 when 'role' then 336 when 'device' then 24 when 'recovery' then 50000 end
 $function$;
 comment on function private.longest_hours(text) is 'A recovery code lies in a drawer for five years; a code for a second phone is used at once.';
+
+CREATE OR REPLACE FUNCTION private.looked_over_state(p_reader private.reader)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_round uuid := (private.work_round(p_reader.orchard_id)).id;
+begin
+  return (
+    with told as (
+      select distinct on (l.tree_no) l.*
+      from public.looked_over l
+      where l.round_id = v_round and (p_reader.is_lead or l.people && p_reader.own)
+      order by l.tree_no, l.at desc
+    )
+    select jsonb_build_object('lookedOver', jsonb_build_object(
+      'passed', (
+        select coalesce(jsonb_agg(edge), '[]')
+        from (select range_agg(int4range(tree_no, tree_no, '[]')) as ranges from told where result = 'passed') passed,
+        unnest(passed.ranges) as run,
+        lateral (values (lower(run)), (upper(run) - 1)) as edges (edge)),
+      'reopened', (
+        select coalesce(jsonb_agg(jsonb_build_array(tree_no, reason, by_person_id, private.instant(at)) order by tree_no), '[]')
+        from told where result = 'reopened')))
+  );
+end $function$;
+comment on function private.looked_over_state(private.reader) is 'The last that was said of each tree; to a volunteer only of trees they had worked on.';
 
 CREATE OR REPLACE FUNCTION private.make_invite(p_id uuid, p_orchard uuid, p_kind text, p_role text, p_code_hash text, p_expires_at timestamp with time zone, p_shift uuid DEFAULT NULL::uuid, p_person uuid DEFAULT NULL::uuid, p_made_by uuid DEFAULT NULL::uuid)
  RETURNS void
@@ -4657,6 +4772,29 @@ begin
       from public.big_cut_marks m where m.round_id = v_round and m.ended_at is null));
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.worked_on(p_orchard uuid, p_round uuid, p_tree integer)
+ RETURNS uuid[]
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select coalesce(array_agg(distinct person_id order by person_id), '{}')
+    from (
+      select v.person_id from public.visits v
+      where v.orchard_id = p_orchard and v.round_id = p_round and v.tree_no = p_tree and v.undone_at is null
+        and private.is_pruning(v.claim_id)
+      union all
+      select cp.person_id from public.claims c
+      join public.claim_people cp on cp.claim_id = c.id
+      where c.orchard_id = p_orchard and c.round_id = p_round and c.tree_no = p_tree and c.kind = 'prune'
+        -- A tree given back as it was is nobody's work.
+        and (c.ended_how is distinct from 'released'
+          or exists (select 1 from public.visits v where v.claim_id = c.id and v.undone_at is null))) at_it);
+end $function$;
+comment on function private.worked_on(uuid,uuid,integer) is 'Everybody who pruned at this tree in this round: holders, helpers and learners, also those who went on.';
+
 CREATE OR REPLACE FUNCTION private.write_tree_sheet(p_orchard uuid)
  RETURNS integer
  LANGUAGE plpgsql
@@ -5144,6 +5282,7 @@ begin
     || private.crew_state(v_reader)
     || private.work_state(p_orchard)
     || private.trees_in_hand_state(p_orchard)
+    || private.looked_over_state(v_reader)
     || private.calls_state(v_reader);
 end $function$;
 grant execute on function snapshot(uuid,uuid) to authenticated;
@@ -5283,6 +5422,10 @@ begin
       select 'begun' as kind, note, at, person_id from public.visits
       where orchard_id = p_orchard and tree_no = p_tree and round_id = v_round and result = 'begun' and undone_at is null
       union all
+      -- Without saying so: what a lead found is for who worked there, what is left to do is for whoever comes.
+      select 'begun', note, at, by_person_id from public.looked_over
+      where orchard_id = p_orchard and tree_no = p_tree and round_id = v_round and result = 'reopened'
+      union all
       select 'flag', note, raised_at, raised_by from public.flags
       where orchard_id = p_orchard and tree_no = p_tree and ended_at is null
       union all
@@ -5305,6 +5448,38 @@ begin
 end $function$;
 comment on function tree_sheet(uuid,integer) is 'The newest sheet, whatever p_version says: that one only gives each version an address of its own.';
 grant execute on function tree_sheet(uuid,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.trees_to_look_over(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_round uuid;
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  v_round := (private.work_round(p_orchard)).id;
+  return jsonb_build_object(
+    'trees', (
+      select coalesce(jsonb_agg(jsonb_build_object('tree', tree_no, 'at', private.instant(changed_at),
+        'people', private.worked_on(p_orchard, v_round, tree_no)) order by changed_at desc, tree_no), '[]')
+      from (
+        select w.tree_no, w.changed_at from public.tree_work w
+        where w.round_id = v_round and w.state = 'done' and not exists (
+          select 1 from public.looked_over l where l.round_id = v_round and l.tree_no = w.tree_no and l.result = 'passed'
+            and l.at >= w.changed_at)
+        order by w.changed_at desc limit 500) waiting),
+    'people', (
+      select coalesce(jsonb_object_agg(person_id, jsonb_build_object('since', private.instant(since), 'lookedOver', looked_over)), '{}')
+      from (
+        select v.person_id, min(v.at) as since,
+          (select count(*) from public.looked_over l where l.round_id = v_round and v.person_id = any (l.people)) as looked_over
+        from public.visits v where v.orchard_id = p_orchard and v.undone_at is null
+        group by v.person_id) known));
+end $function$;
+comment on function trees_to_look_over(uuid) is 'Done and not passed, the newest 500; and of everybody who pruned here: since when, and how many of their trees of this round were looked over.';
+grant execute on function trees_to_look_over(uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.undo_tree(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer)
  RETURNS jsonb

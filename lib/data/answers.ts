@@ -53,6 +53,7 @@ const heard = shape.object({
   kind: text,
   body: shape.anything,
   more: shape.withDefault(shape.boolean, false),
+  concerns: shape.optional(shape.array(id)),
 })
 export const live = shape.union([
   heard,
@@ -102,6 +103,12 @@ export const privatePeople = shape.record(
   })
 )
 export type PrivatePeople = shape.Out<typeof privatePeople>
+
+export const toLookOver = shape.object({
+  trees: shape.array(shape.object({ tree: number, at: instant, people: shape.array(id) })),
+  people: shape.record(id, shape.object({ since: instant, lookedOver: number })),
+})
+export type ToLookOver = shape.Out<typeof toLookOver>
 
 export const briefing = shape.nullable(
   shape.object({

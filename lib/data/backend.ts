@@ -104,6 +104,9 @@ export function openBackend(where: BackendAddress, options: ClientOptions = {}) 
     privatePeople: (orchardId: string) =>
       read({ name: 'private_people', values: { p_orchard: orchardId } }, shapes.privatePeople),
 
+    toLookOver: (orchardId: string) =>
+      read({ name: 'trees_to_look_over', values: { p_orchard: orchardId } }, shapes.toLookOver),
+
     briefing: (orchardId: string, shiftId: string) => {
       const values = { p_orchard: orchardId, p_shift: shiftId }
       return read({ name: 'read_briefing', values }, shapes.briefing)

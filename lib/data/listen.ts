@@ -7,7 +7,7 @@ import * as shape from '@/lib/util/shape'
 import { live } from './answers'
 import type { Connection } from './client'
 
-export type LiveEvent = Event & { more: boolean }
+export type LiveEvent = Event & { more: boolean; concerns?: readonly string[] | undefined }
 export type Ear = {
   heard: (event: LiveEvent) => void
   frame: () => void

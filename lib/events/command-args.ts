@@ -17,6 +17,7 @@ import {
   orNull,
   part,
   purpose,
+  reopenReason,
   role,
   roundKind,
   severity,
@@ -171,6 +172,13 @@ export const commandArgs = {
   finish_tree: shape.object(work),
   end_claim: shape.object({ claim: id, howReached: text, share: orNull(number) }),
   undo_tree: shape.object({ tree: number }),
+
+  look_over: shape.object({
+    tree: number,
+    result: shape.oneOf(['passed', 'reopened']),
+    reason: orNull(reopenReason),
+    note,
+  }),
 
   flag_tree: shape.object({
     tree: number,

@@ -60,6 +60,7 @@ const waitingLane = {
   take_back: 'work',
   mark_big_cuts: 'work',
   unmark_big_cuts: 'work',
+  look_over: 'work',
 
   add_photo: 'photo',
 } as const satisfies Partial<Record<CommandName, Lane>>

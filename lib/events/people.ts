@@ -49,7 +49,7 @@ export const peopleFolds: Folds = {
     people: withChanged(state.people, person, (known) => ({ ...known, admitted: true })),
   })),
   person_removed: when(person, (state, { person }): Folded => {
-    if (person === state.me.personId) return 'fetch again'
+    if (person === state.me.personId || hearsFindings(state)) return 'fetch again'
     return {
       ...state,
       people: withoutKeys(state.people, [person]),
@@ -91,8 +91,14 @@ export const peopleFolds: Folds = {
 /** Somebody else of whom this volunteer's phone knows more than others do. */
 function isServed(state: State, personId: string): boolean {
   if (isLead(state) || personId === state.me.personId) return false
+  if (hearsFindings(state)) return true
   const { skills, consents, minors, failedEquipment } = state
   return [skills, consents, minors, failedEquipment].some((known) => Object.hasOwn(known, personId))
+}
+
+/** What was found at their trees does not say of whom: they may be of somebody whom this phone served until now. */
+function hearsFindings(state: State): boolean {
+  return !isLead(state) && Object.keys(state.lookedOver).length > 0
 }
 
 function add(state: State, body: shape.Out<typeof added>): State {

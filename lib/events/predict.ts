@@ -9,6 +9,7 @@ import { dealPredictions } from './deals'
 import { equipmentPredictions } from './equipment'
 import type { Prediction, Predictions } from './family'
 import { flagPredictions } from './flags'
+import { lookingOverPredictions } from './looking-over'
 import { peoplePredictions } from './people'
 import { fold } from './reduce'
 import { shiftPredictions } from './shift'
@@ -26,6 +27,7 @@ const predictions: Predictions = {
   ...dealPredictions,
   ...claimPredictions,
   ...flagPredictions,
+  ...lookingOverPredictions,
   ...stopPredictions,
   ...callPredictions,
 }

@@ -12,6 +12,7 @@ import { equipmentFolds } from './equipment'
 import { type Event, type Happening, isHeard } from './event'
 import type { Folded, Folds } from './family'
 import { flagFolds } from './flags'
+import { lookingOverFolds } from './looking-over'
 import { orchardFolds } from './orchard'
 import { peopleFolds } from './people'
 import { shiftFolds } from './shift'
@@ -30,6 +31,7 @@ const folds: Folds = {
   ...dealFolds,
   ...claimFolds,
   ...flagFolds,
+  ...lookingOverFolds,
   ...stopFolds,
   ...callFolds,
 }

@@ -27,6 +27,16 @@ export const offReason = shape.oneOf([
   'heat',
   'lead',
 ])
+export const reopenReason = shape.oneOf([
+  'stubs_left',
+  'centre_closed',
+  'crossing_left',
+  'dead_left',
+  'too_much_shortened',
+  'torn_bark',
+  'wood_hanging',
+  'not_tidy',
+])
 export const language = shape.oneOf(['en', 'es'])
 export const units = shape.oneOf(['metric', 'us'])
 export const briefingChange = shape.oneOf(['first', 'before_next_tree', 'come_down'])

@@ -3,7 +3,7 @@
 import * as shape from '@/lib/util/shape'
 
 import * as shapes from './shapes'
-import type { State, Work } from './state'
+import type { LookedOver, State, Work } from './state'
 
 const { id, number, text } = shapes
 
@@ -33,11 +33,15 @@ const snapshot = shape.object({
   briefed: byId(shape.object({ given: shape.boolean, signedVersion: number })),
   equipped: byId(shape.boolean),
   tools: byTree(shapes.tool),
-  /** `done`: runs, [first, last, first, last, …]. */
+  /** `done`, and `passed` below: runs, [first, last, first, last, …]. */
   work: shape.object({
     done: shape.array(number),
     begun: shape.array(shape.tuple([number, shape.nullable(number)])),
     leftOut: shape.array(number),
+  }),
+  lookedOver: shape.object({
+    passed: shape.array(number),
+    reopened: shape.array(shape.tuple([number, shapes.reopenReason, id, shapes.instant])),
   }),
   claims: byId(claim),
   deals: byTree(shape.array(id)),
@@ -56,17 +60,32 @@ const snapshot = shape.object({
 export function stateOf(told: unknown): State | null {
   const known = shape.read(snapshot, told)
   if (!known) return null
-  const { work, ...rest } = known.value
-  return { ...rest, work: unpacked(work) }
+  const { work, lookedOver, ...rest } = known.value
+  return { ...rest, work: unpacked(work), lookedOver: unpackedFindings(lookedOver) }
 }
 
 function unpacked(packed: shape.Out<typeof snapshot>['work']): Record<string, Work> {
   const work: Record<string, Work> = {}
-  for (let at = 0; at + 1 < packed.done.length; at += 2) {
-    const [first, last] = [packed.done[at] ?? 0, packed.done[at + 1] ?? -1]
-    for (let tree = first; tree <= last; tree++) work[tree] = { state: 'done', share: null }
-  }
+  for (const tree of inRuns(packed.done)) work[tree] = { state: 'done', share: null }
   for (const [tree, share] of packed.begun) work[tree] = { state: 'begun', share }
   for (const tree of packed.leftOut) work[tree] = { state: 'left_out', share: null }
   return work
+}
+
+function unpackedFindings(
+  packed: shape.Out<typeof snapshot>['lookedOver']
+): Record<string, LookedOver> {
+  const findings: Record<string, LookedOver> = {}
+  for (const tree of inRuns(packed.passed)) findings[tree] = { result: 'passed' }
+  for (const [tree, reason, byId, at] of packed.reopened) {
+    findings[tree] = { result: 'reopened', reason, byId, at }
+  }
+  return findings
+}
+
+function* inRuns(runs: readonly number[]): Generator<number> {
+  for (let at = 0; at + 1 < runs.length; at += 2) {
+    const [first, last] = [runs[at] ?? 0, runs[at + 1] ?? -1]
+    for (let tree = first; tree <= last; tree++) yield tree
+  }
 }

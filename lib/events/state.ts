@@ -2,8 +2,8 @@
  * What a member of an orchard knows about the day: the referee's snapshot, and the same after every
  * event since. Plain data, so that it can be compared, stored and sent as it is.
  *
- * Leads and managers have everything; a volunteer has `skills`, `consents`, `minors` and
- * `failedEquipment` of the persons their own login acts for only, and never `late`.
+ * Leads and managers have everything; a volunteer has `skills`, `consents`, `minors`, `failedEquipment`
+ * and `lookedOver` of the persons their own login acts for only, and never `late`.
  * Names, briefing texts and notes are not here: no typed text about people is in events (see lib/data).
  */
 
@@ -13,6 +13,15 @@ export type ToolKind = 'pruner' | 'lopper' | 'saw' | 'pole_pruner' | 'ladder' | 
 export type WorkState = 'begun' | 'done' | 'left_out'
 export type Part = 'holder' | 'helper' | 'learner'
 export type Severity = 'low' | 'high' | 'danger_now'
+export type ReopenReason =
+  | 'stubs_left'
+  | 'centre_closed'
+  | 'crossing_left'
+  | 'dead_left'
+  | 'too_much_shortened'
+  | 'torn_bark'
+  | 'wood_hanging'
+  | 'not_tidy'
 export type OffReason = 'season' | 'rain' | 'wet_wood' | 'wind' | 'thunder' | 'heat' | 'lead'
 /** UTC, milliseconds, as JavaScript prints it. */
 export type Instant = string
@@ -86,6 +95,11 @@ export type Claim = {
 /** What was written with it is read with the tree's notes. */
 export type BigCutMark = { mark: string; by: string; photo: string | null }
 
+/** What a lead found when the tree was done; `byId` and `at` are kept where there is something to say. */
+export type LookedOver =
+  | { result: 'passed' }
+  | { result: 'reopened'; reason: ReopenReason; byId: string; at: Instant }
+
 export type Flag = {
   tree: number
   kind: 'disease' | 'arborist'
@@ -146,6 +160,8 @@ export type State = {
   tools: Record<string, Tool>
   /** Tree number → work; a tree that is not here is unpruned. */
   work: Record<string, Work>
+  /** Tree number → the last that was found there; a volunteer hears of trees they worked on only. */
+  lookedOver: Record<string, LookedOver>
   claims: Record<string, Claim>
   /** Tree number → the one or two people it is kept for. */
   deals: Record<string, string[]>

@@ -10,6 +10,7 @@ export type {
   Incident,
   Invite,
   PrivatePeople,
+  ToLookOver,
   TreeNote,
 } from '@/lib/state/reads'
 export type { Send } from '@/lib/state/sending'
@@ -26,6 +27,7 @@ export {
   useIncidents,
   usePhoto,
   usePrivatePeople,
+  useToLookOver,
   useTreeNotes,
 } from './use-read'
 export { usePhase, useSelect } from './use-select'

@@ -12,6 +12,7 @@ import type {
   Incident,
   PrivatePeople,
   Reads,
+  ToLookOver,
   TreeNote,
 } from '@/lib/state/reads'
 
@@ -69,6 +70,15 @@ export function useCalls(): Reading<CallRead[]> {
 /** For leads. No event tells of an incident but its number, so `again` says when to ask anew. */
 export function useIncidents(again: number): Reading<Incident[]> {
   return useRead(`incidents|${again}`, (reads) => reads.incidents())
+}
+
+/** For leads. Read again when a tree is done, or was looked over. */
+export function useToLookOver(): Reading<ToLookOver> {
+  const version = useSelect(({ confirmed }) => {
+    const done = Object.values(confirmed?.work ?? {}).filter(({ state }) => state === 'done')
+    return `${done.length}|${Object.keys(confirmed?.lookedOver ?? {}).length}`
+  })
+  return useRead(`look-over|${version}`, (reads) => reads.toLookOver())
 }
 
 /** `key` null: there is nothing to read yet. */

@@ -6,13 +6,14 @@ import type {
   Incident,
   Invite,
   PrivatePeople,
+  ToLookOver,
   TreeNote,
 } from '@/lib/data/answers'
 import type { Backend } from '@/lib/data/backend'
 import type { Outcome } from '@/lib/events/answer'
 import type { Storage } from '@/lib/sync/ports'
 
-export type { Briefing, CallRead, Incident, Invite, PrivatePeople, TreeNote }
+export type { Briefing, CallRead, Incident, Invite, PrivatePeople, ToLookOver, TreeNote }
 
 export type Reads = {
   briefing: (shiftId: string) => Promise<Outcome<Briefing | null>>
@@ -23,12 +24,13 @@ export type Reads = {
   /** Nor is what somebody wrote of a person. */
   calls: () => Promise<Outcome<CallRead[]>>
   incidents: () => Promise<Outcome<Incident[]>>
+  toLookOver: () => Promise<Outcome<ToLookOver>>
 }
 
 export function readsOf(
   backend: Pick<
     Backend,
-    'briefing' | 'photo' | 'treeNotes' | 'privatePeople' | 'calls' | 'incidents'
+    'briefing' | 'photo' | 'treeNotes' | 'privatePeople' | 'calls' | 'incidents' | 'toLookOver'
   >,
   storage: Storage,
   { owner, orchardId }: { owner: string; orchardId: string }
@@ -40,6 +42,7 @@ export function readsOf(
     privatePeople: () => backend.privatePeople(orchardId),
     calls: () => backend.calls(orchardId),
     incidents: () => backend.incidents(orchardId),
+    toLookOver: () => kept('look-over', () => backend.toLookOver(orchardId)),
   }
 
   async function kept<Value>(

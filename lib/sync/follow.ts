@@ -162,7 +162,8 @@ export function follow(parts: FollowParts): Follow {
   }
 
   function mayConcernMe(event: Live, known: State): boolean {
-    return isLead(known) || !isHeard(event) || event.personId === personId
+    if (isLead(known) || !isHeard(event)) return true
+    return event.personId === personId || event.concerns?.includes(personId) === true
   }
 
   async function sendBeat(): Promise<void> {

@@ -30,8 +30,8 @@ export type Heartbeat = {
   now: Instant
 }
 
-/** `more`: whoever may know more than the broadcast says should ask. */
-export type Live = Event & { more: boolean }
+/** `more`: whoever may know more than the broadcast says should ask; `concerns` are some of them. */
+export type Live = Event & { more: boolean; concerns?: readonly string[] | undefined }
 
 export type Ear = {
   heard: (event: Live) => void

@@ -125,12 +125,19 @@ create table public.looked_over (
   tree_no integer not null,
   by_person_id uuid not null,
   result text not null constraint looked_over_result_known check (result in ('passed', 'reopened')),
-  reason text,
+  reason text constraint looked_over_reason_known check (reason in ('stubs_left', 'centre_closed', 'crossing_left',
+    'dead_left', 'too_much_shortened', 'torn_bark', 'wood_hanging', 'not_tidy')),
+  note text constraint looked_over_note_length check (char_length(note) <= 300),
+  people uuid[] not null,
   at timestamptz not null,
   constraint looked_over_reason_when_reopened check ((result = 'reopened') = (reason is not null)),
   constraint looked_over_round foreign key (orchard_id, round_id) references public.rounds (orchard_id, id) on delete cascade,
   constraint looked_over_tree foreign key (orchard_id, tree_no) references public.trees (orchard_id, no) on delete no action
 );
+
+create index looked_over_by_tree on public.looked_over (round_id, tree_no, at desc);
+comment on column public.looked_over.people is 'Who had worked on the tree by then: they hear what came of it.';
+comment on column public.looked_over.note is 'What is left to do, for whoever comes to the tree next.';
 
 create table public.hand_ins (
   id uuid primary key,

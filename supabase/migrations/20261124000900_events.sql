@@ -11,6 +11,7 @@ create table public.events (
   body jsonb,
   lead_body jsonb,
   own boolean not null default false,
+  own_people uuid[] not null default '{}',
   constraint events_key primary key (orchard_id, n),
   constraint events_one_a_command unique (orchard_id, command_id)
 );
@@ -18,6 +19,7 @@ comment on column public.events.body is
   'Ids and public facts, never typed text about people. Null: members hear the number and nothing else.';
 comment on column public.events.lead_body is 'What only leads and managers get, through events_after.';
 comment on column public.events.own is 'The person concerned gets lead_body too.';
+comment on column public.events.own_people is 'And so do these, where it concerns somebody else than whose command it was.';
 
 create table public.command_answers (
   orchard_id uuid not null constraint command_answers_orchard references public.orchards on delete cascade,

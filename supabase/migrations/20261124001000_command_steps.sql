@@ -116,19 +116,24 @@ begin
 end $$;
 comment on function private.instant is 'One spelling of an instant everywhere: UTC, milliseconds, as JavaScript prints it.';
 
-create function private.event_heard(p_n bigint, p_c private.command, p_kind text, p_body jsonb, p_more boolean) returns jsonb
+create function private.event_heard(
+  p_n bigint, p_c private.command, p_kind text, p_body jsonb, p_more boolean, p_own_people uuid[]
+) returns jsonb
 language plpgsql stable set search_path = '' as $$
 begin
+  -- Of what nobody hears, nobody hears either whom it concerns.
   return case when p_body is null then jsonb_build_object('n', p_n, 'more', p_more)
   else jsonb_build_object('n', p_n, 'at', private.instant(p_c.at), 'command_id', p_c.command_id,
-    'person_id', p_c.person_id, 'by_person_id', p_c.by_person_id, 'kind', p_kind, 'body', p_body, 'more', p_more) end;
+    'person_id', p_c.person_id, 'by_person_id', p_c.by_person_id, 'kind', p_kind, 'body', p_body, 'more', p_more)
+    || case when p_own_people = '{}' then '{}' else jsonb_build_object('concerns', p_own_people) end end;
 end $$;
 comment on function private.event_heard is
-  'What is broadcast: never lead_body. more: leads and the person concerned should ask events_after.';
+  'What is broadcast: never lead_body. more: leads, the person concerned and those of concerns should ask events_after.';
 
 create function private.accept(
   p_c private.command, p_kind text, p_body jsonb,
-  p_lead_body jsonb default null, p_own boolean default false, p_result jsonb default '{}', p_about uuid default null
+  p_lead_body jsonb default null, p_own boolean default false, p_result jsonb default '{}', p_about uuid default null,
+  p_own_people uuid[] default '{}'
 ) returns jsonb
 language plpgsql volatile set search_path = '' as $$
 declare
@@ -138,11 +143,11 @@ declare
 begin
   v_told.person_id := coalesce(p_about, p_c.person_id);
   update public.orchard_heads set head = head + 1 where orchard_id = p_c.orchard_id returning * into v_head;
-  insert into public.events (orchard_id, n, at, command_id, person_id, by_person_id, kind, body, lead_body, own)
+  insert into public.events (orchard_id, n, at, command_id, person_id, by_person_id, kind, body, lead_body, own, own_people)
   values (p_c.orchard_id, v_head.head, p_c.at, p_c.command_id, v_told.person_id, p_c.by_person_id, p_kind,
-          v_body, jsonb_strip_nulls(p_lead_body), p_own);
+          v_body, jsonb_strip_nulls(p_lead_body), p_own, p_own_people);
   perform realtime.send(
-    private.event_heard(v_head.head, v_told, p_kind, v_body, p_lead_body is not null),
+    private.event_heard(v_head.head, v_told, p_kind, v_body, p_lead_body is not null, p_own_people),
     'event', private.topic(p_c.orchard_id, v_head.channel_epoch), true);
   return private.store_answer(p_c, jsonb_build_object('n', v_head.head) || jsonb_strip_nulls(p_result));
 end $$;

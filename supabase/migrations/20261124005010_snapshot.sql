@@ -200,6 +200,7 @@ begin
     || private.crew_state(v_reader)
     || private.work_state(p_orchard)
     || private.trees_in_hand_state(p_orchard)
+    || private.looked_over_state(v_reader)
     || private.calls_state(v_reader);
 end $$;
 grant execute on function public.snapshot to authenticated;

@@ -30,7 +30,7 @@ create function private.event_told(p_event public.events, p_reader private.reade
 language plpgsql stable set search_path = '' as $$
 declare
   v_told_more boolean := p_event.lead_body is not null
-    and (p_reader.is_lead or (p_event.own and p_event.person_id = any (p_reader.own)));
+    and (p_reader.is_lead or (p_event.own and p_event.person_id = any (p_reader.own)) or p_event.own_people && p_reader.own);
 begin
   if p_event.body is null and not v_told_more then
     return jsonb_build_object('n', p_event.n);

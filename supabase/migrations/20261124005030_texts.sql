@@ -95,6 +95,10 @@ begin
       select 'begun' as kind, note, at, person_id from public.visits
       where orchard_id = p_orchard and tree_no = p_tree and round_id = v_round and result = 'begun' and undone_at is null
       union all
+      -- Without saying so: what a lead found is for who worked there, what is left to do is for whoever comes.
+      select 'begun', note, at, by_person_id from public.looked_over
+      where orchard_id = p_orchard and tree_no = p_tree and round_id = v_round and result = 'reopened'
+      union all
       select 'flag', note, raised_at, raised_by from public.flags
       where orchard_id = p_orchard and tree_no = p_tree and ended_at is null
       union all

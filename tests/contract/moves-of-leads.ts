@@ -101,6 +101,16 @@ export const movesOfLeads: Moves = {
     tree: draw.of([null, aTree(draw)]),
     call: draw.of([null, ...Object.keys(state.calls)]),
   }),
+  look_over: ({ state, draw }) => {
+    const done = Object.keys(state.work).filter((tree) => state.work[tree]?.state === 'done')
+    const reason = draw.of([null, 'stubs_left', 'torn_bark'])
+    return {
+      tree: Number(draw.chance(6) ? aTree(draw) : (draw.of(done) ?? aTree(draw))),
+      result: reason === null ? 'passed' : 'reopened',
+      reason,
+      note: reason !== null && draw.chance(3) ? 'East side' : null,
+    }
+  },
   resume_work: ({ state, draw }) => some('stop', draw.of(Object.keys(state.stops))),
 }
 

@@ -38,6 +38,7 @@ const often: Partial<Record<CommandName, number>> = {
   close_round: 5,
   open_round: 5,
   change_orchard: 3,
+  look_over: 4,
   leave_tree: 6,
   end_claim: 2,
   answer_call: 3,

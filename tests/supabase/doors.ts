@@ -3,6 +3,7 @@
  * the shift. A door that is missing here fails the catalogue test and the matrix.
  */
 
+import { doorsAfterPruning } from './doors-after-pruning'
 import { doorsOfCalls } from './doors-of-calls'
 import { type Name, plainJpeg, type Scene, type Stage, sha256 } from './scene'
 
@@ -50,6 +51,7 @@ const onceThereIs = (missing: string) => ({ else: 'ok', none: missing })
 const nothing = () => ({})
 
 export const doors: Record<string, Use[]> = {
+  ...doorsAfterPruning,
   create_orchard: [
     {
       right: 'anybody',

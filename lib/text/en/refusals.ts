@@ -107,6 +107,10 @@ export const refusals = {
   buddy_not_here: ({ person }: Detail) =>
     `${person ?? 'Your buddy'} is not here. Name somebody who is.`,
   tree_in_progress: ({ tree }: Detail) => `${tree ?? 'This tree'} is in progress. Deal another.`,
+  tree_not_done: ({ tree }: Detail) =>
+    `${tree ?? 'This tree'} is not done, or not any more. Look at it again when it is.`,
+  worked_on_it: ({ tree }: Detail) =>
+    `You worked on ${tree ?? 'this tree'}. Another lead looks it over.`,
   claim_over: (_: Detail) => 'This claim is over. Look at the tree again.',
   not_in_claim: ({ whose }: Detail) =>
     `${whose ? `${whose} is` : 'You are'} not at this tree. Nothing to leave.`,

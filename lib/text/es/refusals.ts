@@ -97,6 +97,9 @@ export const refusals: typeof en = {
   buddy_not_here: ({ person }) =>
     `${person ?? 'Tu pareja'} no está aquí. Nombra a alguien que esté.`,
   tree_in_progress: ({ tree }) => `${tree ?? 'Este árbol'} está en curso. Asigna otro.`,
+  tree_not_done: ({ tree }) =>
+    `${tree ?? 'Este árbol'} no está hecho, o ya no. Míralo otra vez cuando lo esté.`,
+  worked_on_it: ({ tree }) => `Trabajaste en ${tree ?? 'este árbol'}. Lo revisa otro responsable.`,
   claim_over: () => 'Esta toma ya terminó. Mira el árbol otra vez.',
   not_in_claim: ({ whose }) =>
     `${whose ? `${whose} no está` : 'No estás'} en este árbol. No hay nada que dejar.`,

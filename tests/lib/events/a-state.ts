@@ -82,6 +82,7 @@ export function aState(change: Partial<State> = {}): State {
       3: { label: 'S1', kind: 'saw', fit: true, clean: true, heldBy: null, ownedBy: null },
     },
     work: {},
+    lookedOver: {},
     claims: {},
     deals: {},
     dealtBy: {},

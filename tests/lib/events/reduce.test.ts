@@ -37,7 +37,7 @@ const kinds = [
   'big_cuts_unmarked',
   'tree_undone tree_joined tree_handed_over tree_left tree_released tree_finished also_worked',
   'tree_finished_late claim_ended flag_raised flag_withdrawn photo_added stop_called stop_answered',
-  'work_resumed constructor __proto__ toString',
+  'work_resumed tree_looked_over constructor __proto__ toString',
 ].flatMap((line) => line.split(' '))
 
 /** Words that bodies use, and words that every object knows. */
@@ -107,7 +107,11 @@ test('no event makes reduce throw, and what it gives is a whole state', () => {
       expect(JSON.stringify(before)).toBe(frozen)
       if (after === 'fetch again') return
       expect(after.head).toBe(11)
-      expect(stateOf({ ...after, work: { done: [], begun: [], leftOut: [] } })).not.toBeNull()
+      const packed = {
+        work: { done: [], begun: [], leftOut: [] },
+        lookedOver: { passed: [], reopened: [] },
+      }
+      expect(stateOf({ ...after, ...packed })).not.toBeNull()
     }),
     { numRuns: 3000 }
   )

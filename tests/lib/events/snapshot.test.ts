@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 
 import { stateOf } from '@/lib/events/snapshot'
 
-import { aState } from './a-state'
+import { aState, later, lead } from './a-state'
 
 const packed = {
   done: [1, 3, 7, 7],
@@ -12,9 +12,14 @@ const packed = {
   ],
   leftOut: [9],
 }
+const lookedOver = { passed: [1, 2], reopened: [[4, 'stubs_left', lead, later]] }
+const nothing = {
+  work: { done: [], begun: [], leftOut: [] },
+  lookedOver: { passed: [], reopened: [] },
+}
 
 test('runs of finished trees are unpacked', () => {
-  expect(stateOf({ ...aState(), work: packed })?.work).toEqual({
+  expect(stateOf({ ...aState(), ...nothing, work: packed })?.work).toEqual({
     1: { state: 'done', share: null },
     2: { state: 'done', share: null },
     3: { state: 'done', share: null },
@@ -25,13 +30,16 @@ test('runs of finished trees are unpacked', () => {
   })
 })
 
-test('the state comes through whole', () => {
-  const { work, ...rest } = aState()
-
-  expect(stateOf({ ...rest, work: { done: [], begun: [], leftOut: [] } })).toEqual({
-    ...rest,
-    work,
+test('runs of passed trees are unpacked, and what was found at reopened ones', () => {
+  expect(stateOf({ ...aState(), ...nothing, lookedOver })?.lookedOver).toEqual({
+    1: { result: 'passed' },
+    2: { result: 'passed' },
+    4: { result: 'reopened', reason: 'stubs_left', byId: lead, at: later },
   })
+})
+
+test('the state comes through whole', () => {
+  expect(stateOf({ ...aState(), ...nothing })).toEqual(aState())
 })
 
 test.each([null, 'busy', {}, { ...aState(), work: packed, me: { personId: 'me', role: 'lead' } }])(

@@ -58,6 +58,7 @@ function openPage(name = 'page', fetchInside = async () => inside) {
     privatePeople: notHere,
     calls: notHere,
     incidents: notHere,
+    toLookOver: notHere,
   }
   return openRowcall({ ...device, random: plainRandom(name), backend, inside: fetchInside })
 }

@@ -313,6 +313,11 @@ describe('more than the broadcast says', () => {
     expect(await heardBy(finished(ann), 'volunteer')).toEqual({ atOnce: 1, later: 0 })
   })
 
+  test('whom it concerns besides asks at once too', async () => {
+    const reopened = { ...finished(bo), concerns: [ann] }
+    expect(await heardBy(reopened, 'volunteer')).toEqual({ atOnce: 1, later: 0 })
+  })
+
   test('others fold what they heard', async () => {
     expect(await heardBy(finished(bo), 'volunteer')).toEqual({ atOnce: 0, later: 0 })
   })
