@@ -2,7 +2,7 @@
 
 import { useState } from 'react'
 
-import { type Sent, useRowcall, useSelect } from '@/lib/hooks'
+import { type Sent, useRowcall, useSelect, type View } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { useDoorWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
@@ -17,7 +17,8 @@ export function PutOut() {
   const { common, join } = useDoorWords()
   const { handIn } = useRowcall()
   const orchard = useSelect((view) => view.me?.orchardName ?? '')
-  const unsent = useSelect((view) => view.unsent.length)
+  const unsent = useSelect((view) => view.unsent.length - photosIn(view))
+  const photos = useSelect(photosIn)
   const [isAsking, setIsAsking] = useState(false)
   const [sent, setSent] = useState<Sent | null>(null)
 
@@ -64,6 +65,12 @@ export function PutOut() {
           {join.handedIn}
         </Note>
       )}
+      {photos > 0 && <Note icon="camera">{join.photosStay(photos)}</Note>}
     </JoinFrame>
   )
+}
+
+/** Photos are not handed in: whoever is out sends no pictures. */
+function photosIn(view: View): number {
+  return view.unsent.filter(({ command }) => command.name === 'add_photo').length
 }

@@ -56,6 +56,7 @@ export function connect(backend: BackendAddress, options: ClientOptions = {}): C
     const createClient = await fetchLibrary()
     return createClient(address, backend.anonKey ?? anyKey, {
       ...options,
+      global: { ...options.global, fetch: answersOnly(options.global?.fetch ?? fetch) },
       auth: { detectSessionInUrl: false, ...options.auth },
     })
   }
@@ -99,6 +100,19 @@ async function within<Value>(
     return await Promise.race([run(over.signal).catch(() => noAnswer), late])
   } finally {
     clearTimeout(timer)
+  }
+}
+
+/**
+ * A page of somebody else's in answer to a sign-in (a hotspot's, a proxy's) counts as no answer: the library takes every
+ * 4xx for the end of the identity, and an anonymous one cannot come back.
+ */
+function answersOnly(ask: typeof fetch): typeof fetch {
+  return async (input, init) => {
+    const response = await ask(input, init)
+    const isTheirs = response.headers.get('content-type')?.includes('json')
+    if (response.ok || isTheirs || !String(input).includes('/auth/v1/')) return response
+    throw new TypeError(`Not an answer of the backend: ${response.status}.`)
   }
 }
 

@@ -171,6 +171,7 @@ export function openRowcall(parts: RowcallParts): Rowcall {
     }
     session = inside.openSession({
       ...whose(membership),
+      mine: () => last.memberships.map(({ personId }) => personId),
       changed: (next) => {
         show({ ...next, memberships: last.memberships, me: view.me })
         if (next.phase === 'signed_out') signedOut()

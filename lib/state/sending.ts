@@ -16,7 +16,8 @@ import type { Clock, Random, Server } from '@/lib/sync/ports'
 import { type Sent, sentOf } from './sent'
 import type { View } from './view'
 
-export type SendOptions = { personId?: string | undefined }
+/** `id`: of a command whose answer was lost, to be asked for again. */
+export type SendOptions = { personId?: string | undefined; id?: string | undefined }
 export type Send = <Name extends CommandName>(
   name: Name,
   args: ArgsOf<Name>,
@@ -41,8 +42,7 @@ type SendingParts = {
 export function sender(parts: SendingParts): Send {
   const { outbox, random, orchardId } = parts
 
-  return async (name, args, { personId = parts.personId } = {}) => {
-    const id = random.id()
+  return async (name, args, { personId = parts.personId, id = random.id() } = {}) => {
     let command: Command
     try {
       // One of the commands, whichever it is.

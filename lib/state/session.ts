@@ -13,6 +13,7 @@ import { timerOf } from '@/lib/sync/timer'
 import { appVersion } from './app-version'
 import { type BeginResult, canBegin, endsBegun, isClaimed, workArgsOf } from './begun'
 import { readCold, writeCold } from './cold'
+import { handInWork } from './hand-in'
 import { keepTexts } from './kept-texts'
 import { seen } from './seen'
 import { type Send, sender } from './sending'
@@ -29,6 +30,8 @@ export type SessionParts = Device & {
   bell: Bell
   userId: string
   membership: Membership
+  /** Everybody for whom this login acts, here or elsewhere. */
+  mine: () => readonly string[]
   owner: string
   changed: (view: View) => void
 }
@@ -97,16 +100,16 @@ export function openSession(parts: SessionParts): Session {
     workArgs: (tree) => workArgsOf(view, personId, tree, now()),
     dismiss: outbox.dismiss,
     sendAgain: outbox.sendAgain,
-    handIn,
+    handIn: () => handInWork({ ...parts, outbox, send }, view.unsent),
     wake,
     close,
   }
 
   async function start(): Promise<void> {
     const cold = await readCold(storage, owner)
-    // Only `setBegun` writes under this key.
-    const begun = (await storage.read(begunKey)) as Begun | undefined
-    await texts.load()
+    // Only `setBegun` writes under this key. A device that cannot read what it kept still follows the day.
+    const begun = (await storage.read(begunKey).catch(() => undefined)) as Begun | undefined
+    await texts.load().catch(() => {})
     if (closed) return
     for (const id of cold?.known ?? []) known.add(id)
     heardAt = cold?.heardAt ?? heardAt
@@ -117,6 +120,7 @@ export function openSession(parts: SessionParts): Session {
       server,
       orchardId,
       personId,
+      isMine: (id) => id === personId || parts.mine().includes(id),
       start: confirmed,
       changed: confirm,
       stood,
@@ -173,19 +177,6 @@ export function openSession(parts: SessionParts): Session {
     show({ begun })
     if (begun) await storage.write(begunKey, begun)
     else await storage.drop(begunKey)
-  }
-
-  /** What somebody did before they were put out: without photos, for a lead to accept. */
-  async function handIn(): Promise<Sent> {
-    const { unsent } = view
-    const work = unsent
-      .filter(({ command }) => command.name !== 'add_photo')
-      .map(({ command: { orchardId: _, ...command }, at }) => ({ ...command, at }))
-    const sent = await send('hand_in', { work })
-    if (sent.state === 'accepted') {
-      await Promise.all(unsent.map(({ seq }) => outbox.dismiss(seq)))
-    }
-    return sent
   }
 
   function wake(): void {

@@ -23,6 +23,8 @@ export type FollowParts = {
   random: Random
   orchardId: string
   personId: string
+  /** Everybody of this orchard for whom this login acts: it hears what is private to each. */
+  isMine: (personId: string) => boolean
   /** From last time, to go on from. */
   start: State | null
   /** `events` are those that led here; none when it was fetched whole. */
@@ -163,7 +165,7 @@ export function follow(parts: FollowParts): Follow {
 
   function mayConcernMe(event: Live, known: State): boolean {
     if (isLead(known) || !isHeard(event)) return true
-    return event.personId === personId || event.concerns?.includes(personId) === true
+    return [event.personId, ...(event.concerns ?? [])].some(parts.isMine)
   }
 
   async function sendBeat(): Promise<void> {

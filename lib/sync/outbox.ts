@@ -126,9 +126,26 @@ export function openOutbox(parts: OutboxParts): Outbox {
         .items()
         .find((kept) => kept.state === 'unsent' && laneOf(kept.command.name) === lane)
       if (!next) continue
-      if (!busy.has(lane)) void sendFrom(lane, next)
+      const first = doneBefore(next) ?? next
+      if (!busy.has(laneOf(first.command.name))) void sendFrom(laneOf(first.command.name), first)
       return
     }
+  }
+
+  /** What was done at a tree before something was flagged there goes first, since the flag ends the claim; not what the server fails on. */
+  function doneBefore({ command, seq }: Kept): Kept | undefined {
+    if (command.name !== 'flag_tree') return undefined
+    return list
+      .items()
+      .find(
+        (kept) =>
+          kept.seq < seq &&
+          kept.state === 'unsent' &&
+          laneOf(kept.command.name) === 'work' &&
+          'tree' in kept.command.args &&
+          kept.command.args.tree === command.args.tree &&
+          !triesOf.has(kept.seq)
+      )
   }
 
   async function sendFrom(lane: Lane, kept: Kept): Promise<void> {

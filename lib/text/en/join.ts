@@ -55,6 +55,10 @@ export const join = {
   handInNote: 'Hand it in: a lead looks at it, and nothing is lost. It goes once, within 48 hours.',
   handIn: 'Hand it in',
   handedIn: 'Handed in. A lead looks at it.',
+  photosStay: (count: number) =>
+    count === 1
+      ? 'A photo stays on this device. Show it to a lead if it matters.'
+      : `${count} photos stay on this device. Show them to a lead if they matter.`,
   someoneElseHere: 'Go on as somebody else',
   joinAgain: 'Join by a link',
 }

@@ -58,6 +58,10 @@ export const join: typeof en = {
     'Entrégalo: lo mira un jefe de cuadrilla y no se pierde nada. Se entrega una vez, antes de 48 horas.',
   handIn: 'Entregarlo',
   handedIn: 'Entregado. Lo mira un jefe de cuadrilla.',
+  photosStay: (count) =>
+    count === 1
+      ? 'Una foto queda en este dispositivo. Enséñasela a un jefe de cuadrilla si importa.'
+      : `${count} fotos quedan en este dispositivo. Enséñaselas a un jefe de cuadrilla si importan.`,
   someoneElseHere: 'Seguir como otra persona',
   joinAgain: 'Entrar con un enlace',
 }

@@ -67,6 +67,9 @@ function signedIn(id: string) {
   })
 }
 
+const hotspot = (status: number) =>
+  new Response('<h1>Welcome to the inn</h1>', { status, headers: { 'content-type': 'text/html' } })
+
 function failed(status: number, details: string | null) {
   return json({ code: `PT${status}`, message: 'No.', details, hint: null }, status)
 }
@@ -158,6 +161,17 @@ describe('a command', () => {
 
     expect(await send(() => failed(401, null))).toMatchObject({ ok: false, fault: 'signed_out' })
   })
+
+  test.each([403, 404, 511])(
+    'meets a page of the hotspot (%i) where the sign-in is renewed, and the identity stays',
+    async (status) => {
+      answers['/auth/v1/token'] = Array.from({ length: 20 }, () => () => hotspot(status))
+
+      expect(await send(() => failed(401, null))).toMatchObject({ ok: false, fault: 'offline' })
+
+      expect(await open().user()).toEqual({ ok: true, value: userId })
+    }
+  )
 
   test('is never sent under another login', async () => {
     answers[path] = [() => json({ n: 4 })]

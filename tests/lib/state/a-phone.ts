@@ -80,6 +80,7 @@ export function openPhone(clock: FakeClock, line: Line, device = aDevice(clock),
     bell: device.bellOf(),
     userId: 'ann',
     membership,
+    mine: () => [ann],
     owner: ownerKey({
       backend: 'https://orchard',
       orchardId: membership.orchardId,

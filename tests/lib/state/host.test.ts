@@ -144,7 +144,7 @@ describe('a crew of two on the real host', () => {
     await send(manager, 'give_briefing', { people: [me] })
     await until(manager, ({ unsent }) => unsent.length === 0)
     // Without the skill to prune alone, a marked tree.
-    await ask(manager, 'mark_big_cuts', { tree: 2 })
+    await send(manager, 'mark_big_cuts', { tree: 2 })
     await until(cy, (view) => myReadiness(view).length === 0 && view.state?.marked[2] !== undefined)
 
     const claimed = await ask(cy, 'claim_tree', { tree: 2 })

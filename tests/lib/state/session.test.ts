@@ -226,12 +226,16 @@ test('times are said by the referee’s clock', async () => {
   expect(Date.parse(phone.workArgs(1).at ?? '') - clock.now()).toBe(90_000)
 })
 
-test('somebody who was put out hands in what was not sent, without photos', async () => {
+test('somebody who was put out hands in what was not sent, once, and the photos stay on the device', async () => {
   const handedIn: unknown[] = []
+  const ids: string[] = []
+  let isLost = true
   const phone = openPhone(clock, {
     ...line,
     send: async (command, limitMs) => {
       if (command.name !== 'hand_in') return line.send(command, limitMs)
+      ids.push(command.id)
+      if (isLost) return { ok: false, fault: 'unknown' }
       handedIn.push(...command.args.work)
       return { ok: true, value: { n: 99 } }
     },
@@ -244,11 +248,14 @@ test('somebody who was put out hands in what was not sent, without photos', asyn
   expect(phone.view().phase).toBe('out')
   expect(phone.view().unsent).toHaveLength(2)
 
-  const sent = await phone.handIn()
+  expect(await phone.handIn()).toMatchObject({ state: 'failed' })
+  isLost = false
+  expect(await phone.handIn()).toMatchObject({ state: 'accepted' })
 
-  expect(sent.state).toBe('accepted')
+  // Under another id it would be a second one, which is refused.
+  expect(new Set(ids).size).toBe(1)
   expect(handedIn).toMatchObject([{ name: 'start_break', personId: ann }])
-  expect(phone.view().unsent).toEqual([])
+  expect(phone.view().unsent).toMatchObject([{ command: { name: 'add_photo' } }])
 })
 
 test('an old page asks to be loaded again, but not before all is sent', async () => {

@@ -29,6 +29,7 @@ function startFollowing(change: Partial<FollowParts> = {}) {
     random: plainRandom('phone'),
     orchardId: idOf('orchard'),
     personId: ann,
+    isMine: (id) => id === ann,
     start: null,
     changed: (next) => {
       state = next
@@ -269,11 +270,16 @@ describe('whoever is put out', () => {
 })
 
 describe('more than the broadcast says', () => {
-  const heardBy = async (event: Live, role: 'lead' | 'volunteer') => {
+  const heardBy = async (
+    event: Live,
+    role: 'lead' | 'volunteer',
+    mine: readonly string[] = [ann]
+  ) => {
     let tell: (event: Live) => void = () => {}
     const state = aState({ head: 0, me: { personId: ann, role } })
     const asked: string[] = []
     startFollowing({
+      isMine: (id) => mine.includes(id),
       server: {
         ...line,
         snapshot: async () => ({ ok: true, value: state }),
@@ -316,6 +322,11 @@ describe('more than the broadcast says', () => {
   test('whom it concerns besides asks at once too', async () => {
     const reopened = { ...finished(bo), concerns: [ann] }
     expect(await heardBy(reopened, 'volunteer')).toEqual({ atOnce: 1, later: 0 })
+  })
+
+  test('of the other person of this device is asked at once', async () => {
+    const answer = await heardBy(finished(bo), 'volunteer', [ann, bo])
+    expect(answer).toEqual({ atOnce: 1, later: 0 })
   })
 
   test('others fold what they heard', async () => {

@@ -111,6 +111,26 @@ test.each(['the page that sends', 'another page'])(
   }
 )
 
+test('what was finished at a tree before a hazard was flagged there goes first, and nothing else does', async () => {
+  line.online = false
+  const page = openPage()
+  await page.keep('release_tree', { tree: 2 })
+  await page.keep('finish_tree', { tree: 1 })
+  await page.keep('flag_tree', hazard)
+  await page.keep('start_break', {})
+
+  line.online = true
+  page.wake()
+  await clock.pass(0)
+
+  expect(referee.log.map((line) => line.split(' ')[0])).toEqual([
+    'finish_tree',
+    'flag_tree',
+    'release_tree',
+    'start_break',
+  ])
+})
+
 test('tries come further and further apart, but never half a minute', async () => {
   line.online = false
   const page = openPage()
