@@ -445,6 +445,7 @@ create table orchards (
   units text not null default 'metric'::text,
   house_rules jsonb not null default '{}'::jsonb,
   emergency jsonb not null default '{}'::jsonb,
+  emergency_version integer not null default 0,
   min_client integer not null default 0,
   created_at timestamp with time zone not null,
   constraint orchards_language_known CHECK ((language = ANY (ARRAY['en'::text, 'es'::text]))),
@@ -454,7 +455,7 @@ create table orchards (
 );
 alter table orchards enable row level security;
 comment on column orchards.house_rules is 'Only what differs from private.house_rule defaults: {"ladder_from_cm": 250}.';
-comment on column orchards.emergency is 'The emergency card: where, access, call, first_aid, meeting_point; texts by key. About the place, never about people.';
+comment on column orchards.emergency is 'The emergency card: texts by key (private.is_emergency_card has the keys). Names and numbers may stand in it, so events carry its version only.';
 
 create table people (
   id uuid not null,
@@ -554,7 +555,7 @@ create table shifts (
   opened_at timestamp with time zone,
   closed_at timestamp with time zone,
   constraint shifts_signal_known CHECK ((signal = ANY (ARRAY['horn'::text, 'whistle'::text, 'voice'::text]))),
-  constraint shifts_state_known CHECK ((state = ANY (ARRAY['scheduled'::text, 'open'::text, 'closed'::text]))),
+  constraint shifts_state_known CHECK ((state = ANY (ARRAY['scheduled'::text, 'open'::text, 'closed'::text, 'cancelled'::text]))),
   constraint shifts_times_in_order CHECK ((starts_at < ends_at)),
   constraint shifts_pkey PRIMARY KEY (id),
   constraint shifts_in_orchard UNIQUE (orchard_id, id),
@@ -1093,6 +1094,27 @@ begin
 end $function$;
 grant execute on function call_for_help(uuid,uuid,uuid,text,integer,uuid,text,timestamp with time zone) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.cancel_shift(p_orchard uuid, p_command uuid, p_person uuid, p_shift uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+begin
+  v_c := private.begin_command('cancel_shift', p_orchard, p_command, p_person, 'lead', jsonb_build_object('shift', p_shift));
+  if v_c.answer is not null then return v_c.answer; end if;
+  v_shift := private.shift_or_fail(p_orchard, p_shift);
+  if private.not_planned(v_shift) is not null then return private.refuse(v_c, private.not_planned(v_shift)); end if;
+
+  update public.shifts set state = 'cancelled' where id = p_shift;
+  return private.accept(v_c, 'shift_cancelled', jsonb_build_object('shift', p_shift));
+end $function$;
+comment on function cancel_shift(uuid,uuid,uuid,uuid) is 'Rained out: its join links end with it, and no work ever belongs to it.';
+grant execute on function cancel_shift(uuid,uuid,uuid,uuid) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.change_orchard(p_orchard uuid, p_command uuid, p_person uuid, p_name text DEFAULT NULL::text, p_language text DEFAULT NULL::text, p_units text DEFAULT NULL::text, p_house_rules jsonb DEFAULT NULL::jsonb, p_emergency jsonb DEFAULT NULL::jsonb)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -1114,12 +1136,13 @@ begin
 
   update public.orchards set
     name = coalesce(btrim(p_name), name), language = coalesce(p_language, language), units = coalesce(p_units, units),
-    house_rules = house_rules || coalesce(p_house_rules, '{}'), emergency = emergency || coalesce(p_emergency, '{}')
+    house_rules = house_rules || coalesce(p_house_rules, '{}'), emergency = emergency || coalesce(p_emergency, '{}'),
+    emergency_version = emergency_version + (p_emergency is not null)::integer
   where id = p_orchard returning * into v_orchard;
   return private.accept(v_c, 'orchard_changed', jsonb_build_object(
     'name', btrim(p_name), 'language', p_language, 'units', p_units,
     'houseRules', case when p_house_rules is not null then private.default_house_rules() || v_orchard.house_rules end,
-    'emergency', case when p_emergency is not null then v_orchard.emergency end));
+    'emergencyVersion', case when p_emergency is not null then v_orchard.emergency_version end));
 end $function$;
 comment on function change_orchard(uuid,uuid,uuid,text,text,text,jsonb,jsonb) is 'Null: unchanged. House rules and emergency card are changed key by key.';
 grant execute on function change_orchard(uuid,uuid,uuid,text,text,text,jsonb,jsonb) to authenticated;
@@ -1166,6 +1189,30 @@ begin
 end $function$;
 comment on function change_person(uuid,uuid,uuid,uuid,text,text,text,uuid,text) is 'Null: unchanged. An empty p_phone takes the phone away.';
 grant execute on function change_person(uuid,uuid,uuid,uuid,text,text,text,uuid,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.change_shift(p_orchard uuid, p_command uuid, p_person uuid, p_shift uuid, p_date date, p_starts_at timestamp with time zone, p_ends_at timestamp with time zone, p_signal text DEFAULT 'horn'::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+begin
+  v_c := private.begin_command('change_shift', p_orchard, p_command, p_person, 'lead', jsonb_build_object(
+    'shift', p_shift, 'date', p_date, 'starts_at', p_starts_at, 'ends_at', p_ends_at, 'signal', p_signal));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need_hours(p_date, p_starts_at, p_ends_at, p_signal);
+  v_shift := private.shift_or_fail(p_orchard, p_shift);
+  if private.not_planned(v_shift) is not null then return private.refuse(v_c, private.not_planned(v_shift)); end if;
+
+  update public.shifts set on_date = p_date, starts_at = p_starts_at, ends_at = p_ends_at, signal = p_signal where id = p_shift;
+  return private.accept(v_c, 'shift_changed', jsonb_build_object('shift', p_shift, 'date', p_date,
+    'startsAt', private.instant(p_starts_at), 'endsAt', private.instant(p_ends_at), 'signal', p_signal));
+end $function$;
+comment on function change_shift(uuid,uuid,uuid,uuid,date,timestamp with time zone,timestamp with time zone,text) is 'Day, hours and signal, all four; what is written for it (briefing, join links) stays.';
+grant execute on function change_shift(uuid,uuid,uuid,uuid,date,timestamp with time zone,timestamp with time zone,text) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.check_equipment(p_orchard uuid, p_command uuid, p_person uuid, p_failed_items text[])
  RETURNS jsonb
@@ -1382,6 +1429,23 @@ begin
   return private.accept(v_c, 'trees_dealt', jsonb_build_object('trees', p_trees, 'to', p_to));
 end $function$;
 grant execute on function deal_trees(uuid,uuid,uuid,integer[],uuid[]) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.emergency_card(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard);
+  return (
+    select jsonb_build_object('version', o.emergency_version, 'epoch', h.epoch, 'card', o.emergency)
+    from public.orchards o join public.orchard_heads h on h.orchard_id = o.id
+    where o.id = p_orchard
+  );
+end $function$;
+comment on function emergency_card(uuid) is 'epoch: after a restore the same version may say something else.';
+grant execute on function emergency_card(uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.end_break(p_orchard uuid, p_command uuid, p_person uuid, p_at timestamp with time zone DEFAULT NULL::timestamp with time zone)
  RETURNS jsonb
@@ -2022,7 +2086,7 @@ begin
     v_role := case p_kind when 'join' then 'volunteer' else p_role end;
     v_shift := private.open_shift(p_orchard);
     if p_shift is not null then v_shift := private.shift_or_fail(p_orchard, p_shift); end if;
-    if v_shift.state = 'closed' then return private.refuse(v_c, private.code('shift_closed')); end if;
+    if private.shift_over(v_shift) is not null then return private.refuse(v_c, private.shift_over(v_shift)); end if;
   end if;
 
   perform private.make_invite(p_command, p_orchard, p_kind, v_role, p_code_hash,
@@ -2165,7 +2229,7 @@ begin
   if v_c.answer is not null then return v_c.answer; end if;
   perform private.need(private.are_offs(v_off), 'p_off: {species or "ladder": reason}.');
   v_shift := private.shift_or_fail(p_orchard, p_shift);
-  if v_shift.state = 'closed' then return private.refuse(v_c, private.code('shift_closed')); end if;
+  if private.shift_over(v_shift) is not null then return private.refuse(v_c, private.shift_over(v_shift)); end if;
 
   if (private.open_shift(p_orchard)).id is not null then v_refused := v_refused || private.code('shift_open'); end if;
   if (private.round_or_fail(p_orchard, v_shift.round_id)).closed_at is not null then
@@ -2792,7 +2856,7 @@ declare
 begin
   select s.* into v_shift from public.shifts s
   left join public.attendances a on a.shift_id = s.id and a.person_id = p_c.person_id
-  where s.orchard_id = p_c.orchard_id and s.state <> 'scheduled'
+  where s.orchard_id = p_c.orchard_id and s.state in ('open', 'closed')
   order by (a.arrived_at <= v_begun and coalesce(a.left_at, v_begun) >= v_begun) desc nulls last,
     (a.id is not null) desc, s.opened_at desc
   limit 1;
@@ -3204,7 +3268,7 @@ CREATE OR REPLACE FUNCTION private.invite_lacks(p_invite invites)
 AS $function$
   select case
     when p_invite.ended_at is not null or p_invite.expires_at < clock_timestamp()
-      or exists (select 1 from public.shifts where id = p_invite.shift_id and state = 'closed') then 'code_expired'
+      or exists (select 1 from public.shifts where id = p_invite.shift_id and state in ('closed', 'cancelled')) then 'code_expired'
     when p_invite.uses_left = 0 then 'code_used'
   end
 $function$;
@@ -3225,7 +3289,7 @@ CREATE OR REPLACE FUNCTION private.is_emergency_card(p_card jsonb)
 AS $function$
   select jsonb_typeof(p_card) = 'object' and not exists (
     select 1 from jsonb_each(case when jsonb_typeof(p_card) = 'object' then p_card else '{}' end)
-    where key not in ('where', 'access', 'call', 'first_aid', 'meeting_point')
+    where key not in ('number', 'call', 'where', 'access', 'hospital', 'first_aid', 'first_aider', 'meeting_point')
       or jsonb_typeof(value) <> 'string' or char_length(value #>> '{}') > 500)
 $function$;
 
@@ -3958,6 +4022,19 @@ begin
 end $function$;
 comment on function private.need(boolean,text) is 'Null counts as not ok, so that a missing argument is malformed too.';
 
+CREATE OR REPLACE FUNCTION private.need_hours(p_date date, p_starts_at timestamp with time zone, p_ends_at timestamp with time zone, p_signal text)
+ RETURNS void
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.need(private.is_day(p_date), 'p_date: a day.');
+  perform private.need(private.is_moment(p_starts_at) and private.is_moment(p_ends_at)
+    and p_ends_at > p_starts_at and p_ends_at - p_starts_at <= interval '24 hours', 'p_starts_at, p_ends_at: within 24 hours, in order.');
+  perform private.need(p_signal in ('horn', 'whistle', 'voice'), 'p_signal: horn, whistle or voice.');
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.need_person(p_orchard uuid, p_name text, p_role text, p_age_band text, p_guardian uuid, p_phone text)
  RETURNS void
  LANGUAGE plpgsql
@@ -4041,6 +4118,16 @@ begin
        when private.on_break(p_shift, p_person) then private.code('on_break') else '[]'::jsonb end;
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.not_planned(p_shift shifts)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return case when p_shift.state = 'open' then private.code('shift_open') else private.shift_over(p_shift) end;
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.number_in(p_value jsonb, p_least numeric, p_most numeric)
  RETURNS numeric
  LANGUAGE sql
@@ -4118,7 +4205,7 @@ begin
       'me', jsonb_build_object('personId', p_reader.person_id, 'role', p_reader.role),
       'orchard', jsonb_build_object(
         'name', o.name, 'timeZone', o.time_zone, 'language', o.language, 'units', o.units,
-        'houseRules', private.default_house_rules() || o.house_rules, 'emergency', o.emergency))
+        'houseRules', private.default_house_rules() || o.house_rules, 'emergencyVersion', o.emergency_version))
     from public.orchards o
     join public.orchard_heads h on h.orchard_id = o.id
     where o.id = p_reader.orchard_id
@@ -4334,7 +4421,7 @@ begin
       from public.shifts s
       left join lateral (
         select version, change from public.briefings where shift_id = s.id order by version desc limit 1) b on true
-      where s.orchard_id = p_orchard and s.state <> 'closed'));
+      where s.orchard_id = p_orchard and s.state in ('scheduled', 'open')));
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.seen_before(p_c private.command)
@@ -4420,6 +4507,18 @@ begin
   if not found then perform private.fail(404, 'no_such_shift', 'There is no such shift.'); end if;
   return v_shift;
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.shift_over(p_shift shifts)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return case p_shift.state
+    when 'closed' then private.code('shift_closed') when 'cancelled' then private.code('shift_cancelled') end;
+end $function$;
+comment on function private.shift_over(shifts) is 'Why nothing can be planned in this shift any more, as a refusal; else null.';
 
 CREATE OR REPLACE FUNCTION private.sign_out(p_c private.command, p_attendance uuid, p_at timestamp with time zone, p_why text DEFAULT NULL::text)
  RETURNS void
@@ -5195,10 +5294,7 @@ begin
   v_c := private.begin_command('schedule_shift', p_orchard, p_command, p_person, 'lead', jsonb_build_object(
     'round', p_round, 'date', p_date, 'starts_at', p_starts_at, 'ends_at', p_ends_at, 'signal', p_signal));
   if v_c.answer is not null then return v_c.answer; end if;
-  perform private.need(private.is_day(p_date), 'p_date: a day.');
-  perform private.need(private.is_moment(p_starts_at) and private.is_moment(p_ends_at)
-    and p_ends_at > p_starts_at and p_ends_at - p_starts_at <= interval '24 hours', 'p_starts_at, p_ends_at: within 24 hours, in order.');
-  perform private.need(p_signal in ('horn', 'whistle', 'voice'), 'p_signal: horn, whistle or voice.');
+  perform private.need_hours(p_date, p_starts_at, p_ends_at, p_signal);
   if (private.round_or_fail(p_orchard, p_round)).closed_at is not null then
     return private.refuse(v_c, private.code('round_closed'));
   end if;
@@ -5565,6 +5661,7 @@ CREATE OR REPLACE FUNCTION public.write_briefing(p_orchard uuid, p_command uuid,
 AS $function$
 declare
   v_c private.command;
+  v_shift public.shifts;
   v_version integer;
   v_change text;
 begin
@@ -5572,9 +5669,8 @@ begin
     jsonb_build_object('shift', p_shift, 'topics', p_topics, 'change', p_change));
   if v_c.answer is not null then return v_c.answer; end if;
   perform private.need(private.are_topics(p_topics), 'p_topics: 1 to 40 of {code, en, es}, each text up to 1000 characters.');
-  if (private.shift_or_fail(p_orchard, p_shift)).state = 'closed' then
-    return private.refuse(v_c, private.code('shift_closed'));
-  end if;
+  v_shift := private.shift_or_fail(p_orchard, p_shift);
+  if private.shift_over(v_shift) is not null then return private.refuse(v_c, private.shift_over(v_shift)); end if;
   v_version := coalesce(private.latest_briefing(p_shift), 0) + 1;
   v_change := case when v_version = 1 then 'first' else p_change end;
   perform private.need(v_version = 1 or v_change in ('before_next_tree', 'come_down'),

@@ -1,7 +1,5 @@
 'use client'
 
-import { useState } from 'react'
-
 import { useDraft, useSelect, useSend } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { useGo } from '../layout/use-go'
@@ -10,6 +8,7 @@ import { Button } from '../ui/Button'
 import { Dialog } from '../ui/Dialog'
 import { Segmented } from '../ui/Segmented'
 import { TextField } from '../ui/TextField'
+import { useTries } from '../ui/use-tries'
 import { AskedNote } from './AskedNote'
 import { GuardianChoice } from './GuardianChoice'
 import { emptyPerson, type NewPerson, personArgs, personLacks } from './new-person'
@@ -28,7 +27,7 @@ export function AddPerson({ open, onClose }: AddPersonProps) {
   const send = useSend()
   const go = useGo()
   const draft = useDraft<NewPerson>('add-person', emptyPerson)
-  const [wasTried, setWasTried] = useState(false)
+  const { wasTried, tried, startAgain } = useTries()
   const { asked, ask } = useAsk()
   const hasOrchard = useSelect((view) => view.state !== null)
   const person = draft.value
@@ -36,10 +35,10 @@ export function AddPerson({ open, onClose }: AddPersonProps) {
   const change = (part: Partial<NewPerson>) => draft.write({ ...person, ...part })
 
   const add = () => {
-    setWasTried(true)
+    tried()
     if (personLacks(person).length > 0 || !hasOrchard) return
     void ask(send('add_person', personArgs(person)), ({ id }) => {
-      setWasTried(false)
+      startAgain()
       void draft.writeNow(emptyPerson)
       onClose()
       go.push(routes.person(id))

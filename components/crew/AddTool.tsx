@@ -10,6 +10,7 @@ import { ChoiceGroup } from '../ui/ChoiceGroup'
 import { Dialog } from '../ui/Dialog'
 import { Pick } from '../ui/Pick'
 import { TextField } from '../ui/TextField'
+import { useTries } from '../ui/use-tries'
 import { Why } from '../ui/Why'
 import { AskedNote } from './AskedNote'
 import { useAsk } from './use-ask'
@@ -31,7 +32,7 @@ export function AddTool({ open, onClose }: AddToolProps) {
   const send = useSend()
   const name = useId()
   const draft = useDraft<NewTool>('add-tool', newTool)
-  const [wasTried, setWasTried] = useState(false)
+  const { wasTried, tried, startAgain } = useTries()
   const { asked, ask } = useAsk()
   const { kind, label } = draft.value
   const [added, setAdded] = useState<string | null>(null)
@@ -41,10 +42,10 @@ export function AddTool({ open, onClose }: AddToolProps) {
   )
 
   const add = () => {
-    setWasTried(true)
+    tried()
     if (kind === null || written === '' || isTaken) return
     void ask(send('add_tool', { label: written, kind, ownedBy: null }), () => {
-      setWasTried(false)
+      startAgain()
       setAdded(written)
       void draft.writeNow({ kind, label: '' })
     })

@@ -7,6 +7,7 @@ import { routes } from '@/lib/routes'
 import { Bench } from '../layout/Bench'
 import { CrewGate } from '../layout/CrewGate'
 import { PhoneFrame } from '../layout/PhoneFrame'
+import { Strip } from '../layout/Strip'
 import { useStartWords } from '../layout/Words'
 import { ButtonLink } from '../ui/ButtonLink'
 import { useLeadWords } from './use-lead-words'
@@ -32,6 +33,15 @@ function NotALead() {
       who={common.appName}
       bench={
         <Bench
+          strip={
+            <Strip
+              text={common.strip}
+              ways={{
+                emergency: { href: routes.emergency() },
+                stopWork: { href: routes.stopWork() },
+              }}
+            />
+          }
           step={
             <ButtonLink kind="call" href={routes.nextTree()}>
               {leadMap.tabs.myTree}

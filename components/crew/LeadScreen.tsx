@@ -50,6 +50,9 @@ export function LeadScreen({ here, ...frame }: LeadScreenProps) {
             <>
               <Signal />
               <Clock />
+              <ButtonLink icon="aid" href={routes.emergency()}>
+                {leadMap.emergency}
+              </ButtonLink>
               <ButtonLink kind="stop" icon="stop" href={routes.stopWork()}>
                 {leadMap.stop}
               </ButtonLink>

@@ -24,7 +24,7 @@ export function CallLeadScreen() {
     const mine = myTree(view)
     return mine.state === 'none' ? null : mine.tree
   })
-  const number = useSelect((view) => phoneNumbersIn(view.state?.orchard.emergency.call ?? '')[0])
+  const number = useSelect((view) => phoneNumbersIn(view.emergency?.call ?? '')[0])
 
   return (
     <CrewScreen>

@@ -25,7 +25,7 @@ export function StopScreen({ stop }: StopScreenProps) {
   const isMine = useSelect((view) => view.me?.personId === stop.calledBy)
   const block = useSelect((view) => view.ground.blocks.get(stop.block ?? 0)?.name ?? null)
   const signal = useSelect((view) => openShiftOf(view)?.signal ?? 'voice')
-  const meetingPoint = useSelect((view) => view.state?.orchard.emergency.meeting_point)
+  const meetingPoint = useSelect((view) => view.emergency?.meeting_point)
   const all = useSelect(headCount)
   const isUnsent = useSelect((view) => view.unsent.some(({ command }) => command.id === stop.id))
   const { title, orders, ...text } = words.stop

@@ -2,6 +2,7 @@
 
 import { useState } from 'react'
 
+import { emergencyNumberIn } from '@/lib/domain/safety/emergency-number'
 import { useDraft, useSelect, useSend } from '@/lib/hooks'
 import { AskedNote } from '../crew/AskedNote'
 import { useAsk } from '../crew/use-ask'
@@ -9,9 +10,12 @@ import { useLeadWords, useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { Dialog } from '../ui/Dialog'
 import { TextArea } from '../ui/TextArea'
+import { TextField } from '../ui/TextField'
+import { type EmergencyLine, emergencyLines } from './emergency-lines'
 
-const lines = ['call', 'where', 'access', 'first_aid', 'meeting_point'] as const
-type Card = Partial<Record<(typeof lines)[number], string>>
+type Card = Partial<Record<EmergencyLine, string>>
+
+const inWords = emergencyLines.filter((line) => line !== 'number')
 
 const longestLine = 500
 
@@ -20,11 +24,13 @@ export function WriteEmergencyCard() {
   const { common, help } = useWords()
   const { setUp } = useLeadWords()
   const send = useSend()
-  const card: Card = useSelect((view) => view.state?.orchard.emergency ?? {})
+  const card: Card | null = useSelect((view) => view.emergency)
+  const proposed = useSelect(({ state }) => state && emergencyNumberIn(state.orchard.timeZone))
   const draft = useDraft<Card | null>('emergency-card', null)
   const [isOpen, setIsOpen] = useState(false)
   const { asked, isAsking, ask } = useAsk()
-  const written = draft.value ?? card
+  const written = draft.value ?? card ?? {}
+  const write = (part: Card) => draft.write({ ...written, ...part })
 
   const save = () =>
     ask(send('change_orchard', { emergency: written }), () => {
@@ -33,9 +39,12 @@ export function WriteEmergencyCard() {
     })
   return (
     <>
-      <Button icon="edit" onPress={() => setIsOpen(true)}>
-        {setUp.writeCard}
-      </Button>
+      {/* Of a card that is not here yet nothing would be known, and all of it written over. */}
+      {card !== null && (
+        <Button icon="edit" onPress={() => setIsOpen(true)}>
+          {setUp.writeCard}
+        </Button>
+      )}
       <Dialog
         open={isOpen}
         title={setUp.writeCard}
@@ -43,7 +52,16 @@ export function WriteEmergencyCard() {
         closeLabel={common.close}
       >
         <p className="small">{setUp.cardNote}</p>
-        {lines.map((line) => (
+        <TextField
+          label={help.number}
+          hint={setUp.cardHints.number(proposed?.number ?? null)}
+          type="tel"
+          autoComplete="off"
+          maxLength={20}
+          value={written.number ?? ''}
+          onChange={(number) => write({ number })}
+        />
+        {inWords.map((line) => (
           <TextArea
             key={line}
             rows={2}
@@ -51,7 +69,7 @@ export function WriteEmergencyCard() {
             hint={setUp.cardHints[line]}
             value={written[line] ?? ''}
             maxLength={longestLine}
-            onChange={(text) => draft.write({ ...written, [line]: text })}
+            onChange={(text) => write({ [line]: text })}
           />
         ))}
         <AskedNote asked={asked} />

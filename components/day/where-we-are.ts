@@ -21,3 +21,12 @@ export function whereWeAre(view: View): WhereWeAre | null {
 export function inDegrees({ lat, lon }: Position): string {
   return `${lat.toFixed(5)}, ${lon.toFixed(5)}`
 }
+
+export type Compass = Record<'north' | 'south' | 'east' | 'west', string>
+
+/** "41.12345 north, 3.12345 west": over the telephone a minus is lost. */
+export function saidDegrees({ lat, lon }: Position, compass: Compass): string {
+  const northOrSouth = lat < 0 ? compass.south : compass.north
+  const eastOrWest = lon < 0 ? compass.west : compass.east
+  return `${Math.abs(lat).toFixed(5)} ${northOrSouth}, ${Math.abs(lon).toFixed(5)} ${eastOrWest}`
+}

@@ -10,6 +10,7 @@ import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
 import { Segmented } from '../ui/Segmented'
 import { TextField } from '../ui/TextField'
+import { useTries } from '../ui/use-tries'
 import { Why } from '../ui/Why'
 import { JoinFrame } from './JoinFrame'
 import { LanguageFirst } from './LanguageFirst'
@@ -25,13 +26,13 @@ export function NameAndAge({ code, invite }: { code: string; invite: Invite }) {
   const { isAsking, sent, getIn } = useGettingIn()
   const [name, setName] = useState('')
   const [ageBand, setAgeBand] = useState<AgeBand | null>(null)
-  const [isTried, setIsTried] = useState(false)
+  const { wasTried: isTried, tried } = useTries()
   const asksAge = invite.role === 'volunteer'
   const fault = nameFault(name, join)
   const lacksAge = asksAge && ageBand === null
 
   function submit() {
-    setIsTried(true)
+    tried()
     if (fault !== null || lacksAge) return
     void getIn({ code, name: name.trim(), ageBand: ageBand ?? 'adult' })
   }

@@ -12,6 +12,7 @@ import { Button } from '../ui/Button'
 import { Segmented } from '../ui/Segmented'
 import { SelectField } from '../ui/SelectField'
 import { TextField } from '../ui/TextField'
+import { useTries } from '../ui/use-tries'
 import { Why } from '../ui/Why'
 import { JoinFrame } from './JoinFrame'
 import { faultsOf, type NewOrchard, timeZoneHere, timeZones, unitsIn } from './new-orchard'
@@ -32,14 +33,14 @@ export function SetUpForm({ code }: { code: string }) {
     units: unitsIn(navigator.language),
   }))
   const [zones] = useState(() => timeZones(orchard.timeZone))
-  const [isTried, setIsTried] = useState(false)
+  const { wasTried: isTried, tried } = useTries()
   const [isAsking, setIsAsking] = useState(false)
   const [sent, setSent] = useState<Sent | null>(null)
   const faults = isTried ? faultsOf(orchard) : []
   const write = (change: Partial<NewOrchard>) => setOrchard((before) => ({ ...before, ...change }))
 
   async function make() {
-    setIsTried(true)
+    tried()
     if (isAsking || faultsOf(orchard).length > 0) return
     setIsAsking(true)
     const { name, personName } = orchard

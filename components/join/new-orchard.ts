@@ -8,7 +8,8 @@ export type NewOrchard = {
   units: 'metric' | 'us'
 }
 
-const longestOrchardName = 100
+/** Both as the referee takes them (supabase: create_orchard, change_orchard). */
+const longestOrchardName = 80
 const longestPersonName = 60
 
 export function faultsOf({ name, personName }: NewOrchard): ('name' | 'personName')[] {

@@ -10,7 +10,7 @@ import { nextShift } from './use-ready'
 export function MeetingPoint() {
   const { ready } = useStartWords()
   const format = useFormat()
-  const place = useSelect((view) => view.state?.orchard.emergency.meeting_point)
+  const place = useSelect((view) => view.emergency?.meeting_point)
   const startsAt = useSelect((view) =>
     openShiftOf(view) ? null : (nextShift(view)?.startsAt ?? null)
   )

@@ -14,10 +14,11 @@ import { countSigned, crewToBrief } from './briefed'
 import { CloseShift } from './CloseShift'
 import { JoinLink } from './JoinLink'
 import { OffToday } from './OffToday'
+import { PlannedShifts } from './PlannedShifts'
 import { useHoursWords } from './use-hours-words'
 
 /** While the shift is open: briefing, the join link, what is off, and in the end closing it. */
-export function DuringShift({ shift }: { shift: Shift & { id: string } }) {
+export function DuringShift({ shift, today }: { shift: Shift & { id: string }; today: string }) {
   const { shift: text } = useLeadWords()
   const hoursWords = useHoursWords()
   const now = useNow(60_000)
@@ -51,6 +52,7 @@ export function DuringShift({ shift }: { shift: Shift & { id: string } }) {
         <div className="stack">
           <JoinLink shiftId={shift.id} />
           <CloseShift shiftId={shift.id} isNext={isOver} />
+          <PlannedShifts today={today} />
         </div>
       </div>
     </>

@@ -1,6 +1,6 @@
 'use client'
 
-import { useId, useState } from 'react'
+import { useId } from 'react'
 
 import { useDraft, useSelect, useSend } from '@/lib/hooks'
 import { capitalised, speciesWords } from '@/lib/text/species'
@@ -13,6 +13,7 @@ import { Button } from '../ui/Button'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
 import { Pick } from '../ui/Pick'
 import { TextField } from '../ui/TextField'
+import { useTries } from '../ui/use-tries'
 import { Why } from '../ui/Why'
 import {
   type NewRound,
@@ -31,14 +32,14 @@ export function RoundForm({ today }: { today: string }) {
   const kindName = useId()
   const here = useSelect(speciesHere)
   const draft = useDraft<NewRound | null>('round', null)
-  const [wasTried, setWasTried] = useState(false)
+  const { wasTried, tried } = useTries()
   const { asked, ask } = useAsk()
   const round = draft.value ?? proposedRound(today, here)
   const lacks = wasTried ? roundLacks(round) : []
   const change = (part: Partial<NewRound>) => draft.write({ ...round, ...part })
 
   const open = () => {
-    setWasTried(true)
+    tried()
     if (roundLacks(round).length > 0) return
     void ask(send('open_round', roundArgs(round)), () => draft.drop())
   }

@@ -29,7 +29,7 @@ export function ShiftScreen() {
     <LeadScreen here="shift">
       <div className="shift-screen">
         <h1 ref={title}>{open ? text.isOpen : text.title}</h1>
-        {open && <DuringShift shift={open} />}
+        {open && now && <DuringShift shift={open} today={dayIn(zone, now)} />}
         {!open && now && <WayToOpen today={dayIn(zone, now)} />}
       </div>
     </LeadScreen>

@@ -5,6 +5,7 @@ import type { ReactNode } from 'react'
 import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { useLeadWords } from '../crew/use-lead-words'
+import { isUnwritten } from '../day/emergency-lines'
 import { useWords } from '../layout/Words'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Note } from '../ui/Note'
@@ -13,9 +14,10 @@ import type { StepState } from '../ui/RowLine'
 import { Step, Steps } from '../ui/Steps'
 import { BriefingForm } from './BriefingForm'
 import { CloseRound } from './CloseRound'
-import { nextShiftOf, workRoundOf } from './coming-shift'
+import { nextShiftOf, plannedShifts, workRoundOf } from './coming-shift'
 import { JoinLink } from './JoinLink'
 import { OpenForm } from './OpenForm'
+import { PlannedShifts } from './PlannedShifts'
 import { RoundForm } from './RoundForm'
 import { ScheduleForm } from './ScheduleForm'
 import { useHoursWords } from './use-hours-words'
@@ -27,9 +29,8 @@ export function WayToOpen({ today }: { today: string }) {
   const hoursWords = useHoursWords()
   const round = useSelect(workRoundOf)
   const shift = useSelect((view) => nextShiftOf(view, today))
-  const hasNoCard = useSelect((view) =>
-    Object.values(view.state?.orchard.emergency ?? {}).every((line) => line === '')
-  )
+  const hasNoCard = useSelect((view) => view.emergency !== null && isUnwritten(view.emergency))
+  const hasPlanned = useSelect((view) => plannedShifts(view).length > 0)
   const isManager = useSelect((view) => view.state?.me.role === 'manager')
   const isBriefingWritten = (shift?.briefingVersion ?? 0) > 0
   const at = !round ? 0 : !shift ? 1 : !isBriefingWritten ? 2 : 3
@@ -68,7 +69,7 @@ export function WayToOpen({ today }: { today: string }) {
             1,
             text.plan,
             shift && <p className="small">{hoursWords(shift)}</p>,
-            round && <ScheduleForm roundId={round.id} today={today} />
+            round && <ScheduleForm roundId={round.id} today={today} isNext />
           )}
           {step(2, text.writeBriefing, null, shift && <BriefingForm shift={shift} isNext />)}
           {step(3, text.open, null, shift && <OpenForm shift={shift} />)}
@@ -80,6 +81,7 @@ export function WayToOpen({ today }: { today: string }) {
           {isManager && <ButtonLink href={routes.emergency()}>{setUp.toCard}</ButtonLink>}
         </Note>
       )}
+      {hasPlanned && <PlannedShifts today={today} />}
       {shift && <JoinLink shiftId={shift.id} />}
     </>
   )

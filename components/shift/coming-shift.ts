@@ -9,13 +9,18 @@ export function workRoundOf({ state }: Pick<View, 'state'>): (Round & { id: stri
   return round && id !== null ? { ...round, id } : null
 }
 
+/** Planned and not opened, the earliest first. */
+export function plannedShifts({ state }: Pick<View, 'state'>): (Shift & { id: string })[] {
+  return Object.entries(state?.shifts ?? {})
+    .filter(([, shift]) => shift.state === 'scheduled')
+    .toSorted(([, a], [, b]) => (a.startsAt < b.startsAt ? -1 : 1))
+    .map(([id, shift]) => ({ ...shift, id }))
+}
+
 /** Of those that are planned the earliest; a day that went by without opening, rained out, is over. */
 export function nextShiftOf(
-  { state }: Pick<View, 'state'>,
+  view: Pick<View, 'state'>,
   today: DateOnly
 ): (Shift & { id: string }) | null {
-  const [next] = Object.entries(state?.shifts ?? {})
-    .filter(([, shift]) => shift.state === 'scheduled' && shift.date >= today)
-    .toSorted(([, a], [, b]) => (a.startsAt < b.startsAt ? -1 : 1))
-  return next ? { ...next[1], id: next[0] } : null
+  return plannedShifts(view).find(({ date }) => date >= today) ?? null
 }

@@ -33,6 +33,12 @@ export function dayIn(timeZone: string, now: Date): DateOnly {
   return `${year}-${month}-${day}`
 }
 
+/** What the orchard's clock shows then, as a form writes it. */
+export function clockIn(timeZone: string, at: Instant): string {
+  const { hour, minute } = partsIn(timeZone, new Date(at))
+  return `${hour}:${minute}`
+}
+
 function dayAfter(day: DateOnly): DateOnly {
   const date = new Date(`${day}T12:00:00Z`)
   return Number.isNaN(date.getTime())

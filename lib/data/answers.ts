@@ -93,6 +93,14 @@ export type Invite = NonNullable<shape.Out<typeof invite>>
 
 export const names = shape.record(text, text)
 
+/** `epoch`: after a restore the same version may say something else. */
+export const emergencyCard = shape.object({
+  version: number,
+  epoch: id,
+  card: shape.record(text, text),
+})
+export type EmergencyCard = shape.Out<typeof emergencyCard>
+
 export const privatePeople = shape.record(
   text,
   shape.object({

@@ -101,6 +101,9 @@ export function openBackend(where: BackendAddress, options: ClientOptions = {}) 
     names: (orchardId: string, people: readonly string[] | null) =>
       read({ name: 'names', values: { p_orchard: orchardId, p_people: people } }, shapes.names),
 
+    emergencyCard: (orchardId: string) =>
+      read({ name: 'emergency_card', values: { p_orchard: orchardId } }, shapes.emergencyCard),
+
     privatePeople: (orchardId: string) =>
       read({ name: 'private_people', values: { p_orchard: orchardId } }, shapes.privatePeople),
 

@@ -105,6 +105,14 @@ export const commandArgs = {
     endsAt: instant,
     signal,
   }),
+  change_shift: shape.object({
+    shift: id,
+    date: dateOnly,
+    startsAt: instant,
+    endsAt: instant,
+    signal,
+  }),
+  cancel_shift: shape.object({ shift: id }),
   open_shift: shape.object({
     shift: id,
     off: shape.withDefault(shape.record(text, offReason), {}),

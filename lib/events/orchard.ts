@@ -1,4 +1,4 @@
-/** The orchard itself: its name, units, house rules and emergency card. */
+/** The orchard itself: its name, units, house rules, and which version of the emergency card. */
 
 import * as shape from '@/lib/util/shape'
 
@@ -10,7 +10,7 @@ const changed = shape.partial(orchard)
 export const orchardFolds: Folds = {
   orchard_created: onlyChanges,
   trees_brought_in: onlyChanges,
-  orchard_changed: when(changed, (state, { houseRules, emergency, ...facts }): Folded => {
+  orchard_changed: when(changed, (state, { houseRules, ...facts }): Folded => {
     const rules = houseRules ?? state.orchard.houseRules
     // Consents count for the text in force only, and the referee has the list.
     if (rules.consent_version !== state.orchard.houseRules.consent_version) return 'fetch again'
@@ -22,7 +22,7 @@ export const orchardFolds: Folds = {
         language: facts.language ?? state.orchard.language,
         units: facts.units ?? state.orchard.units,
         houseRules: rules,
-        emergency: emergency ?? state.orchard.emergency,
+        emergencyVersion: facts.emergencyVersion ?? state.orchard.emergencyVersion,
       },
     }
   }),

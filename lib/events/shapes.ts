@@ -66,7 +66,7 @@ export const orchard = shape.object({
   language,
   units,
   houseRules: shape.record(text, shape.number),
-  emergency: shape.record(text, text),
+  emergencyVersion: number,
 })
 
 export const round = shape.object({

@@ -5,12 +5,20 @@ import * as shape from '@/lib/util/shape'
 import { type Folded, type Folds, type Predictions, when } from './family'
 import { openShift } from './look-ups'
 import { withChanged, withEntry, withoutKeys } from './record'
-import { id, offReason, orNull, round, shift, text } from './shapes'
+import { dateOnly, id, instant, offReason, orNull, round, shift, signal, text } from './shapes'
 import type { OffReason, State } from './state'
 
 const roundOpened = shape.extend(round, { round: id })
 const roundClosed = shape.object({ round: id })
 const scheduled = shape.extend(shift, { shift: id })
+const changed = shape.object({
+  shift: id,
+  date: dateOnly,
+  startsAt: instant,
+  endsAt: instant,
+  signal,
+})
+const cancelled = shape.object({ shift: id })
 const opened = shape.object({
   shift: id,
   off: shape.withDefault(shape.record(text, offReason), {}),
@@ -31,6 +39,14 @@ export const shiftFolds: Folds = {
   shift_scheduled: when(scheduled, (state, { shift, ...facts }) => ({
     ...state,
     shifts: withEntry(state.shifts, shift, facts),
+  })),
+  shift_changed: when(changed, (state, { shift, ...facts }) => ({
+    ...state,
+    shifts: withChanged(state.shifts, shift, (known) => ({ ...known, ...facts })),
+  })),
+  shift_cancelled: when(cancelled, (state, { shift }) => ({
+    ...state,
+    shifts: withoutKeys(state.shifts, [shift]),
   })),
   shift_opened: when(opened, (state, { shift, off }): Folded => {
     if (state.shifts[shift]?.roundId !== state.workRoundId) return 'fetch again'

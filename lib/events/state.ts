@@ -35,7 +35,8 @@ export type Orchard = {
   units: 'metric' | 'us'
   /** Defaults and what the orchard set for itself, merged. */
   houseRules: Record<string, number>
-  emergency: Record<string, string>
+  /** Of the emergency card, which is read apart: names and numbers may stand in it. 0: never written. */
+  emergencyVersion: number
 }
 
 /** Somebody who is in the orchard now. Removed people are gone from the state. */

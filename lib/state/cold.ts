@@ -4,7 +4,7 @@ import type { State } from '@/lib/events/state'
 import type { Storage } from '@/lib/sync/ports'
 
 /** Another shape of State needs another number. */
-const format = 1
+const format = 2
 
 export type Cold = {
   state: State

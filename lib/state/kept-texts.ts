@@ -1,5 +1,9 @@
-/** What is read apart from events and kept for times without signal: names, the tree sheet, the briefing. */
+/**
+ * What is read apart from events and kept for times without signal: names, the tree sheet, the emergency
+ * card, the briefing.
+ */
 
+import type { EmergencyCard } from '@/lib/data/answers'
 import type { Backend, Membership } from '@/lib/data/backend'
 import { type Sheet, sheetOf } from '@/lib/data/sheet'
 import { type Event, isHeard } from '@/lib/events/event'
@@ -10,11 +14,11 @@ import type { Storage } from '@/lib/sync/ports'
 import type { View } from './view'
 
 type TextsParts = {
-  backend: Pick<Backend, 'address' | 'names' | 'treeSheet' | 'briefing'>
+  backend: Pick<Backend, 'address' | 'names' | 'treeSheet' | 'emergencyCard' | 'briefing'>
   storage: Storage
   membership: Membership
   owner: string
-  changed: (texts: Partial<Pick<View, 'names' | 'sheet' | 'ground'>>) => void
+  changed: (texts: Partial<Pick<View, 'names' | 'sheet' | 'ground' | 'emergency'>>) => void
 }
 
 type KeptSheet = { version: number; text: string }
@@ -24,19 +28,23 @@ export type Texts = {
   load: () => Promise<void>
   /** Asks for whatever this state or these events make stale. */
   follow: (state: State, events: readonly Event[]) => void
+  /** Asks again for what did not come: an answer may have been lost and nothing happened since. */
+  askAgain: (state: State) => void
 }
 
 export function keepTexts({ backend, storage, membership, owner, changed }: TextsParts): Texts {
   const { orchardId } = membership
   const sheetKey = `sheet|${backend.address}|${orchardId}`
   const namesKey = `names|${owner}`
+  const cardKey = `emergency|${owner}`
   const underWay = new Set<string>()
   let names: Record<string, string> = {}
   let sheetVersion = 0
   let hasAllNames = false
   let briefingKept = ''
+  let card: EmergencyCard | null = null
 
-  return { load, follow }
+  return { load, follow, askAgain }
 
   async function load(): Promise<void> {
     // Only texts of ours are written under these keys.
@@ -45,15 +53,38 @@ export function keepTexts({ backend, storage, membership, owner, changed }: Text
     const sheet = (await storage.read(sheetKey)) as KeptSheet | undefined
     const unpacked = sheet ? sheetOf(sheet.text) : null
     if (unpacked && sheetVersion === 0) showSheet(unpacked)
+    const keptCard = (await storage.read(cardKey)) as EmergencyCard | undefined
+    if (keptCard) showCard(keptCard)
   }
 
   function follow(state: State, events: readonly Event[]): void {
-    if (!hasAllNames || events.length === 0) void once('names', () => readNames(null))
+    if (events.length === 0) void once('names', () => readNames(null))
     const people = events.flatMap(personIn)
     if (people.length > 0) void readNames(people)
+    askAgain(state)
+  }
+
+  function askAgain(state: State): void {
+    if (!hasAllNames) void once('names', () => readNames(null))
     if (state.sheetVersion > sheetVersion) void once('sheet', () => readSheet(state.sheetVersion))
+    const { emergencyVersion } = state.orchard
+    if (card?.version !== emergencyVersion || card.epoch !== state.epoch) {
+      void once('emergency', readCard)
+    }
     const shift = openShift(state)
     if (shift) void once('briefing', () => keepBriefing(shift.id, shift.briefingVersion))
+  }
+
+  async function readCard(): Promise<void> {
+    const told = await backend.emergencyCard(orchardId)
+    if (!told.ok) return
+    showCard(told.value)
+    await storage.write(cardKey, told.value)
+  }
+
+  function showCard(next: EmergencyCard): void {
+    card = next
+    changed({ emergency: next.card })
   }
 
   async function readNames(people: string[] | null): Promise<void> {

@@ -14,6 +14,7 @@ import { appVersion } from './app-version'
 import { type BeginResult, canBegin, endsBegun, isClaimed, workArgsOf } from './begun'
 import { readCold, writeCold } from './cold'
 import { handInWork } from './hand-in'
+import { isSame, same } from './is-same'
 import { keepTexts } from './kept-texts'
 import { seen } from './seen'
 import { type Send, sender } from './sending'
@@ -23,7 +24,10 @@ import { type Begun, startingView, type View } from './view'
 /** What a session needs of the device. */
 export type Device = { storage: Storage; clock: Clock; random: Random; locks: Locks }
 
-export type SessionBackend = Pick<Backend, 'address' | 'as' | 'names' | 'treeSheet' | 'briefing'>
+export type SessionBackend = Pick<
+  Backend,
+  'address' | 'as' | 'names' | 'treeSheet' | 'emergencyCard' | 'briefing'
+>
 
 export type SessionParts = Device & {
   backend: SessionBackend
@@ -127,6 +131,7 @@ export function openSession(parts: SessionParts): Session {
       heartbeat: (beat, skewMs) => {
         minClient = beat.minClient
         show({ skewMs })
+        if (view.confirmed) texts.askAgain(view.confirmed)
       },
     })
   }
@@ -227,14 +232,4 @@ function standingIn(view: View, standing: Standing, heardAt: Instant): Partial<V
 
 function instant(ms: number): Instant {
   return new Date(ms).toISOString()
-}
-
-/** The list that was there, if nothing in it is new: what did not change is not drawn again. */
-function same<Item>(before: readonly Item[], after: readonly Item[]): readonly Item[] {
-  const isTheSame = before.length === after.length && before.every((item, at) => item === after[at])
-  return isTheSame ? before : after
-}
-
-function isSame(before: View, after: View): boolean {
-  return Object.keys(after).every((key) => before[key as keyof View] === after[key as keyof View])
 }

@@ -39,6 +39,8 @@ export type View = {
   /** By number, for rules and look-ups. Empty without a sheet. */
   ground: Ground
   names: Readonly<Record<string, string>>
+  /** The emergency card by line, empty where none is written. Null: it has not come to this device yet. */
+  emergency: Readonly<Record<string, string>> | null
   signal: Signal
   /** Since when the referee has not been heard. Null: it is heard. */
   outOfTouchSince: Instant | null
@@ -67,6 +69,7 @@ export const startingView: View = {
   sheet: null,
   ground: emptyGround,
   names: {},
+  emergency: null,
   signal: 'asking',
   outOfTouchSince: null,
   unsent: [],

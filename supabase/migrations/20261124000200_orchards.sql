@@ -8,13 +8,14 @@ create table public.orchards (
   units text not null default 'metric' constraint orchards_units_known check (units in ('metric', 'us')),
   house_rules jsonb not null default '{}',
   emergency jsonb not null default '{}',
+  emergency_version integer not null default 0,
   min_client integer not null default 0,
   created_at timestamptz not null
 );
 comment on column public.orchards.house_rules is
   'Only what differs from private.house_rule defaults: {"ladder_from_cm": 250}.';
 comment on column public.orchards.emergency is
-  'The emergency card: where, access, call, first_aid, meeting_point; texts by key. About the place, never about people.';
+  'The emergency card: texts by key (private.is_emergency_card has the keys). Names and numbers may stand in it, so events carry its version only.';
 
 create table public.orchard_heads (
   orchard_id uuid primary key constraint orchard_heads_orchard references public.orchards on delete cascade,

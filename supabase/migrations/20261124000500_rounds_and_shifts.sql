@@ -21,7 +21,7 @@ create table public.shifts (
   on_date date not null,
   starts_at timestamptz not null,
   ends_at timestamptz not null,
-  state text not null default 'scheduled' constraint shifts_state_known check (state in ('scheduled', 'open', 'closed')),
+  state text not null default 'scheduled' constraint shifts_state_known check (state in ('scheduled', 'open', 'closed', 'cancelled')),
   signal text not null default 'horn' constraint shifts_signal_known check (signal in ('horn', 'whistle', 'voice')),
   opened_at timestamptz,
   closed_at timestamptz,

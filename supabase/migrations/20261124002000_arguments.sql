@@ -70,6 +70,14 @@ begin
   return v_shift;
 end $$;
 
+create function private.shift_over(p_shift public.shifts) returns jsonb
+language plpgsql immutable set search_path = '' as $$
+begin
+  return case p_shift.state
+    when 'closed' then private.code('shift_closed') when 'cancelled' then private.code('shift_cancelled') end;
+end $$;
+comment on function private.shift_over is 'Why nothing can be planned in this shift any more, as a refusal; else null.';
+
 create function private.round_or_fail(p_orchard uuid, p_round uuid) returns public.rounds
 language plpgsql stable set search_path = '' as $$
 declare

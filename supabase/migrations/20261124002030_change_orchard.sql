@@ -13,7 +13,7 @@ create function private.is_emergency_card(p_card jsonb) returns boolean
 language sql immutable set search_path = '' as $$
   select jsonb_typeof(p_card) = 'object' and not exists (
     select 1 from jsonb_each(case when jsonb_typeof(p_card) = 'object' then p_card else '{}' end)
-    where key not in ('where', 'access', 'call', 'first_aid', 'meeting_point')
+    where key not in ('number', 'call', 'where', 'access', 'hospital', 'first_aid', 'first_aider', 'meeting_point')
       or jsonb_typeof(value) <> 'string' or char_length(value #>> '{}') > 500)
 $$;
 
@@ -37,12 +37,13 @@ begin
 
   update public.orchards set
     name = coalesce(btrim(p_name), name), language = coalesce(p_language, language), units = coalesce(p_units, units),
-    house_rules = house_rules || coalesce(p_house_rules, '{}'), emergency = emergency || coalesce(p_emergency, '{}')
+    house_rules = house_rules || coalesce(p_house_rules, '{}'), emergency = emergency || coalesce(p_emergency, '{}'),
+    emergency_version = emergency_version + (p_emergency is not null)::integer
   where id = p_orchard returning * into v_orchard;
   return private.accept(v_c, 'orchard_changed', jsonb_build_object(
     'name', btrim(p_name), 'language', p_language, 'units', p_units,
     'houseRules', case when p_house_rules is not null then private.default_house_rules() || v_orchard.house_rules end,
-    'emergency', case when p_emergency is not null then v_orchard.emergency end));
+    'emergencyVersion', case when p_emergency is not null then v_orchard.emergency_version end));
 end $$;
 comment on function public.change_orchard is 'Null: unchanged. House rules and emergency card are changed key by key.';
 grant execute on function public.change_orchard to authenticated;

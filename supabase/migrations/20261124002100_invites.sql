@@ -54,7 +54,7 @@ begin
     v_role := case p_kind when 'join' then 'volunteer' else p_role end;
     v_shift := private.open_shift(p_orchard);
     if p_shift is not null then v_shift := private.shift_or_fail(p_orchard, p_shift); end if;
-    if v_shift.state = 'closed' then return private.refuse(v_c, private.code('shift_closed')); end if;
+    if private.shift_over(v_shift) is not null then return private.refuse(v_c, private.shift_over(v_shift)); end if;
   end if;
 
   perform private.make_invite(p_command, p_orchard, p_kind, v_role, p_code_hash,
@@ -84,7 +84,7 @@ create function private.invite_lacks(p_invite public.invites) returns text
 language sql stable set search_path = '' as $$
   select case
     when p_invite.ended_at is not null or p_invite.expires_at < clock_timestamp()
-      or exists (select 1 from public.shifts where id = p_invite.shift_id and state = 'closed') then 'code_expired'
+      or exists (select 1 from public.shifts where id = p_invite.shift_id and state in ('closed', 'cancelled')) then 'code_expired'
     when p_invite.uses_left = 0 then 'code_used'
   end
 $$;

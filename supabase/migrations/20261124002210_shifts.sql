@@ -1,5 +1,14 @@
 -- Shifts: planned, opened when a briefing is written, and what is off today.
 
+create function private.need_hours(p_date date, p_starts_at timestamptz, p_ends_at timestamptz, p_signal text) returns void
+language plpgsql stable set search_path = '' as $$
+begin
+  perform private.need(private.is_day(p_date), 'p_date: a day.');
+  perform private.need(private.is_moment(p_starts_at) and private.is_moment(p_ends_at)
+    and p_ends_at > p_starts_at and p_ends_at - p_starts_at <= interval '24 hours', 'p_starts_at, p_ends_at: within 24 hours, in order.');
+  perform private.need(p_signal in ('horn', 'whistle', 'voice'), 'p_signal: horn, whistle or voice.');
+end $$;
+
 create function public.schedule_shift(
   p_orchard uuid, p_command uuid, p_person uuid, p_round uuid, p_date date,
   p_starts_at timestamptz, p_ends_at timestamptz, p_signal text default 'horn'
@@ -11,10 +20,7 @@ begin
   v_c := private.begin_command('schedule_shift', p_orchard, p_command, p_person, 'lead', jsonb_build_object(
     'round', p_round, 'date', p_date, 'starts_at', p_starts_at, 'ends_at', p_ends_at, 'signal', p_signal));
   if v_c.answer is not null then return v_c.answer; end if;
-  perform private.need(private.is_day(p_date), 'p_date: a day.');
-  perform private.need(private.is_moment(p_starts_at) and private.is_moment(p_ends_at)
-    and p_ends_at > p_starts_at and p_ends_at - p_starts_at <= interval '24 hours', 'p_starts_at, p_ends_at: within 24 hours, in order.');
-  perform private.need(p_signal in ('horn', 'whistle', 'voice'), 'p_signal: horn, whistle or voice.');
+  perform private.need_hours(p_date, p_starts_at, p_ends_at, p_signal);
   if (private.round_or_fail(p_orchard, p_round)).closed_at is not null then
     return private.refuse(v_c, private.code('round_closed'));
   end if;
@@ -51,7 +57,7 @@ begin
   if v_c.answer is not null then return v_c.answer; end if;
   perform private.need(private.are_offs(v_off), 'p_off: {species or "ladder": reason}.');
   v_shift := private.shift_or_fail(p_orchard, p_shift);
-  if v_shift.state = 'closed' then return private.refuse(v_c, private.code('shift_closed')); end if;
+  if private.shift_over(v_shift) is not null then return private.refuse(v_c, private.shift_over(v_shift)); end if;
 
   if (private.open_shift(p_orchard)).id is not null then v_refused := v_refused || private.code('shift_open'); end if;
   if (private.round_or_fail(p_orchard, v_shift.round_id)).closed_at is not null then

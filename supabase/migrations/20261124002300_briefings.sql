@@ -17,6 +17,7 @@ create function public.write_briefing(
 language plpgsql volatile security definer set search_path = '' as $$
 declare
   v_c private.command;
+  v_shift public.shifts;
   v_version integer;
   v_change text;
 begin
@@ -24,9 +25,8 @@ begin
     jsonb_build_object('shift', p_shift, 'topics', p_topics, 'change', p_change));
   if v_c.answer is not null then return v_c.answer; end if;
   perform private.need(private.are_topics(p_topics), 'p_topics: 1 to 40 of {code, en, es}, each text up to 1000 characters.');
-  if (private.shift_or_fail(p_orchard, p_shift)).state = 'closed' then
-    return private.refuse(v_c, private.code('shift_closed'));
-  end if;
+  v_shift := private.shift_or_fail(p_orchard, p_shift);
+  if private.shift_over(v_shift) is not null then return private.refuse(v_c, private.shift_over(v_shift)); end if;
   v_version := coalesce(private.latest_briefing(p_shift), 0) + 1;
   v_change := case when v_version = 1 then 'first' else p_change end;
   perform private.need(v_version = 1 or v_change in ('before_next_tree', 'come_down'),

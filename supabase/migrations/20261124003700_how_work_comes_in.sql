@@ -61,7 +61,7 @@ declare
 begin
   select s.* into v_shift from public.shifts s
   left join public.attendances a on a.shift_id = s.id and a.person_id = p_c.person_id
-  where s.orchard_id = p_c.orchard_id and s.state <> 'scheduled'
+  where s.orchard_id = p_c.orchard_id and s.state in ('open', 'closed')
   order by (a.arrived_at <= v_begun and coalesce(a.left_at, v_begun) >= v_begun) desc nulls last,
     (a.id is not null) desc, s.opened_at desc
   limit 1;

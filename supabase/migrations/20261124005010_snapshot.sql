@@ -11,7 +11,7 @@ begin
       'me', jsonb_build_object('personId', p_reader.person_id, 'role', p_reader.role),
       'orchard', jsonb_build_object(
         'name', o.name, 'timeZone', o.time_zone, 'language', o.language, 'units', o.units,
-        'houseRules', private.default_house_rules() || o.house_rules, 'emergency', o.emergency))
+        'houseRules', private.default_house_rules() || o.house_rules, 'emergencyVersion', o.emergency_version))
     from public.orchards o
     join public.orchard_heads h on h.orchard_id = o.id
     where o.id = p_reader.orchard_id
@@ -70,7 +70,7 @@ begin
       from public.shifts s
       left join lateral (
         select version, change from public.briefings where shift_id = s.id order by version desc limit 1) b on true
-      where s.orchard_id = p_orchard and s.state <> 'closed'));
+      where s.orchard_id = p_orchard and s.state in ('scheduled', 'open')));
 end $$;
 
 create function private.crew_state(p_reader private.reader) returns jsonb

@@ -1,4 +1,4 @@
--- What events never carry: names, contacts, briefing texts, notes, photos, and the trees that rarely change.
+-- What events never carry: names, contacts, the emergency card, briefing texts, notes, photos, and the trees that rarely change.
 
 create function public.tree_sheet(p_orchard uuid, p_version integer) returns text
 language plpgsql stable security definer set search_path = '' as $$
@@ -23,6 +23,19 @@ begin
 end $$;
 comment on function public.names is 'Asked for by id, people who left have names too; forgotten people have none.';
 grant execute on function public.names to authenticated;
+
+create function public.emergency_card(p_orchard uuid) returns jsonb
+language plpgsql stable security definer set search_path = '' as $$
+begin
+  perform private.begin_read(p_orchard);
+  return (
+    select jsonb_build_object('version', o.emergency_version, 'epoch', h.epoch, 'card', o.emergency)
+    from public.orchards o join public.orchard_heads h on h.orchard_id = o.id
+    where o.id = p_orchard
+  );
+end $$;
+comment on function public.emergency_card is 'epoch: after a restore the same version may say something else.';
+grant execute on function public.emergency_card to authenticated;
 
 create function public.private_people(p_orchard uuid) returns jsonb
 language plpgsql stable security definer set search_path = '' as $$

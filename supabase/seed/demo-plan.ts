@@ -5,8 +5,11 @@ import type { ToolKind } from '@/lib/events/state'
 export const emergencyCard = {
   where: 'Ashmerrow orchard, County Road 9, the second gate after the grain bins.',
   access: 'Ambulance by the second gate, straight on to the shed. Somebody waits at the road.',
-  call: '911. Then Maren, whose number hangs inside the shed door.',
+  number: '911',
+  call: 'Maren, whose number hangs inside the shed door.',
+  hospital: 'Ashmerrow hospital, Mill Road, 20 minutes by car.',
   first_aid: 'Green box on the wall of the shed, and one in each lead’s pack.',
+  first_aider: 'The leads.',
   meeting_point: 'The well, at the corner of Well Field.',
 }
 

@@ -5,6 +5,7 @@ import { anybody, aTool, aTree, type Draw, type Moves, some } from './draw'
 
 export const movesOfLeads: Moves = {
   change_orchard: ({ draw }) => ({
+    ...(draw.chance(3) && { emergency: { call: `555 01${10 + draw.number(90)}` } }),
     units: draw.of(['metric', 'us']),
     houseRules: draw.chance(2) ? { ladder_from_cm: 200 + draw.number(100) } : null,
   }),
@@ -52,6 +53,14 @@ export const movesOfLeads: Moves = {
           signal: draw.of(['horn', 'whistle']),
         }
   },
+  change_shift: ({ state, draw }) =>
+    some('shift', draw.of(Object.keys(state.shifts)), {
+      date: '2026-11-25',
+      startsAt: '2026-11-25T09:00:00.000Z',
+      endsAt: '2026-11-25T13:00:00.000Z',
+      signal: draw.of(['horn', 'voice']),
+    }),
+  cancel_shift: ({ state, draw }) => some('shift', draw.of(Object.keys(state.shifts))),
   open_shift: ({ state, draw }) => {
     const shift = draw.of(Object.keys(state.shifts))
     return shift === undefined ? null : { shift, off: draw.of([{}, { cherry: 'rain' }]) }

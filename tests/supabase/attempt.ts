@@ -2,7 +2,7 @@
 
 import { statusOf } from '../../supabase/local/http/sql-status'
 import type { TestDatabase } from '../support/engines'
-import type { Outcome } from './doors'
+import type { Outcome } from './door'
 
 export type Attempt = {
   /** A user, or null for somebody not signed in. */

@@ -1,6 +1,6 @@
 /** Who tries a door, and what must come of it. */
 
-import type { Outcome, Right, Use } from './doors'
+import type { Outcome, Right, Use } from './door'
 import type { Scene, Stage } from './scene'
 
 export type Caller = {

@@ -1,6 +1,6 @@
 /** The doors for what comes after pruning: looking over, and the brush. */
 
-import type { Use } from './doors'
+import type { Use } from './door'
 
 export const doorsAfterPruning: Record<string, Use[]> = {
   look_over: [

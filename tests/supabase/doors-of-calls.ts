@@ -1,6 +1,6 @@
 /** Calls for help and incidents: never refused for state, so that they are the same in all of them. */
 
-import type { Use } from './doors'
+import type { Use } from './door'
 
 const always = { else: 'ok' }
 

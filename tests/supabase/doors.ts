@@ -3,52 +3,10 @@
  * the shift. A door that is missing here fails the catalogue test and the matrix.
  */
 
+import { always, inShift, nothing, onceThereIs, onlyPlanned, type Use } from './door'
 import { doorsAfterPruning } from './doors-after-pruning'
 import { doorsOfCalls } from './doors-of-calls'
-import { type Name, plainJpeg, type Scene, type Stage, sha256 } from './scene'
-
-/**
- * anybody: signed in · own: the person's own login · self: that, or a lead · lead, manager: of this
- * orchard · member: of this orchard, whichever person · reads-lead: a lead, without naming a person ·
- * gone: the login of a person who was removed.
- */
-export type Right =
-  | 'anybody'
-  | 'own'
-  | 'self'
-  | 'lead'
-  | 'manager'
-  | 'member'
-  | 'reads-lead'
-  | 'gone'
-
-/** 'ok', 'refused: codes' or 'status code'. */
-export type Outcome = string
-
-export type Use = {
-  /** Where one door has several: "make_invite device". */
-  as?: string
-  right: Right
-  /** Whose work it is, and whose own login calls; Ann's where nothing is said. */
-  whose?: Name
-  args: (scene: Scene) => Record<string, unknown>
-  /** For those who may; where a stage is not named, the first. */
-  outcome: Partial<Record<Stage, Outcome>> & { else: Outcome }
-  /** Where a lead who acts for somebody may do more than they. */
-  byLead?: Outcome
-  /** Ids that are not of an orchard, so that another orchard's are as good. */
-  anyIds?: true
-}
-
-const always = { else: 'ok' }
-const inShift = (code = 'shift_not_open') => ({
-  else: 'ok',
-  none: `refused: ${code}`,
-  scheduled: `refused: ${code}`,
-  closed: `refused: ${code}`,
-})
-const onceThereIs = (missing: string) => ({ else: 'ok', none: missing })
-const nothing = () => ({})
+import { plainJpeg, sha256 } from './scene'
 
 export const doors: Record<string, Use[]> = {
   ...doorsAfterPruning,
@@ -203,6 +161,22 @@ export const doors: Record<string, Use[]> = {
       }),
       outcome: always,
     },
+  ],
+  change_shift: [
+    {
+      right: 'lead',
+      args: ({ shift }) => ({
+        p_shift: shift,
+        p_date: '2026-11-26',
+        p_starts_at: '2026-11-26T08:00:00Z',
+        p_ends_at: '2026-11-26T12:00:00Z',
+        p_signal: 'whistle',
+      }),
+      outcome: onlyPlanned,
+    },
+  ],
+  cancel_shift: [
+    { right: 'lead', args: ({ shift }) => ({ p_shift: shift }), outcome: onlyPlanned },
   ],
   open_shift: [
     {
@@ -503,6 +477,7 @@ export const doors: Record<string, Use[]> = {
   ],
   heartbeat: [{ right: 'own', args: () => ({ p_head: 0 }), outcome: always }],
   tree_sheet: [{ right: 'member', args: () => ({ p_version: 1 }), outcome: always }],
+  emergency_card: [{ right: 'member', args: nothing, outcome: always }],
   names: [{ right: 'member', args: nothing, outcome: always }],
   private_people: [{ right: 'reads-lead', args: nothing, outcome: always }],
   read_briefing: [

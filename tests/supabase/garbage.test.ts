@@ -29,6 +29,7 @@ const endsSomething = new Set([
   'change_person',
   'close_round',
   'close_shift',
+  'cancel_shift',
   'arrive',
   'start_break',
   'end_break',

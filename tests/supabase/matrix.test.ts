@@ -6,7 +6,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { engines, type TestDatabase } from '../support/engines'
 import { attemptAll, prepareAttempts, type Signature, signaturesOf, tablesOf } from './attempt'
 import { callersOf } from './callers'
-import { doors, type Use } from './doors'
+import type { Use } from './door'
+import { doors } from './doors'
 import { advance, buildScene, type Scene, stages } from './scene'
 
 const uses = Object.entries(doors).flatMap(([door, list]) =>

@@ -16,6 +16,7 @@ export const leadMap = {
   hoursAndPeople: (from: string, to: string, people: string) => `${from} to ${to}, ${people}`,
   noShift: 'No shift is open',
   stop: 'Stop work',
+  emergency: 'Emergency',
   stopInForce: 'Work is stopped.',
   toTheStop: 'To the head count',
   noSignal: 'No signal. You see how it was. Dealing, opening and closing need signal.',

@@ -148,6 +148,7 @@ export const refusals = {
   round_closed: (_: Detail) => 'This round is closed. Choose another, or open a new one.',
   shift_open: (_: Detail) => 'A shift is open already. Close it first.',
   shift_closed: (_: Detail) => 'This shift is closed. Plan a new one.',
+  shift_cancelled: (_: Detail) => 'This shift was called off. Plan a new one.',
   rows_wrong: (_: Detail) =>
     'Some rows are wrong. Nothing was brought in; mend them and try again.',
 

@@ -5,7 +5,7 @@ export const setUp = {
   why: 'You are its first manager. Trees, blocks and people come after.',
   orchardName: 'Name of the orchard',
   orchardNameHint: 'As the crew says it.',
-  writeOrchardName: 'Write a name, 100 letters at most.',
+  writeOrchardName: 'Write a name, 80 letters at most.',
   yourName: 'Your name',
   yourNameHint: 'The crew sees it. No e-mail, no password.',
   writeYourName: 'Write your name, 60 letters at most.',
@@ -19,12 +19,18 @@ export const setUp = {
   making: 'Making it…',
   writeCard: 'Write the emergency card',
   cardNote:
-    'Everybody sees it on their phone, also without signal. About the place, not about people.',
+    'Everybody in the crew sees it on their phone, also without signal. Name only people who agree.',
   cardHints: {
-    call: 'The emergency number first, then who knows the place.',
+    number: (proposed: string | null) =>
+      proposed === null
+        ? 'Of your country, as it is dialled.'
+        : `Of your country, as it is dialled. By your time zone: ${proposed}.`,
+    call: 'Who knows the place, with their number.',
     where: 'As you would say it on the telephone: road, village, gate.',
     access: 'Which gate, how wide, who opens it, where to turn round.',
-    first_aid: 'Where the kit is, and who is trained.',
+    hospital: 'Its name and road, and how long one drives.',
+    first_aid: 'Where the kit is.',
+    first_aider: 'Who is trained, and how to reach them.',
     meeting_point: 'Where everybody is counted after a stop.',
   },
   saveCard: 'Put it on all phones',

@@ -43,6 +43,21 @@ export const shift = {
   voice: 'Voice',
   planned: (day: string, from: string, to: string) => `${day}, ${from} to ${to}`,
 
+  plannedShifts: 'Planned shifts',
+  planAnother: 'Plan another shift',
+  wentBy: 'Went by without opening',
+  changeShift: 'Change',
+  changeOf: (hours: string) => `Change: ${hours}`,
+  changeShiftTitle: 'Change the shift',
+  changeShiftNote:
+    'Its briefing and its join link stay. Tell the crew yourself: no message is sent.',
+  saveShift: 'Change the shift',
+  callOff: 'Call off',
+  callOffOf: (hours: string) => `Call off: ${hours}`,
+  callOffTitle: 'Call the shift off',
+  callOffNote:
+    'It is gone from all phones and its join link ends. Tell the crew yourself: no message is sent.',
+
   open: 'Open the shift',
   openSub: 'People can then claim trees.',
   openTitle: 'What is off today?',

@@ -15,6 +15,7 @@ export const leadMap: typeof en = {
   hoursAndPeople: (from, to, people) => `de ${from} a ${to}, ${people}`,
   noShift: 'No hay turno abierto',
   stop: 'Parar todo',
+  emergency: 'Emergencia',
   stopInForce: 'El trabajo está parado.',
   toTheStop: 'Al recuento',
   noSignal: 'Sin señal. Ves cómo estaba. Asignar, abrir y cerrar necesitan señal.',

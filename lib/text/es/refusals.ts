@@ -133,6 +133,7 @@ export const refusals: typeof en = {
   round_closed: () => 'Esta ronda está cerrada. Elige otra o abre una nueva.',
   shift_open: () => 'Ya hay un turno abierto. Ciérralo primero.',
   shift_closed: () => 'Este turno está cerrado. Prevé uno nuevo.',
+  shift_cancelled: () => 'Este turno se canceló. Prevé uno nuevo.',
   rows_wrong: () => 'Hay filas mal. No se trajo nada; corrígelas e intenta otra vez.',
 
   still_signed_in: ({ person }) =>

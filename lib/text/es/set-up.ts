@@ -5,7 +5,7 @@ export const setUp: typeof en = {
   why: 'Eres su primer responsable. Árboles, bloques y personas vienen después.',
   orchardName: 'Nombre del huerto',
   orchardNameHint: 'Como lo dice la cuadrilla.',
-  writeOrchardName: 'Escribe un nombre, de 100 letras como mucho.',
+  writeOrchardName: 'Escribe un nombre, de 80 letras como mucho.',
   yourName: 'Tu nombre',
   yourNameHint: 'Lo ve la cuadrilla. Sin correo ni contraseña.',
   writeYourName: 'Escribe tu nombre, de 60 letras como mucho.',
@@ -18,12 +18,19 @@ export const setUp: typeof en = {
   make: 'Crear el huerto',
   making: 'Creándolo…',
   writeCard: 'Escribir la tarjeta de emergencia',
-  cardNote: 'Todos la ven en su teléfono, también sin señal. Sobre el lugar, no sobre personas.',
+  cardNote:
+    'Toda la cuadrilla la ve en su teléfono, también sin señal. Nombra solo a quien esté de acuerdo.',
   cardHints: {
-    call: 'Primero el número de emergencias; después, quien conoce el lugar.',
+    number: (proposed) =>
+      proposed === null
+        ? 'El de tu país, tal como se marca.'
+        : `El de tu país, tal como se marca. Por tu zona horaria: ${proposed}.`,
+    call: 'Quien conoce el lugar, con su número.',
     where: 'Como lo dirías por teléfono: carretera, pueblo, portón.',
     access: 'Qué portón, qué ancho, quién lo abre, dónde dar la vuelta.',
-    first_aid: 'Dónde está el botiquín y quién sabe usarlo.',
+    hospital: 'Su nombre y carretera, y cuánto se tarda.',
+    first_aid: 'Dónde está el botiquín.',
+    first_aider: 'Quién sabe darlos y cómo se le encuentra.',
     meeting_point: 'Donde se cuenta a todos después de una parada.',
   },
   saveCard: 'Ponerla en todos los teléfonos',

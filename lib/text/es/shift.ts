@@ -42,6 +42,21 @@ export const shift: typeof en = {
   voice: 'Voz',
   planned: (day, from, to) => `${day}, de ${from} a ${to}`,
 
+  plannedShifts: 'Turnos previstos',
+  planAnother: 'Prever otro turno',
+  wentBy: 'Pasó sin abrirse',
+  changeShift: 'Cambiar',
+  changeOf: (hours) => `Cambiar: ${hours}`,
+  changeShiftTitle: 'Cambiar el turno',
+  changeShiftNote:
+    'Su charla y su enlace quedan. Avisa tú a la cuadrilla: no se envía ningún mensaje.',
+  saveShift: 'Cambiar el turno',
+  callOff: 'Cancelar',
+  callOffOf: (hours) => `Cancelar: ${hours}`,
+  callOffTitle: 'Cancelar el turno',
+  callOffNote:
+    'Desaparece de todos los teléfonos y su enlace termina. Avisa tú a la cuadrilla: no se envía ningún mensaje.',
+
   open: 'Abrir el turno',
   openSub: 'Después se pueden tomar árboles.',
   openTitle: '¿Qué no se poda hoy?',

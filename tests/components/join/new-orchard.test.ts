@@ -15,8 +15,8 @@ test.each([
   { change: {}, faults: [] },
   { change: { name: '   ' }, faults: ['name'] },
   { change: { personName: '' }, faults: ['personName'] },
-  { change: { name: 'x'.repeat(101), personName: 'x'.repeat(61) }, faults: ['name', 'personName'] },
-  { change: { name: 'x'.repeat(100), personName: 'x'.repeat(60) }, faults: [] },
+  { change: { name: 'x'.repeat(81), personName: 'x'.repeat(61) }, faults: ['name', 'personName'] },
+  { change: { name: 'x'.repeat(80), personName: 'x'.repeat(60) }, faults: [] },
 ])('$change has $faults.length faults', ({ change, faults }) => {
   expect(faultsOf({ ...orchard, ...change })).toEqual(faults)
 })

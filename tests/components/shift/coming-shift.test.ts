@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 
-import { nextShiftOf } from '@/components/shift/coming-shift'
+import { nextShiftOf, plannedShifts } from '@/components/shift/coming-shift'
 import type { Shift } from '@/lib/events/state'
 import type { View } from '@/lib/hooks'
 
@@ -26,4 +26,14 @@ test('a shift that was rained out stands in nobody’s way on the next day', () 
 
   expect(nextShiftOf(view, '2027-02-28')?.id).toBe('next')
   expect(nextShiftOf(viewWith({ rainedOut: planned('2027-02-27') }), '2027-02-28')).toBeNull()
+})
+
+test('all that is planned stays to be changed or called off, also what went by', () => {
+  const view = viewWith({
+    later: planned('2027-03-06'),
+    wentBy: planned('2027-02-20'),
+    open: planned('2027-02-26', { state: 'open' }),
+  })
+
+  expect(plannedShifts(view).map(({ id }) => id)).toEqual(['wentBy', 'later'])
 })

@@ -43,7 +43,7 @@ export function aState(change: Partial<State> = {}): State {
         overhead_apart_m: 6,
         withdraw_minutes: 2,
       },
-      emergency: {},
+      emergencyVersion: 0,
     },
     people: {
       [lead]: { role: 'lead', admitted: true },

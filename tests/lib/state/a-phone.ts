@@ -1,5 +1,6 @@
 /** Ann's phone, with a line to a referee in memory. */
 
+import type { EmergencyCard } from '@/lib/data/answers'
 import type { Membership } from '@/lib/data/backend'
 import { sheetOf } from '@/lib/data/sheet'
 import { openSession, type SessionBackend } from '@/lib/state/session'
@@ -63,7 +64,15 @@ export function aDevice(clock: FakeClock) {
   return { storage: memoryStorage(), clock, locks: memoryLocks(), bellOf: () => bells() }
 }
 
-export function openPhone(clock: FakeClock, line: Line, device = aDevice(clock), name = 'phone') {
+const noCard = { version: 0, epoch: idOf('epoch'), card: {} }
+
+export function openPhone(
+  clock: FakeClock,
+  line: Line,
+  device = aDevice(clock),
+  name = 'phone',
+  readCard = (): EmergencyCard | null => noCard
+) {
   let view: View = startingView
   const drawn: View[] = []
   const backend: SessionBackend = {
@@ -71,6 +80,10 @@ export function openPhone(clock: FakeClock, line: Line, device = aDevice(clock),
     as: () => line,
     names: async () => answered(line, { [ann]: 'Ann' }),
     treeSheet: async () => answered(line, { text: sheetText, sheet: theSheet() }),
+    emergencyCard: async () => {
+      const card = readCard()
+      return card ? answered(line, card) : { ok: false, fault: 'offline' }
+    },
     briefing: async () => answered(line, { version: 1, change: 'first' as const, topics: [] }),
   }
   const session = openSession({

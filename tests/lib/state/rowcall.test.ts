@@ -52,6 +52,7 @@ function openPage(name = 'page', fetchInside = async () => inside) {
     }),
     names: async () => overLine({}),
     treeSheet: notHere,
+    emergencyCard: notHere,
     briefing: async () => overLine(null),
     photo: notHere,
     treeNotes: notHere,

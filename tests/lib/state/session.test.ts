@@ -29,6 +29,51 @@ test('a phone shows the day, the trees and the names', async () => {
   expect(nameOf(view, ann)).toBe('Ann')
 })
 
+test('the emergency card comes again when it was written anew, and is there without signal', async () => {
+  const device = aDevice(clock)
+  let card = { version: 0, epoch: idOf('epoch'), card: {} }
+  const phone = openPhone(clock, line, device, 'phone', () => card)
+  await clock.pass(0)
+  expect(phone.view().emergency).toEqual({})
+
+  card = { ...card, version: 1, card: { number: '112' } }
+  referee.happen('orchard_changed', { emergencyVersion: 1 })
+  await clock.pass(0)
+  expect(phone.view().emergency).toEqual({ number: '112' })
+
+  phone.close()
+  line.online = false
+  const again = openPhone(clock, line, device, 'again')
+  await clock.pass(0)
+  expect(again.view().emergency).toEqual({ number: '112' })
+})
+
+test('an emergency card that did not come is asked for again, though nothing happens', async () => {
+  let isReached = false
+  const card = { version: 1, epoch: idOf('epoch'), card: { number: '112' } }
+  referee.happen('orchard_changed', { emergencyVersion: 1 })
+  const phone = openPhone(clock, line, aDevice(clock), 'phone', () => (isReached ? card : null))
+  await clock.pass(0)
+  expect(phone.view().emergency).toBeNull()
+
+  isReached = true
+  await clock.pass(60_000)
+
+  expect(phone.view().emergency).toEqual({ number: '112' })
+})
+
+test('after a restore the same version is read again, since it may say something else', async () => {
+  const device = aDevice(clock)
+  const before = { version: 0, epoch: idOf('another epoch'), card: { number: '1' } }
+  openPhone(clock, line, device, 'before', () => before)
+  await clock.pass(0)
+  const after = { ...before, epoch: idOf('epoch'), card: { number: '112' } }
+  const phone = openPhone(clock, line, device, 'after', () => after)
+  await clock.pass(0)
+
+  expect(phone.view().emergency).toEqual({ number: '112' })
+})
+
 test('a claim is asked, not expected, and seen when the referee has decided', async () => {
   const phone = openPhone(clock, line)
   await clock.pass(0)
