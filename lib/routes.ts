@@ -37,5 +37,6 @@ export const routes = {
   people: () => '/people',
   person: (personId: string) => `/people/${personId}`,
   giveBriefing: () => '/shift/briefing',
+  lookOver: () => '/look-over',
   board: () => '/board',
 } as const

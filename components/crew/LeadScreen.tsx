@@ -5,7 +5,7 @@ import './people.css'
 
 import type { ReactNode } from 'react'
 
-import { useNow } from '@/lib/hooks'
+import { countToLookOver, useNow, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { Bar } from '../layout/Bar'
 import { Signal } from '../layout/CrewScreen'
@@ -19,7 +19,7 @@ import { useLeadWords } from './use-lead-words'
 import { usePeopleWaiting } from './use-people-waiting'
 import { useShiftLine } from './use-shift-line'
 
-export type LeadTab = 'map' | 'shift' | 'people' | 'board'
+export type LeadTab = 'map' | 'shift' | 'people' | 'lookOver' | 'board'
 
 type LeadScreenProps = {
   here: LeadTab
@@ -67,6 +67,7 @@ export function LeadScreen({ here, ...frame }: LeadScreenProps) {
 function LeadTabs({ here }: { here: LeadTab }) {
   const { tabs } = useLeadWords().leadMap
   const waiting = usePeopleWaiting()
+  const toLookOver = useSelect(countToLookOver)
   return (
     <Tabs
       label={tabs.label}
@@ -74,6 +75,12 @@ function LeadTabs({ here }: { here: LeadTab }) {
         { href: routes.map(), word: tabs.map, isHere: here === 'map' },
         { href: routes.shift(), word: tabs.shift, isHere: here === 'shift' },
         { href: routes.people(), word: tabs.people, count: waiting, isHere: here === 'people' },
+        {
+          href: routes.lookOver(),
+          word: tabs.lookOver,
+          count: toLookOver,
+          isHere: here === 'lookOver',
+        },
         { href: routes.board(), word: tabs.board, isHere: here === 'board' },
         { href: routes.nextTree(), word: tabs.myTree, isHere: false },
       ]}

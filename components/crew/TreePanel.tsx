@@ -1,8 +1,8 @@
 'use client'
 
 import { useEffect, useRef } from 'react'
-
 import { useWords } from '../layout/Words'
+import { TreeLookedOver } from '../look-over/TreeLookedOver'
 import { plateCells } from '../tree/tree-words'
 import { useTree } from '../tree/use-tree'
 import { Button } from '../ui/Button'
@@ -51,6 +51,7 @@ export function TreePanel({ no, dealing, onClose }: TreePanelProps) {
       <TreePeople facts={facts} />
       <TreeFlags tree={no} />
       <TreeDealing facts={facts} dealing={dealing} />
+      <TreeLookedOver facts={facts} />
       <TreeSteps facts={facts} />
       <TreeNotes tree={no} />
     </div>

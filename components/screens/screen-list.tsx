@@ -159,6 +159,13 @@ export const screens: Record<ScreenName, Screen> = {
       return () => <GiveBriefingScreen />
     },
   },
+  lookOver: {
+    gate: 'lead',
+    load: async () => {
+      const { LookOverScreen } = await import('../look-over/LookOverScreen')
+      return () => <LookOverScreen />
+    },
+  },
   board: {
     gate: 'lead',
     load: async () => {

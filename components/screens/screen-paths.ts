@@ -28,6 +28,7 @@ export const screenPaths = {
   map: /^\/map$/,
   shift: /^\/shift$/,
   giveBriefing: /^\/shift\/briefing$/,
+  lookOver: /^\/look-over$/,
   board: /^\/board$/,
   person: /^\/people\/([^/]+)$/,
   people: /^\/people$/,

@@ -7,6 +7,7 @@ import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { Icon, type IconName } from '../ui/Icon'
 import { Plate } from '../ui/Plate'
+import { FoundAtMyTrees, PassedTrees } from './FoundAtMyTrees'
 import { LastWorkNote } from './LastWorkNote'
 import type { DayInHand } from './my-day'
 import { RowsMap } from './RowsMap'
@@ -53,6 +54,7 @@ export function NextTree({ facts, suggestion, day, onClaim, onOther, onWhere }: 
       }
     >
       <LastWorkNote day={day} />
+      <FoundAtMyTrees next={tree.no} />
       <div className="row wrap">
         <Plate
           label={words.common.treeSpoken(block.name, tree.row, tree.place)}
@@ -76,6 +78,7 @@ export function NextTree({ facts, suggestion, day, onClaim, onOther, onWhere }: 
       {way && <RowsMap facts={facts} from={day.at} way={way} />}
       <TreeFactsList facts={facts} why={suggestion.why} />
       <WhereNote day={day} onChange={onWhere} />
+      <PassedTrees />
     </CrewScreen>
   )
 }

@@ -4,6 +4,7 @@ import { CrewScreen } from '../layout/CrewScreen'
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { Facts } from '../ui/Facts'
+import { FoundAtMyTrees } from './FoundAtMyTrees'
 import { LastWorkNote } from './LastWorkNote'
 import type { DayInHand } from './my-day'
 import { reasonsNone } from './reasons-none'
@@ -27,6 +28,7 @@ export function NoneLeft({ day, refusedTrees, onOther }: NoneLeftProps) {
       }
     >
       <LastWorkNote day={day} />
+      <FoundAtMyTrees />
       <h1>{nextTree.noneLeft}</h1>
       <p>{nextTree.noneLeftWhy}</p>
       {reasons.length > 0 && (

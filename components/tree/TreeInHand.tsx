@@ -11,6 +11,7 @@ import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Note } from '../ui/Note'
 import { DiseaseNote } from './DiseaseNote'
+import { FoundHere } from './FoundAtMyTrees'
 import { PeopleAtTree } from './PeopleAtTree'
 import { StuckSheet } from './StuckSheet'
 import { TagInHand } from './TagInHand'
@@ -83,6 +84,7 @@ export function TreeInHand({ facts, mine }: TreeInHandProps) {
           {words.claim.beginWhy}
         </Note>
       )}
+      <FoundHere tree={tree.no} />
       <DiseaseNote tree={tree.no} />
       <WorkSteps steps={steps} done={stepsDone} tree={tree.no} onGoTo={setStepsDone} />
       {step && (

@@ -34,6 +34,8 @@ export function keptWords(words: Messages, command: Command, { tag, tool }: Kept
         'camera',
         command.args.tree === null ? kind.photo : photoOf(tag(command.args.tree))
       )
+    case 'look_over':
+      return plain('eye', kind.lookOver(tag(command.args.tree)))
     case 'arrive':
       return plain('person', kind.arrive)
     case 'leave':

@@ -1,5 +1,7 @@
 /** Every screen there is, and what lies over it after one press, with who sees it and how far their day has come. */
 
+import { randomUUID } from 'node:crypto'
+
 import { expect, type Page } from '@playwright/test'
 
 import { routes } from '@/lib/routes'
@@ -39,6 +41,12 @@ export async function openScreen(page: Page, screen: Screen, language: 'en' | 'e
     .or(page.locator('label').filter({ hasText: name }))
     .first()
     .click()
+}
+
+async function finish(orchard: Orchard, who: PersonName, tree: number): Promise<void> {
+  const claim = randomUUID()
+  await orchard.must(who, 'claim_tree', { tree }, claim)
+  await orchard.must(who, 'finish_tree', { tree, claim })
 }
 
 export const walks: readonly Walk[] = [
@@ -122,6 +130,18 @@ export const walks: readonly Walk[] = [
     },
   },
   {
+    of: 'a volunteer whose trees were looked over',
+    who: 'Ann',
+    device: 'phone',
+    screens: async (orchard) => {
+      for (const tree of [1, 2]) await finish(orchard, 'Ann', tree)
+      await orchard.must('Lee', 'look_over', { tree: 1, result: 'passed' })
+      const stubs = { result: 'reopened', reason: 'stubs_left' } as const
+      await orchard.must('Lee', 'look_over', { tree: 2, ...stubs })
+      return [routes.nextTree()]
+    },
+  },
+  {
     of: 'a volunteer during a stop',
     who: 'Ann',
     device: 'phone',
@@ -141,8 +161,12 @@ export const walks: readonly Walk[] = [
     screens: async (orchard) => {
       await orchard.must('Ann', 'claim_tree', { tree: 1 })
       await orchard.must('Lee', 'deal_trees', { trees: [5, 6], to: [orchard.idOf('Bo')] })
+      await finish(orchard, 'Bo', 8)
       return [
         routes.map(),
+        routes.map(8),
+        routes.lookOver(),
+        { path: routes.lookOver(), press: (words) => words.lookOver.reopen },
         routes.map(1),
         routes.map(5),
         { path: routes.map(), press: (words) => words.leadMap.asList },

@@ -13,6 +13,7 @@ const areas = [
   'components/day',
   'components/join',
   'components/layout',
+  'components/look-over',
   'components/map',
   'components/ready',
   'components/screens',

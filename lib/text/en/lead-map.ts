@@ -9,6 +9,7 @@ export const leadMap = {
     map: 'Map',
     shift: 'Shift',
     people: 'People',
+    lookOver: 'Look over',
     board: 'The day',
     myTree: 'My tree',
   },

@@ -38,6 +38,7 @@ export const unsent = {
     sign: 'Briefing signed',
     equipment: 'Protection checked',
     tool: (tool: string) => `Tool: ${tool}`,
+    lookOver: (tag: string) => `Tree ${tag} looked over`,
     other: 'Something you did',
   },
   claimNote: 'If somebody was first, you are told and your work still counts.',

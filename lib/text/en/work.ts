@@ -6,6 +6,7 @@ import { claim } from './claim'
 import { device } from './device'
 import { findTree } from './find-tree'
 import { flag } from './flag'
+import { lookedOver } from './looked-over'
 import { nextTree } from './next-tree'
 import { refusals } from './refusals'
 import { species } from './species'
@@ -22,6 +23,7 @@ export const work = {
   claim,
   findTree,
   nextTree,
+  lookedOver,
   tree,
   flag,
   breakLeave,

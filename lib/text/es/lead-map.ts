@@ -8,6 +8,7 @@ export const leadMap: typeof en = {
     map: 'Mapa',
     shift: 'Turno',
     people: 'Personas',
+    lookOver: 'Revisar',
     board: 'El día',
     myTree: 'Mi árbol',
   },

@@ -3,8 +3,9 @@ import type { lead as en } from '../en/lead'
 import { board } from './board'
 import { inventory } from './inventory'
 import { leadMap } from './lead-map'
+import { lookOver } from './look-over'
 import { people } from './people'
 import { setUp } from './set-up'
 import { shift } from './shift'
 
-export const lead: typeof en = { leadMap, shift, people, board, inventory, setUp }
+export const lead: typeof en = { leadMap, lookOver, shift, people, board, inventory, setUp }

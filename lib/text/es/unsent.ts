@@ -37,6 +37,7 @@ export const unsent: typeof en = {
     sign: 'Charla firmada',
     equipment: 'Protección revisada',
     tool: (tool) => `Herramienta: ${tool}`,
+    lookOver: (tag) => `Árbol ${tag} revisado`,
     other: 'Algo que hiciste',
   },
   claimNote: 'Si alguien llegó antes, se te dice, y tu trabajo cuenta igual.',

@@ -1,0 +1,60 @@
+import { randomUUID } from 'node:crypto'
+
+import type { Orchard, PersonName } from './support/orchard'
+import { expect, routes, test } from './support/test'
+
+async function finish(orchard: Orchard, who: PersonName, tree: number): Promise<void> {
+  const claim = randomUUID()
+  await orchard.must(who, 'claim_tree', { tree }, claim)
+  await orchard.must(who, 'finish_tree', { tree, claim })
+}
+
+test('a lead passes one tree and reopens another; who pruned it reads what to do better, nobody else does', async ({
+  orchard,
+  asPerson,
+}) => {
+  await finish(orchard, 'Ann', 1)
+  await finish(orchard, 'Bo', 2)
+  const ann = await asPerson('Ann')
+  const bo = await asPerson('Bo')
+  await ann.goto(routes.nextTree())
+  await bo.goto(routes.nextTree())
+  const lee = await asPerson('Lee', { device: 'tablet' })
+  await lee.goto(routes.lookOver())
+  await expect(lee.getByRole('heading', { name: '2 trees to look over' })).toBeVisible()
+
+  // One of each person: Bo began last, so Bo's comes first.
+  await expect(lee.getByRole('region', { name: 'A 1·2' })).toContainText('Nothing of Bo’s')
+  await lee.getByRole('button', { name: 'Pass', exact: true }).tap()
+  await expect(lee.getByRole('region', { name: 'A 1·1' })).toContainText('Nothing of Ann’s')
+  await lee.getByRole('button', { name: 'Reopen', exact: true }).tap()
+  await lee.getByRole('button', { name: /^Stubs left/ }).tap()
+
+  await expect(lee.getByRole('heading', { name: 'Nothing to look over' })).toBeVisible()
+  await expect(ann.getByText('A 1·1 was looked over by Lee. Stubs left.')).toBeVisible()
+  await expect(ann.getByText('Lee dealt it to you')).toBeVisible()
+  await expect(bo.getByText('Looked over and passed')).toBeVisible()
+  await expect(bo.getByText('Stubs left')).toHaveCount(0)
+
+  await ann.getByRole('button', { name: 'Claim this tree' }).tap()
+  await ann.getByRole('button', { name: 'Yes, claim it' }).tap()
+  await expect(ann).toHaveURL(routes.tree(1))
+  await expect(ann.getByText('Cut back to a side branch or to the collar')).toBeVisible()
+})
+
+test('beside the map a tree is passed too, and the other leads see it at once', async ({
+  orchard,
+  asPerson,
+}) => {
+  await finish(orchard, 'Ann', 1)
+  const mo = await asPerson('Mo', { device: 'desktop' })
+  const lee = await asPerson('Lee', { device: 'tablet' })
+  await lee.goto(routes.lookOver())
+  await expect(lee.getByRole('heading', { name: '1 tree to look over' })).toBeVisible()
+  await mo.goto(routes.map(1))
+
+  await mo.getByRole('button', { name: 'Pass', exact: true }).click()
+
+  await expect(mo.getByRole('complementary')).toContainText('Looked over and passed')
+  await expect(lee.getByRole('heading', { name: 'Nothing to look over' })).toBeVisible()
+})
