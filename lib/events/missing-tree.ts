@@ -38,13 +38,14 @@ export function treeRules(
 ): (treeNo: number) => Refusal[] {
   const shift = openShift(state)
   if (!shift) return () => []
-  const day = dayOf(state, ground, shift)
+  const around = aroundTrees(state, ground)
+  const day = { ...around, shift }
   return (treeNo) => {
     const tree = ground.trees.get(treeNo)
     if (!tree) return []
     const asked = { day, tree, personId, wish, mine: isDealtTo(state, treeNo, personId) }
     return [
-      ...closedForWork(asked),
+      ...closedForWork(around, tree, wish),
       ...takenByOthers(asked),
       ...offToday(asked),
       ...(wish.kind === undefined || wish.kind === 'prune' ? forPruning(asked) : []),
@@ -52,19 +53,47 @@ export function treeRules(
   }
 }
 
+export type DealRules = {
+  /** Why it cannot be dealt to anybody: the same rules as private.cannot_be_dealt. */
+  refusalsOf: (treeNo: number) => Refusal[]
+  /** Dealing lifts the rule about ladder and saw work next to a tree: whoever deals should know. */
+  worksNextTo: (treeNo: number, to: readonly string[]) => Refusal | null
+}
+
+export function dealRules(state: State, ground: Ground): DealRules {
+  const around = aroundTrees(state, ground)
+  return {
+    refusalsOf: (treeNo) => {
+      if (state.workRoundId === null) return [{ code: 'no_round' }]
+      const tree = ground.trees.get(treeNo)
+      const claim = around.held.get(treeNo)?.claim
+      const held = claim && {
+        code: 'tree_in_progress',
+        detail: { tree: treeNo, person: holderOf(claim) },
+      }
+      return tree ? [...closedForWork(around, tree), ...found([held])] : []
+    },
+    worksNextTo: (treeNo, to) => {
+      const tree = ground.trees.get(treeNo)
+      const near = tree && overheadNextTo(around, tree, tree.asksSaw, to)
+      return near ? { code: 'works_next_to_it', detail: { tree: near.no } } : null
+    },
+  }
+}
+
 type Held = { tree: Tree; claim: Claim }
-type Day = {
+type Around = {
   state: State
   ground: Ground
-  shift: Shift
   species: readonly string[] | undefined
   held: ReadonlyMap<number, Held>
   keepOuts: readonly { tree: Tree; metres: number }[]
   flagged: ReadonlySet<number>
 }
+type Day = Around & { shift: Shift }
 type Asked = { day: Day; tree: Tree; personId: string; wish: Wish; mine: boolean }
 
-function dayOf(state: State, ground: Ground, shift: Shift): Day {
+function aroundTrees(state: State, ground: Ground): Around {
   const held = new Map<number, Held>()
   for (const claim of Object.values(state.claims)) {
     const tree = claim.tree === null ? undefined : ground.trees.get(claim.tree)
@@ -74,8 +103,7 @@ function dayOf(state: State, ground: Ground, shift: Shift): Day {
   return {
     state,
     ground,
-    shift,
-    species: state.rounds[shift.roundId]?.species,
+    species: state.rounds[state.workRoundId ?? '']?.species,
     held,
     keepOuts: arborist.flatMap((flag) => {
       const tree = ground.trees.get(flag.tree)
@@ -85,19 +113,19 @@ function dayOf(state: State, ground: Ground, shift: Shift): Day {
   }
 }
 
-function closedForWork({ day, tree, wish }: Asked): Refusal[] {
-  const work = day.state.work[tree.no]?.state
-  const keepOut = day.keepOuts.find(
+function closedForWork(around: Around, tree: Tree, wish: Wish = {}): Refusal[] {
+  const work = around.state.work[tree.no]?.state
+  const keepOut = around.keepOuts.find(
     (out) =>
-      out.tree.no !== tree.no && isWithin(metresApart(day.ground, tree, out.tree), out.metres)
+      out.tree.no !== tree.no && isWithin(metresApart(around.ground, tree, out.tree), out.metres)
   )
   return found([
     tree.life !== 'standing' && { code: 'tree_not_standing' },
-    day.species?.includes(tree.species) === false && { code: 'tree_not_in_round' },
+    around.species?.includes(tree.species) === false && { code: 'tree_not_in_round' },
     // Brush is carried away from trees that are done.
     work === 'done' && wish.kind !== 'brush' && { code: 'tree_done' },
     work === 'left_out' && { code: 'tree_left_out' },
-    day.flagged.has(tree.no) && { code: 'arborist_flag' },
+    around.flagged.has(tree.no) && { code: 'arborist_flag' },
     keepOut && { code: 'inside_keep_out', detail: { tree: keepOut.tree.no } },
   ])
 }
@@ -126,11 +154,18 @@ function offToday({ day, tree, wish, mine }: Asked): Refusal[] {
   ])
 }
 
-function overheadNextTo(day: Day, tree: Tree, bringsOverhead: boolean): Tree | undefined {
-  const apartM = day.state.orchard.houseRules.overhead_apart_m ?? 0
-  for (const { tree: other, claim } of day.held.values()) {
+/** A held neighbour, where ladder or saw work goes on at either tree; not one that these people hold. */
+function overheadNextTo(
+  around: Around,
+  tree: Tree,
+  bringsOverhead: boolean,
+  holders: readonly string[] = []
+): Tree | undefined {
+  const apartM = around.state.orchard.houseRules.overhead_apart_m ?? 0
+  for (const { tree: other, claim } of around.held.values()) {
+    if (holders.includes(holderOf(claim) ?? '')) continue
     const overhead = bringsOverhead || claim.ladder || other.asksSaw
-    if (overhead && areNeighbours(day.ground, tree, other, apartM)) return other
+    if (overhead && areNeighbours(around.ground, tree, other, apartM)) return other
   }
   return undefined
 }

@@ -6,7 +6,14 @@ import { missingOfPerson } from './missing-person'
 import { treeRules, type Wish } from './missing-tree'
 import type { State } from './state'
 
-export { asksLadder, missingOfTree, treeRules, type Wish } from './missing-tree'
+export {
+  asksLadder,
+  type DealRules,
+  dealRules,
+  missingOfTree,
+  treeRules,
+  type Wish,
+} from './missing-tree'
 export { missingOfPerson }
 
 export function missingForClaim(

@@ -4,7 +4,7 @@ import { randomUUID } from 'node:crypto'
 import { expect } from 'vitest'
 
 import { type Command, type CommandName, commandOf } from '@/lib/events/commands'
-import { missingForClaim } from '@/lib/events/missing'
+import { dealRules, missingForClaim } from '@/lib/events/missing'
 import { foldPredicted, predict } from '@/lib/events/predict'
 import type { State } from '@/lib/events/state'
 import type { TestDatabase } from '../support/engines'
@@ -152,6 +152,15 @@ export class Day {
         expect.arrayContaining(missing.map(({ code }) => code))
       )
     }
+    if (command.name === 'deal_trees') {
+      const { refusalsOf } = dealRules(before, ground)
+      const known = command.args.trees.flatMap((tree) =>
+        refusalsOf(tree).map(({ code }) => `${code} ${code === 'no_round' ? '' : tree}`)
+      )
+      expect(saidOf(body), 'cannot be dealt, said on the phone').toEqual(
+        expect.arrayContaining(known)
+      )
+    }
   }
 
   private tell(who: string, { name, args }: Command, { status, body }: Reply): void {
@@ -159,6 +168,13 @@ export class Day {
     const heard = status === 200 ? JSON.stringify(body) : `${status} ${body.details}`
     this.story.push(`${who}: ${name} ${said.slice(0, 200)} → ${heard.slice(0, 200)}`)
   }
+}
+
+/** Of a refused deal: each reason with each of its trees. */
+function saidOf({ refused = [] }: Reply['body']): string[] {
+  return refused.flatMap(({ code, detail }) =>
+    [detail?.trees ?? ['']].flat().map((tree) => `${code} ${tree}`)
+  )
 }
 
 /** No fault of the database, and no argument that it does not know. */

@@ -1,7 +1,13 @@
 import { describe, expect, test } from 'vitest'
 
 import type { Block, Tree } from '@/lib/domain/orchard/types'
-import { missingForClaim, missingOfPerson, missingOfTree, treeRules } from '@/lib/events/missing'
+import {
+  dealRules,
+  missingForClaim,
+  missingOfPerson,
+  missingOfTree,
+  treeRules,
+} from '@/lib/events/missing'
 import type { State } from '@/lib/events/state'
 
 import { aClaim, aFlag, ann, aState, bo, idOf, later, morning, shift } from './a-state'
@@ -226,5 +232,58 @@ describe('of the tree', () => {
   test('without a shift there is nothing to say about trees', () => {
     expect(treeRules(aState({ shifts: {} }), groundOf(), ann)(1)).toEqual([])
     expect(morning < later).toBe(true)
+  })
+})
+
+describe('before a lead deals', () => {
+  const flagId = idOf('flag')
+  test.each<[string, Partial<State>, Tree[], string[]]>([
+    ['nothing is against it', {}, [], []],
+    ['nor a deal to somebody else', { deals: { 5: [bo] } }, [], []],
+    [
+      'nor a species that is off, or a disease',
+      { flags: { [flagId]: aFlag(5, 'disease') } },
+      [],
+      [],
+    ],
+    [
+      'somebody is at it',
+      { claims: { c: aClaim(5, { [bo]: 'holder' }) } },
+      [],
+      ['tree_in_progress'],
+    ],
+    ['it is done', { work: { 5: { state: 'done', share: null } } }, [], ['tree_done']],
+    ['it is left out', { work: { 5: { state: 'left_out', share: null } } }, [], ['tree_left_out']],
+    ['it is dead', {}, [aTree(5, { life: 'dead' })], ['tree_not_standing']],
+    ['it is of another round', {}, [aTree(5, { species: 'fig' })], ['tree_not_in_round']],
+    ['it is the arborist’s', { flags: { [flagId]: aFlag(5, 'arborist') } }, [], ['arborist_flag']],
+    [
+      'it is too near to one',
+      { flags: { [flagId]: aFlag(6, 'arborist') } },
+      [],
+      ['inside_keep_out'],
+    ],
+    ['no round is open', { workRoundId: null }, [], ['no_round']],
+  ])('%s', (_, change, trees, expected) => {
+    const { refusalsOf } = dealRules(aState(change), groundOf(...trees))
+    expect(codes(refusalsOf(5))).toEqual(expected)
+  })
+
+  test('trees can be dealt before the shift opens', () => {
+    expect(dealRules(aState({ shifts: {} }), groundOf()).refusalsOf(5)).toEqual([])
+  })
+
+  test.each<[string, Partial<State['claims'][string]>, Tree[], string[], number | null]>([
+    ['a ladder next to it', { ladder: true }, [], [ann], 6],
+    ['a saw next to it', {}, [aTree(6, { asksSaw: true })], [ann], 6],
+    ['it asks for a saw itself', {}, [aTree(5, { asksSaw: true })], [ann], 6],
+    ['work from the ground', {}, [], [ann], null],
+    ['a ladder of who gets it', { ladder: true }, [], [bo], null],
+  ])('work overhead: %s', (_, change, trees, to, near) => {
+    const claims = { c: { ...aClaim(6, { [bo]: 'holder' }), ...change } }
+    const { worksNextTo } = dealRules(aState({ claims }), groundOf(...trees))
+
+    const expected = near === null ? null : { code: 'works_next_to_it', detail: { tree: near } }
+    expect(worksNextTo(5, to)).toEqual(expected)
   })
 })
