@@ -10,6 +10,7 @@ import { ChoiceGroup } from '../ui/ChoiceGroup'
 import { Face } from '../ui/Face'
 import { Pick } from '../ui/Pick'
 import { AskedNote } from './AskedNote'
+import { DealNotes } from './DealNotes'
 import { DealRefused } from './DealRefused'
 import { DealToWhom } from './DealToWhom'
 import { firstChoices } from './deal-choices'
@@ -20,28 +21,39 @@ import { firstName, usePairName } from './use-pair-name'
 /** What is picked, for whom, and the one step that deals it; at the thumbs. */
 export function DealBar({ dealing }: { dealing: DealingNow }) {
   const { common } = useWords()
-  const { leadMap } = useLeadWords()
+  const { leadMap, mapTools } = useLeadWords()
   const nameOf = useNameOf()
   const pairName = usePairName()
   const whyId = useId()
   const [isChoosing, setIsChoosing] = useState(false)
   const choices = useSelect((view) => firstChoices(view, dealing.to))
-  const { trees, to, split } = dealing
-  const lacks = trees.length === 0 ? leadMap.chooseTrees : to.length === 0 && leadMap.choosePerson
+  const { trees, to, split, check } = dealing
+  const lacks =
+    trees.length === 0
+      ? leadMap.chooseTrees
+      : check.can.length === 0
+        ? leadMap.noneToDeal
+        : to.length === 0 && leadMap.choosePerson
 
   if (split) return <DealRefused split={split} dealing={dealing} to={pairName(to)} />
   return (
     <section className="deal-bar" aria-label={leadMap.pick}>
       <AskedNote asked={dealing.isAsking ? { state: 'idle' } : dealing.asked} />
+      <DealNotes check={check} to={pairName(to)} />
       <Button kind="quiet" icon="cross" label={leadMap.drop} onPress={dealing.drop} />
       <div className="deal-what">
         <div role="status">
           <h2>{leadMap.picked(trees.length)}</h2>
         </div>
         <p className="small" id={whyId}>
-          {lacks || leadMap.picking}
+          {lacks || (dealing.isDrawing ? mapTools.drawing : leadMap.picking)}
         </p>
       </div>
+      {check.dealt.length > 0 && (
+        <Button icon="undo" onPress={dealing.takeBack}>
+          {leadMap.takeBackSome(check.dealt.length)}
+        </Button>
+      )}
       <ChoiceGroup label={leadMap.toWhom} hideLabel as="picks">
         {choices.map((id) => (
           <Pick
@@ -68,7 +80,7 @@ export function DealBar({ dealing }: { dealing: DealingNow }) {
         </Button>
       ) : (
         <Button kind="call" onPress={() => dealing.deal()}>
-          {leadMap.deal(trees.length, pairName(to))}
+          {leadMap.deal(check.can.length, pairName(to))}
         </Button>
       )}
       <DealToWhom

@@ -1,14 +1,12 @@
 'use client'
 
 import { useWords } from '../layout/Words'
-import { useTagOf } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
 import { Note } from '../ui/Note'
-import { Tag } from '../ui/Tag'
-import type { NotDealt, splitRefused } from './dealing'
+import { DealReason } from './DealReason'
+import type { splitRefused } from './dealing'
 import type { DealingNow } from './use-dealing'
 import { useLeadWords } from './use-lead-words'
-import { useRefusalsOf } from './use-refusals-of'
 
 type DealRefusedProps = {
   split: ReturnType<typeof splitRefused>
@@ -25,7 +23,7 @@ export function DealRefused({ split: { reasons, rest }, dealing, to }: DealRefus
       <Note tone="stop" icon="cross" role="alert" lead={leadMap.cannotDeal}>
         <ul className="not-dealt">
           {reasons.map((reason) => (
-            <Reason key={reason.code} {...reason} />
+            <DealReason key={reason.code} {...reason} />
           ))}
         </ul>
       </Note>
@@ -41,24 +39,5 @@ export function DealRefused({ split: { reasons, rest }, dealing, to }: DealRefus
         </Button>
       )}
     </section>
-  )
-}
-
-function Reason({ code, trees }: NotDealt) {
-  const { cannotDealWhy } = useLeadWords().leadMap
-  const sentenceOf = useRefusalsOf()
-  const tagOf = useTagOf()
-  const why = Object.hasOwn(cannotDealWhy, code)
-    ? cannotDealWhy[code as keyof typeof cannotDealWhy]
-    : sentenceOf({ code })
-  return (
-    <li>
-      <span className="tags">
-        {trees.map((tree) => (
-          <Tag key={tree}>{tagOf(tree)}</Tag>
-        ))}
-      </span>
-      {why}
-    </li>
   )
 }

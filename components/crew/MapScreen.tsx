@@ -11,6 +11,7 @@ import { type MapShow, MapWork } from './MapWork'
 import { TreePanel } from './TreePanel'
 import { useDealing } from './use-dealing'
 import { useLeadWords } from './use-lead-words'
+import { useMapFilter } from './use-map-filter'
 
 type MapScreenProps = {
   /** The tree that is open when the screen comes up. */
@@ -22,9 +23,15 @@ export function MapScreen({ tree }: MapScreenProps) {
   const { leadMap } = useLeadWords()
   const [open, setOpen] = useState<number | null>(tree)
   const [show, setShow] = useState<MapShow>('map')
-  const dealing = useDealing()
+  const [lookAt, setLookAt] = useState<{ tree: number } | null>(null)
+  const filter = useMapFilter()
+  const dealing = useDealing(filter.dimmed)
   const hasTree = useSelect((view) => open !== null && view.ground.trees.has(open))
   const close = useCallback(() => setOpen(null), [])
+  const find = (no: number) => {
+    setOpen(no)
+    setLookAt({ tree: no })
+  }
 
   return (
     <LeadScreen
@@ -50,7 +57,10 @@ export function MapScreen({ tree }: MapScreenProps) {
         show={show}
         onShow={setShow}
         dealing={dealing}
+        filter={filter}
         open={open}
+        lookAt={lookAt}
+        onFind={find}
         onTree={(no) => (dealing.isPicking ? dealing.pickTree(no) : setOpen(no))}
       />
     </LeadScreen>

@@ -3,35 +3,49 @@
 import { useMemo } from 'react'
 
 import { looksOf, useSelect } from '@/lib/hooks'
-import { MapList } from '../map/MapList'
 import { OrchardMap } from '../map/OrchardMap'
-import { Button } from '../ui/Button'
-import { Segmented } from '../ui/Segmented'
+import { MapTools } from './MapTools'
 import { NoTrees } from './NoTrees'
+import { TreeTable } from './TreeTable'
 import type { DealingNow } from './use-dealing'
 import { useLeadWords } from './use-lead-words'
+import { useLongAt } from './use-long-at'
+import type { MapFilterNow } from './use-map-filter'
 import { useMapWords } from './use-map-words'
 
-export type MapShow = 'map' | 'list'
+export type MapShow = 'map' | 'table'
 
 type MapWorkProps = {
   show: MapShow
   onShow: (show: MapShow) => void
   dealing: DealingNow
+  filter: MapFilterNow
   /** The tree beside the map. */
   open: number | null
+  /** Searched for: the map goes there. */
+  lookAt: { tree: number } | null
   onTree: (tree: number) => void
+  onFind: (tree: number) => void
 }
 
-/** The orchard as a map or, for ears and keys, as a list by row; and how to begin picking. */
-export function MapWork({ show, onShow, dealing, open, onTree }: MapWorkProps) {
-  const { leadMap } = useLeadWords()
+/** The orchard as a map or, for ears and keys, as a table; and what a lead does with it. */
+export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: MapWorkProps) {
+  const { leadMap, mapTools } = useLeadWords()
   const sheet = useSelect((view) => view.sheet)
   const looks = useSelect(looksOf)
+  const flags = useSelect((view) => view.state?.flags)
   const words = useMapWords(dealing.picked)
+  const long = useLongAt()
   const selected = useMemo(
     () => (dealing.isPicking ? dealing.picked : new Set(open === null ? [] : [open])),
     [dealing.isPicking, dealing.picked, open]
+  )
+  const keepOuts = useMemo(
+    () =>
+      Object.values(flags ?? {}).flatMap(({ tree, kind, keepOutM }) =>
+        kind === 'arborist' && keepOutM !== null ? [{ tree, metres: keepOutM }] : []
+      ),
+    [flags]
   )
   if (!sheet || sheet.trees.length === 0)
     return (
@@ -42,38 +56,26 @@ export function MapWork({ show, onShow, dealing, open, onTree }: MapWorkProps) {
     )
 
   const { trees, blocks } = sheet
+  const { dimmed } = filter
   return (
     <div className="lead-map">
       <h1 className="sr">{leadMap.title}</h1>
       {show === 'map' ? (
         <OrchardMap
-          {...{ trees, blocks, looks, selected, words }}
-          onTap={({ no }) => onTree(no)}
+          {...{ trees, blocks, looks, selected, dimmed, long, keepOuts, words, lookAt }}
+          drawing={
+            dealing.isDrawing ? { corners: dealing.corners, onStroke: dealing.stroke } : null
+          }
+          onTap={({ no }) => on.onTree(no)}
           onTapRow={dealing.pickRow}
         />
       ) : (
         <div className="lead-map-list">
-          <h2 className="sr">{leadMap.asList}</h2>
-          <MapList {...{ trees, blocks, looks, words }} onTap={({ no }) => onTree(no)} />
+          <h2 className="sr">{mapTools.table}</h2>
+          <TreeTable {...{ dimmed, dealing, open }} onTree={on.onTree} onOpen={on.onFind} />
         </div>
       )}
-      <div className="lead-map-tools">
-        <Segmented
-          label={leadMap.show}
-          hideLabel
-          options={[
-            { value: 'map', label: leadMap.asMap },
-            { value: 'list', label: leadMap.asList },
-          ]}
-          value={show}
-          onChange={onShow}
-        />
-        {!dealing.isPicking && (
-          <Button icon="pick" onPress={dealing.start}>
-            {leadMap.pick}
-          </Button>
-        )}
-      </div>
+      <MapTools {...{ show, onShow, dealing, filter }} onFind={on.onFind} />
     </div>
   )
 }

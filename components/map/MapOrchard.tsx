@@ -7,13 +7,17 @@ import { useMap } from 'react-leaflet'
 import type { Tree } from '@/lib/domain/orchard/types'
 import { OrchardLayer } from '@/lib/map/orchard-layer'
 import type { Scene } from '@/lib/map/scene'
-import { begin, comeInto } from '@/lib/map/where-to-look'
+import { treesWithin } from '@/lib/map/trees-within'
+import { begin, comeInto, goTo } from '@/lib/map/where-to-look'
 
+import { listenToDrawing } from './listen-to-drawing'
 import { listenToKeys } from './listen-to-keys'
 import { listenToPage } from './listen-to-page'
-import type { MapProps } from './map-props'
+import type { Drawing, MapProps } from './map-props'
 
-const nobody: ReadonlySet<number> = new Set()
+const none: ReadonlySet<number> = new Set()
+const noCorners: Drawing['corners'] = []
+const noKeepOuts: NonNullable<MapProps['keepOuts']> = []
 
 type MapOrchardProps = Omit<MapProps, 'trees' | 'blocks' | 'upDeg'> & { scene: Scene }
 
@@ -21,8 +25,13 @@ type MapOrchardProps = Omit<MapProps, 'trees' | 'blocks' | 'upDeg'> & { scene: S
 export function MapOrchard({
   scene,
   looks,
-  selected = nobody,
+  selected = none,
+  dimmed = none,
+  long = none,
+  keepOuts = noKeepOuts,
   called = null,
+  drawing = null,
+  lookAt = null,
   words,
   onTap,
   onTapRow,
@@ -42,10 +51,17 @@ export function MapOrchard({
     }
   }, [map, layer])
   useEffect(() => layer.setLooks(looks), [layer, looks])
-  useEffect(() => layer.setHighlights({ selected, called }), [layer, selected, called])
+  useEffect(
+    () => layer.setHighlights({ selected, dimmed, long, keepOuts, called }),
+    [layer, selected, dimmed, long, keepOuts, called]
+  )
+  useEffect(() => {
+    if (lookAt) goTo(map, scene, lookAt.tree)
+  }, [map, scene, lookAt])
   useEffect(() => listenToPage(map, () => layer.readPalette()), [map, layer])
 
   const tap = useEffectEvent((point: L.Point) => {
+    if (drawing) return
     const tapped = layer.tappedAt(point)
     if (tapped.kind === 'tree') onTap(tapped.tree)
     if (tapped.kind === 'row') onTapRow?.(tapped.block, tapped.row)
@@ -57,6 +73,20 @@ export function MapOrchard({
       map.off('click', onClick)
     }
   }, [map])
+
+  const corners = drawing?.corners ?? noCorners
+  useEffect(() => layer.setOutline(corners), [layer, corners])
+  const draw = useEffectEvent((points: readonly L.Point[], isOver: boolean) => {
+    const stroke = points.flatMap((point) => layer.planeAt(point) ?? [])
+    layer.setOutline([...corners, ...stroke])
+    if (!isOver || !drawing || stroke.length === 0) return
+    drawing.onStroke(stroke, treesWithin(scene, [...corners, ...stroke]))
+  })
+  const isDrawing = drawing !== null
+  useEffect(
+    () => (isDrawing ? listenToDrawing(map, { onStroke: draw }) : undefined),
+    [map, isDrawing]
+  )
 
   const focus = useEffectEvent((tree: Tree | null) => {
     layer.setFocused(tree?.no ?? null)

@@ -9,7 +9,7 @@ const MapFrame = dynamic(() => import('./MapFrame').then(({ MapFrame }) => MapFr
   ssr: false,
 })
 
-/** The live map. It fills the box it is put in; `MapList` is the same trees for reading. */
+/** The live map. It fills the box it is put in. */
 export function OrchardMap(props: MapProps) {
   return <MapFrame {...props} />
 }

@@ -1,3 +1,4 @@
+import type { Corner } from '@/lib/domain/orchard/drawn-shape'
 import type { Look } from '@/lib/domain/orchard/status'
 import type { Block, Tree } from '@/lib/domain/orchard/types'
 
@@ -15,12 +16,28 @@ export type MapWords = {
   row: (block: Block, row: number, trees: number) => string
 }
 
+/** While trees are drawn around: what is drawn so far, in corners of the map's own plane. */
+export type Drawing = {
+  corners: readonly Corner[]
+  /** A line or a tapped corner more, and the trees inside of all that is drawn then. */
+  onStroke: (stroke: readonly Corner[], inside: readonly number[]) => void
+}
+
 export type MapProps = {
   trees: readonly Tree[]
   blocks: readonly Block[]
   /** By the number of the tree. Keep a look's identity while it does not change. */
   looks: ReadonlyMap<number, Look>
   selected?: ReadonlySet<number>
+  /** Filtered out: faint. */
+  dimmed?: ReadonlySet<number>
+  /** Trees at which people have been for long. */
+  long?: ReadonlySet<number>
+  /** Circles round trees that are a licensed arborist's. */
+  keepOuts?: readonly { tree: number; metres: number }[]
+  drawing?: Drawing | null
+  /** A tree that was searched for; each new object moves the map there. */
+  lookAt?: { tree: number } | null
   /** The next tree: it steps forward from its row, and the map begins there. */
   called?: number | null
   /** The compass bearing that points up the screen. */

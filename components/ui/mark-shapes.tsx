@@ -37,6 +37,17 @@ export const markShapes = {
       strokeWidth="2.2"
     />
   ),
+  dealtToOther: (
+    <>
+      <path
+        d="M-5.4-6.7H5.4V.6L0 7.4-5.4.6Z"
+        fill={hole}
+        stroke="var(--mk-edge, var(--ink))"
+        strokeWidth="2.2"
+      />
+      <path d="M-2.9-2.2H2.9" stroke="var(--mk-edge, var(--ink))" strokeWidth="2.2" />
+    </>
+  ),
   closed: (
     <>
       <path d="M-7-7H7V7H-7Z" fill="var(--ink)" />

@@ -9,6 +9,7 @@ const plain: Look = {
   badge: null,
   dealtToMe: false,
   heldByMe: false,
+  dealtTo: [],
   closed: false,
   initials: [],
 }
@@ -18,6 +19,8 @@ export type Looks = {
   take: (looks: ReadonlyMap<number, Look>) => number[] | null
   markAt: (index: number) => Mark
   hasDiseaseBadge: (index: number) => boolean
+  /** Initials of whom a tree is kept for. */
+  dealtTo: (index: number) => readonly string[]
   /** People by the index of their tree. */
   people: () => ReadonlyMap<number, readonly string[]>
 }
@@ -37,7 +40,8 @@ export function looksOf(scene: Scene): Looks {
       if (look === before) return
       seen[index] = look
       const code = marks.indexOf(markOf(look))
-      if (code !== markCodes[index] || look.badge !== before.badge) dirty.push(index)
+      const isOther = code !== markCodes[index] || look.badge !== before.badge
+      if (isOther || look.dealtTo.join() !== before.dealtTo.join()) dirty.push(index)
       markCodes[index] = code
       if (look.initials.join() === before.initials.join()) return
       peopleMoved = true
@@ -52,6 +56,7 @@ export function looksOf(scene: Scene): Looks {
     markAt: (index) => marks[markCodes[index] ?? 0] ?? 'unpruned',
     hasDiseaseBadge: (index) =>
       seen[index]?.badge === 'disease' && marks[markCodes[index] ?? 0] !== 'disease',
+    dealtTo: (index) => seen[index]?.dealtTo ?? [],
     people: () => people,
   }
 }

@@ -50,9 +50,14 @@ const shapes: Record<Mark, (pen: Pen, palette: Palette) => void> = {
     fill(pen, ink, disc(2.6))
   },
   dealt_to_me: (pen, { called, ink }) => {
-    const peg = polygon([-5.4, -6.7, 5.4, -6.7, 5.4, 0.6, 0, 7.4, -5.4, 0.6])
     fill(pen, called, peg)
     stroke(pen, ink, 2.2, peg)
+  },
+  // Somebody's name is on it.
+  dealt: (pen, { paper, ink }) => {
+    fill(pen, paper, peg)
+    stroke(pen, ink, 2.2, peg)
+    stroke(pen, ink, 2.2, lines([-2.9, -2.2, 2.9, -2.2]))
   },
   closed: (pen, { ink, paper }) => {
     fill(pen, ink, polygon([-7, -7, 7, -7, 7, 7, -7, 7]))
@@ -99,3 +104,5 @@ function lines(ends: readonly number[]): Trace {
     }
   }
 }
+
+const peg = polygon([-5.4, -6.7, 5.4, -6.7, 5.4, 0.6, 0, 7.4, -5.4, 0.6])

@@ -15,16 +15,22 @@ import { type Looks, looksOf } from './looks'
 import { type Picture, paint, squareOf } from './paint'
 import { type Palette, paletteAt } from './palette'
 import { bubblesOf } from './people'
+import type { Point } from './plane'
 import type { Scene } from './scene'
 import { type Tapped, tappedAt } from './tapped'
 import { type Style, treeImages } from './tree-images'
-import { sizesAt } from './view'
+import { sizesAt, toPlane } from './view'
 
-/** What stands out of the picture, by the number of the tree. */
-export type Highlights = {
-  selected: ReadonlySet<number>
-  /** The next tree: the one that steps forward. */
-  called: number | null
+/** What stands out of the picture, or steps back in it. `called`: the next tree, the one that steps forward. */
+export type Highlights = Pick<Picture, 'selected' | 'dimmed' | 'long' | 'called' | 'keepOuts'>
+
+const none: ReadonlySet<number> = new Set()
+const plainPicture: Highlights = {
+  selected: none,
+  dimmed: none,
+  long: none,
+  called: null,
+  keepOuts: [],
 }
 
 /** Past so many changed trees a full paint is cheaper than square by square. */
@@ -32,7 +38,8 @@ const mostSquares = 40
 
 export class OrchardLayer extends L.Layer {
   private readonly looks: Looks
-  private highlights: Highlights = { selected: new Set(), called: null }
+  private highlights = plainPicture
+  private outline: readonly Point[] = []
   private focused: number | null = null
   private canvas: LayerCanvas | null = null
   private palette: Palette | null = null
@@ -77,8 +84,15 @@ export class OrchardLayer extends L.Layer {
     else this.repaintTrees(dirty)
   }
 
-  setHighlights(highlights: Highlights): void {
-    this.highlights = highlights
+  setHighlights(highlights: Partial<Highlights>): void {
+    this.highlights = { ...plainPicture, ...highlights }
+    this.repaint()
+  }
+
+  /** A shape that is being drawn, in corners of the plane. */
+  setOutline(corners: readonly Point[]): void {
+    if (corners.length === 0 && this.outline.length === 0) return
+    this.outline = corners
     this.repaint()
   }
 
@@ -97,6 +111,12 @@ export class OrchardLayer extends L.Layer {
   tappedAt(point: L.Point): Tapped {
     if (!this.canvas) return { kind: 'nothing' }
     return tappedAt(this.scene, this.canvas.view, this.canvas.fromContainer(point))
+  }
+
+  /** Where on the plane a point of the screen is. */
+  planeAt(point: L.Point): Point | null {
+    if (!this.canvas) return null
+    return toPlane(this.canvas.view, this.canvas.fromContainer(point))
   }
 
   private repaint(): void {
@@ -136,7 +156,7 @@ export class OrchardLayer extends L.Layer {
   /** What single squares are painted from, too, until everything is painted again. */
   private compose(canvas: LayerCanvas, palette: Palette): Picture {
     canvas.fitToMap()
-    const { scene, looks, notSurveyed, focused, highlights } = this
+    const { scene, looks, notSurveyed, focused, highlights, outline } = this
     const { view } = canvas
     const sizes = sizesAt(scene, view)
     const style = { palette, markPx: sizes.markPx, sharpness: view.sharpness }
@@ -151,6 +171,7 @@ export class OrchardLayer extends L.Layer {
         this.picture && sameStyle(this.picture, style) ? this.picture.images : treeImages(style),
       bubbles: bubblesOf(scene, looks.people(), { view, sizes, markAt: looks.markAt }),
       focused,
+      outline,
       notSurveyed,
     }
   }

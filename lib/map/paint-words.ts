@@ -7,16 +7,32 @@ import { meet, toCanvas } from './view'
 
 export function paintNumbers(
   context: CanvasRenderingContext2D,
-  { scene, view, sizes, palette, called }: Picture,
+  { scene, view, sizes, palette, called, dimmed }: Picture,
   indexes: readonly number[]
 ): void {
   if (!sizes.hasNumbers) return
   write(context, `650 13px ${palette.font}`, palette.text)
   for (const index of indexes) {
     const tree = scene.trees[index]
-    if (!tree || tree.no === called) continue
+    if (!tree || tree.no === called || dimmed.has(tree.no)) continue
     const { x, y } = toCanvas(view, scene.xs[index] ?? 0, scene.ys[index] ?? 0)
     context.fillText(String(tree.place), x, y + sizes.markPx * 0.5 + 9)
+  }
+}
+
+/** Above a tree that is kept for somebody: their initials. */
+export function paintDealtTo(
+  context: CanvasRenderingContext2D,
+  { scene, looks, view, sizes, palette, dimmed }: Picture,
+  indexes: readonly number[]
+): void {
+  if (!sizes.hasNumbers) return
+  write(context, `800 13px ${palette.font}`, palette.text)
+  for (const index of indexes) {
+    const to = looks.dealtTo(index)
+    if (to.length === 0 || dimmed.has(scene.trees[index]?.no ?? 0)) continue
+    const { x, y } = toCanvas(view, scene.xs[index] ?? 0, scene.ys[index] ?? 0)
+    context.fillText(to.join(' '), x, y - sizes.markPx * 0.5 - 9)
   }
 }
 
@@ -121,7 +137,7 @@ export function paintCalled(
 
 export function paintBubbles(
   context: CanvasRenderingContext2D,
-  { bubbles, sizes, palette }: Picture,
+  { scene, bubbles, sizes, palette, long }: Picture,
   square: Box
 ): void {
   context.strokeStyle = palette.ink
@@ -134,16 +150,22 @@ export function paintBubbles(
     context.lineTo(x, y)
   }
   context.stroke()
-  for (const { x, y, initials } of bubbles) {
+  for (const { x, y, index, initials } of bubbles) {
     if (!meet(boxAround(x, y, 2 * sizes.bubbleR + 4), square)) continue
+    // Inside out: they have been there for long.
+    const isLong = long.has(scene.trees[index]?.no ?? 0)
     context.beginPath()
     context.arc(x, y, sizes.bubbleR, 0, 2 * Math.PI)
-    context.fillStyle = palette.ink
+    context.fillStyle = isLong ? palette.paper : palette.ink
     context.fill()
-    context.strokeStyle = palette.paper
+    context.strokeStyle = isLong ? palette.ink : palette.paper
     context.lineWidth = 2
     context.stroke()
-    write(context, `800 ${sizes.bubbleR * 0.86}px ${palette.font}`, palette.onInk)
+    write(
+      context,
+      `800 ${sizes.bubbleR * 0.86}px ${palette.font}`,
+      isLong ? palette.ink : palette.onInk
+    )
     context.fillText(initials, x, y + 1)
   }
 }

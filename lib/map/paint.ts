@@ -1,17 +1,21 @@
 /** Paints an orchard, or one square of it, from the ground up. */
 
 import type { Box } from './grid-index'
+
 import type { Looks } from './looks'
+import { type KeepOut, paintKeepOuts, paintOutline } from './paint-drawn'
 import { paintGround } from './paint-ground'
 import {
   paintBlockNames,
   paintBubbles,
   paintCalled,
+  paintDealtTo,
   paintNumbers,
   paintRowLabels,
 } from './paint-words'
 import type { Palette } from './palette'
 import type { Bubble } from './people'
+import type { Point } from './plane'
 import type { Scene } from './scene'
 import type { TreeImages } from './tree-images'
 import { boxToPlane, canopyPx, type Sizes, toCanvas, type View } from './view'
@@ -26,6 +30,13 @@ export type Picture = {
   bubbles: readonly Bubble[]
   /** Numbers of trees. */
   selected: ReadonlySet<number>
+  /** Trees that somebody does not want to see now: there, but faint. */
+  dimmed: ReadonlySet<number>
+  /** Trees at which people have been for long. */
+  long: ReadonlySet<number>
+  keepOuts: readonly KeepOut[]
+  /** A shape that is being drawn. */
+  outline: readonly Point[]
   focused: number | null
   called: number | null
   /** Said below the name of a block that nobody surveyed. */
@@ -64,20 +75,23 @@ export function paint(context: CanvasRenderingContext2D, picture: Picture, squar
   context.fillStyle = palette.ground
   context.fillRect(square.minX, square.minY, square.maxX - square.minX, square.maxY - square.minY)
   paintGround(context, picture, square)
+  paintKeepOuts(context, picture)
   paintTrees(context, picture, indexes)
   paintNumbers(context, picture, indexes)
+  paintDealtTo(context, picture, indexes)
   paintFocus(context, picture)
   paintRowLabels(context, picture, square)
   paintBlockNames(context, picture, square)
   paintCalled(context, picture)
   paintBubbles(context, picture, square)
+  paintOutline(context, picture)
   context.restore()
 }
 
 /** Each tree is a stamp, set down on whole pixels of the screen so that it stays sharp. */
 function paintTrees(
   context: CanvasRenderingContext2D,
-  { scene, looks, view, sizes, images, selected, called }: Picture,
+  { scene, looks, view, sizes, images, selected, dimmed, called }: Picture,
   indexes: readonly number[]
 ): void {
   const { sharpness } = view
@@ -92,9 +106,14 @@ function paintTrees(
     const { x, y } = toCanvas(view, scene.xs[index] ?? 0, scene.ys[index] ?? 0)
     const left = Math.round((x - reach) * sharpness) / sharpness
     const top = Math.round((y - reach) * sharpness) / sharpness
+    if (dimmed.has(no)) context.globalAlpha = faint
     context.drawImage(image, left, top, 2 * reach, 2 * reach)
+    context.globalAlpha = 1
   }
 }
+
+/** Still there, so that the orchard keeps its shape. */
+const faint = 0.25
 
 /** Two rings, paper and ink, so that it shows on any ground. */
 function paintFocus(

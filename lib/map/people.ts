@@ -50,6 +50,7 @@ const isCalling: Record<Mark, boolean> = {
   arborist: true,
   held_by_me: true,
   dealt_to_me: true,
+  dealt: false,
   closed: false,
 }
 

@@ -47,6 +47,15 @@ export function comeInto(map: LeafletMap, scene: Scene, no: number): void {
   if (at) map.panInside(leafletAt(scene, at), { padding: [64, 64], animate: false })
 }
 
+/** To a tree that somebody looks for: in the middle, near enough to read the numbers of its rows. */
+export function goTo(map: LeafletMap, scene: Scene, no: number): void {
+  const at = pointOf(scene, no)
+  if (!at) return
+  inHand.add(map)
+  const zoom = Math.max(map.getZoom(), zoomForRows(map, scene, no))
+  map.setView(leafletAt(scene, at), zoom, { animate: false })
+}
+
 function showAll(map: LeafletMap, scene: Scene): void {
   const { minX, minY, maxX, maxY } = scene.box
   const low = leafletAt(scene, { x: minX, y: maxY })

@@ -51,7 +51,7 @@ export function openShiftOf({ state }: View): (Shift & { id: string }) | null {
   return state && openShift(state)
 }
 
-export function isLeadView({ state, me }: View): boolean {
+export function isLeadView({ state, me }: Pick<View, 'state' | 'me'>): boolean {
   const role = state?.me.role ?? me?.role
   return role === 'lead' || role === 'manager'
 }

@@ -8,6 +8,7 @@ import { walksFrom } from '@/lib/domain/planning/walk'
 import { treeRules } from '@/lib/events/missing'
 import type { Claim } from '@/lib/events/state'
 
+import { isLeadView } from './me'
 import { initialsOf } from './people'
 import type { View } from './view'
 import { fromParts } from './view-memo'
@@ -95,6 +96,7 @@ export const looksOf = fromParts(
     if (!state || !me) return looks
     const { held, flags } = factsOf(view)
     const rules = treeRules(state, ground, me.personId)
+    const isTold = isLeadView({ state, me })
     for (const tree of ground.trees.values()) {
       if (!stands(tree)) continue
       const people = Object.keys(held.get(tree.no)?.people ?? {})
@@ -103,6 +105,11 @@ export const looksOf = fromParts(
         badge: badgeOf({ diseaseFlag: flags.get(tree.no)?.disease ?? false }),
         dealtToMe: state.deals[tree.no]?.includes(me.personId) ?? false,
         heldByMe: people.includes(me.personId),
+        dealtTo: isTold
+          ? (state.deals[tree.no] ?? [])
+              .filter((id) => id !== me.personId)
+              .map((id) => initialsOf(view, id))
+          : [],
         closed: rules(tree.no).some(({ code }) => closing.includes(code)),
         initials: people.filter((id) => id !== me.personId).map((id) => initialsOf(view, id)),
       }
@@ -120,6 +127,7 @@ function isSameLook(a: Look, b: Look): boolean {
     a.dealtToMe === b.dealtToMe &&
     a.heldByMe === b.heldByMe &&
     a.closed === b.closed &&
+    a.dealtTo.join() === b.dealtTo.join() &&
     a.initials.join() === b.initials.join()
   )
 }

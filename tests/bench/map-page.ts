@@ -166,7 +166,15 @@ function statusAt(no: number): Status {
 }
 
 function lookOf(status: Status): Look {
-  return { status, badge: null, dealtToMe: false, heldByMe: false, closed: false, initials: [] }
+  return {
+    status,
+    badge: null,
+    dealtToMe: false,
+    heldByMe: false,
+    dealtTo: [],
+    closed: false,
+    initials: [],
+  }
 }
 
 function twoFrames(): Promise<void> {

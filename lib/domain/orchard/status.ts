@@ -38,13 +38,15 @@ export type Look = {
   badge: Badge
   dealtToMe: boolean
   heldByMe: boolean
+  /** Initials of whom a tree is kept for other than me; only leads are told on the map. */
+  dealtTo: readonly string[]
   /** Inside a keep-out, or closed for another reason. */
   closed: boolean
   /** Of the people at this tree, other than me. */
   initials: readonly string[]
 }
 
-export const marks = [...statuses, 'held_by_me', 'dealt_to_me', 'closed'] as const
+export const marks = [...statuses, 'held_by_me', 'dealt_to_me', 'dealt', 'closed'] as const
 export type Mark = (typeof marks)[number]
 
 /** Danger hides everything else; then whose it is; then how far it is. */
@@ -53,5 +55,7 @@ export function markOf(look: Look): Mark {
   if (look.heldByMe) return 'held_by_me'
   if (look.closed) return 'closed'
   if (look.dealtToMe && look.status !== 'done') return 'dealt_to_me'
+  // How far it is says more than whose it will be.
+  if (look.dealtTo.length > 0 && look.status === 'unpruned') return 'dealt'
   return look.status
 }

@@ -63,6 +63,7 @@ export const common = {
     arborist: 'flagged for a licensed arborist',
     held_by_me: 'held by you',
     dealt_to_me: 'dealt to you',
+    dealt: 'dealt',
     closed: 'closed',
   },
   legend: 'What the marks mean',

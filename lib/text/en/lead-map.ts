@@ -46,7 +46,6 @@ export const leadMap = {
   rowAndTrees: (row: number, trees: string) => `Row ${row}, ${trees}`,
   show: 'Show the orchard',
   asMap: 'Map',
-  asList: 'List',
   pick: 'Pick to deal',
   picking: 'Tap trees or row numbers',
   noTrees: 'No trees are brought in yet.',
@@ -85,6 +84,9 @@ export const leadMap = {
   markWordsHint: 'If you like. One sentence for whoever prunes it.',
   markDone: 'They are marked on the tree',
   takeBack: 'Take back',
+  takeBackSome: (count: number) => `Take back ${count}`,
+  takenBack: (count: number) =>
+    plural(count, '1 tree is taken back.', `${count} trees are taken back.`),
   flag: 'Flag',
   actFor: (name: string) => `Act for ${name}`,
 
@@ -113,7 +115,20 @@ export const leadMap = {
   dealt: (count: number, name: string) =>
     plural(count, `1 tree is dealt to ${name}.`, `${count} trees are dealt to ${name}.`),
   choosePerson: 'Choose who gets them.',
-  chooseTrees: 'Pick trees on the map or in the list.',
+  chooseTrees: 'Pick trees on the map or in the table.',
+  noneToDeal: 'None of these can be dealt now.',
+  cannotDealCount: (count: number) =>
+    plural(count, '1 of them cannot be dealt:', `${count} of them cannot be dealt:`),
+  fromOthers: (count: number) =>
+    plural(
+      count,
+      '1 is kept for somebody else, who loses it:',
+      `${count} are kept for others, who lose them:`
+    ),
+  nextTo: (name: string) =>
+    `Next to ladder or saw work. Dealt${name === '' ? '' : ` to ${name}`}, they may be begun beside it: you decide.`,
+  andMore: (count: number) => `and ${count} more`,
+  whyWith: (why: string, names: string) => `${why} (${names})`,
   cannotDeal: 'These cannot be dealt. Nothing is dealt yet.',
   cannotDealWhy: {
     tree_in_progress: 'in progress',
@@ -123,5 +138,7 @@ export const leadMap = {
     tree_left_out: 'left out of this round',
     arborist_flag: 'flagged for a licensed arborist',
     inside_keep_out: 'too close to a flagged tree',
+    dealt_to_another: 'dealt',
+    works_next_to_it: 'next to it',
   },
 }

@@ -62,6 +62,7 @@ export const common: typeof en = {
     arborist: 'marcado para un arborista con licencia',
     held_by_me: 'lo tienes tú',
     dealt_to_me: 'asignado a ti',
+    dealt: 'asignado',
     closed: 'cerrado',
   },
   legend: 'Qué dicen las marcas',

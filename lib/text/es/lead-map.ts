@@ -45,7 +45,6 @@ export const leadMap: typeof en = {
   rowAndTrees: (row, trees) => `Fila ${row}, ${trees}`,
   show: 'Mostrar el huerto',
   asMap: 'Mapa',
-  asList: 'Lista',
   pick: 'Elegir para asignar',
   picking: 'Toca árboles o números de fila',
   noTrees: 'Aún no se trajeron árboles.',
@@ -84,6 +83,9 @@ export const leadMap: typeof en = {
   markWordsHint: 'Si quieres. Una frase para quien lo pode.',
   markDone: 'Están marcados en el árbol',
   takeBack: 'Retirar',
+  takeBackSome: (count) => `Retirar ${count}`,
+  takenBack: (count) =>
+    plural(count, '1 árbol está retirado.', `${count} árboles están retirados.`),
   flag: 'Marcar',
   actFor: (name) => `Actuar por ${name}`,
 
@@ -117,7 +119,20 @@ export const leadMap: typeof en = {
       `${count} árboles están asignados a ${name}.`
     ),
   choosePerson: 'Elige para quién son.',
-  chooseTrees: 'Elige árboles en el mapa o en la lista.',
+  chooseTrees: 'Elige árboles en el mapa o en la tabla.',
+  noneToDeal: 'Ninguno de estos se puede asignar ahora.',
+  cannotDealCount: (count) =>
+    plural(count, '1 de ellos no se puede asignar:', `${count} de ellos no se pueden asignar:`),
+  fromOthers: (count) =>
+    plural(
+      count,
+      '1 está guardado para otra persona, que lo pierde:',
+      `${count} están guardados para otras personas, que los pierden:`
+    ),
+  nextTo: (name) =>
+    `Junto a trabajo con escalera o sierra. Asignados${name === '' ? '' : ` a ${name}`}, se pueden empezar al lado: tú decides.`,
+  andMore: (count) => `y ${count} más`,
+  whyWith: (why, names) => `${why} (${names})`,
   cannotDeal: 'Estos no se pueden asignar. Aún no se asignó nada.',
   cannotDealWhy: {
     tree_in_progress: 'en curso',
@@ -127,5 +142,7 @@ export const leadMap: typeof en = {
     tree_left_out: 'fuera de esta ronda',
     arborist_flag: 'marcados para un arborista con licencia',
     inside_keep_out: 'demasiado cerca de un árbol marcado',
+    dealt_to_another: 'asignados',
+    works_next_to_it: 'al lado',
   },
 }

@@ -4,8 +4,9 @@ import { board } from './board'
 import { inventory } from './inventory'
 import { leadMap } from './lead-map'
 import { lookOver } from './look-over'
+import { mapTools } from './map-tools'
 import { people } from './people'
 import { setUp } from './set-up'
 import { shift } from './shift'
 
-export const lead: typeof en = { leadMap, lookOver, shift, people, board, inventory, setUp }
+export const lead: typeof en = { leadMap, lookOver, mapTools, shift, people, board, inventory, setUp }

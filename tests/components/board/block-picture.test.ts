@@ -29,6 +29,7 @@ test('what is done stays done on the board, also where a hazard closes it; a haz
     status: 'done',
     badge: null,
     dealtToMe: false,
+    dealtTo: [],
     heldByMe: false,
     closed: true,
     initials: [],

@@ -9,7 +9,7 @@ import {
   toggleRow,
 } from '@/components/crew/dealing'
 
-const twelve: Dealing = { trees: [1, 2, 3, 4], to: ['fenna'] }
+const twelve: Dealing = { trees: [1, 2, 3, 4], to: ['fenna'], strokes: [] }
 
 test('a tree that is tapped twice is not picked', () => {
   const once = togglePicked(noDealing, 7)

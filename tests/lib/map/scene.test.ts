@@ -167,6 +167,7 @@ describe('a change of looks', () => {
     status: 'unpruned' as const,
     badge: null,
     dealtToMe: false,
+    dealtTo: [],
     heldByMe: false,
     closed: false,
     initials: [],
