@@ -14,7 +14,7 @@ import { useLeadWords } from './use-lead-words'
 /** Everybody on the shift beside the map: where, for how long, and who needs somebody. */
 export function CrewColumn({ onTree }: { onTree: (tree: number) => void }) {
   const { leadMap } = useLeadWords()
-  const [heard, setHeard] = useState<Heard>(new Map())
+  const [heard, setHeard] = useState<Heard | null>(null)
   const lines = useCrewLines(heard)
   const { atTree, free, onBreak } = useSelect((view) => countCrew(whoIsWhere(view)))
 

@@ -22,7 +22,7 @@ export function CrewRow({ line, onTree }: CrewRowProps) {
   const format = useFormat()
   const name = useNameOf()(line.personId)
   const tagOf = useTagOf()
-  const note = useCrewNote(line)
+  const note = [useCrewNote(line), useToGo(line), useHeard(line)].filter(Boolean).join(' · ')
   const tree = line.tree ?? (line.need?.kind === 'hazard' ? line.need.tree : null)
   const minutes = format.duration(line.minutes)
   return (
@@ -66,4 +66,18 @@ function useCrewNote(line: CrewLine): string | undefined {
   if (tree !== null) return undefined
   if (role === 'visitor') return things.role.visitor
   return isReady ? leadMap.free : leadMap.notReady
+}
+
+function useToGo({ toGo }: CrewLine): string | null {
+  const { mapTools } = useLeadWords()
+  return toGo === 0 ? null : mapTools.dealtLeft(toGo)
+}
+
+/** Nothing where it is said already that they were not heard for long. */
+function useHeard({ heard, need }: CrewLine): string | null {
+  const { people: text } = useLeadWords()
+  const format = useFormat()
+  if (heard === null || need?.kind === 'quiet') return null
+  if (heard === 'no_phone') return text.noPhone
+  return heard < 2 ? text.heardNow : text.heard(format.duration(heard))
 }

@@ -1,5 +1,7 @@
 'use client'
 
+import './map-tools.css'
+
 import { useCallback, useState } from 'react'
 
 import { useSelect } from '@/lib/hooks'

@@ -15,6 +15,8 @@ export function TreeNotes({ tree }: { tree: number }) {
   const format = useFormat()
   const nameOf = useNameOf()
   const notes = useTreeNotes(tree)
+  // What was marked stands by itself, with its photo.
+  const others = notes.state === 'read' ? notes.value.filter(({ kind }) => kind !== 'mark') : []
   return (
     <section className="stack">
       <h3>{leadMap.notes}</h3>
@@ -22,12 +24,10 @@ export function TreeNotes({ tree }: { tree: number }) {
       {notes.state === 'failed' && (
         <p className="small">{faultSentence(words, { fault: notes.fault })}</p>
       )}
-      {notes.state === 'read' && notes.value.length === 0 && (
-        <p className="small">{leadMap.noNotes}</p>
-      )}
-      {notes.state === 'read' && notes.value.length > 0 && (
+      {notes.state === 'read' && others.length === 0 && <p className="small">{leadMap.noNotes}</p>}
+      {others.length > 0 && (
         <List label={leadMap.notes}>
-          {notes.value.map(({ kind, note, at, personId }) => (
+          {others.map(({ kind, note, at, personId }) => (
             <ListItem
               key={`${kind}${at}`}
               title={note}

@@ -3,6 +3,7 @@
 import { useEffect, useRef } from 'react'
 import { useWords } from '../layout/Words'
 import { TreeLookedOver } from '../look-over/TreeLookedOver'
+import { MarkedCuts } from '../tree/MarkedCuts'
 import { plateCells } from '../tree/tree-words'
 import { useTree } from '../tree/use-tree'
 import { Button } from '../ui/Button'
@@ -52,6 +53,7 @@ export function TreePanel({ no, dealing, onClose }: TreePanelProps) {
       <TreeFlags tree={no} />
       <TreeDealing facts={facts} dealing={dealing} />
       <TreeLookedOver facts={facts} />
+      <MarkedCuts tree={no} />
       <TreeSteps facts={facts} />
       <TreeNotes tree={no} />
     </div>

@@ -23,7 +23,7 @@ export function TreeStanding({ facts: { tree, cultivar } }: { facts: TreeFacts }
   const thisYear = useThisYear()
   const look = useSelect((view) => looksOf(view).get(tree.no))
   const work = useSelect((view) => view.state?.work[tree.no] ?? null)
-  const isMarked = useSelect((view) => view.state?.marked[tree.no] ?? false)
+  const isMarked = useSelect((view) => view.state?.marked[tree.no] !== undefined)
   const closed = useSelect((view) =>
     refusalsFor(view, tree.no).filter(({ code }) => closing.includes(code))
   )

@@ -11,8 +11,15 @@ export type Need =
   | { kind: 'quiet'; minutes: number }
   | { kind: 'long' }
 
+/** Minutes since the phone was heard, or that there is none. */
+export type LastHeard = number | 'no_phone'
+
 export type CrewLine = Whereabouts & {
   need: Need | null
+  /** Null: not asked yet. */
+  heard: LastHeard | null
+  /** Trees kept for them that are not begun. */
+  toGo: number
   minutes: number
   isReady: boolean
 }
@@ -20,11 +27,12 @@ export type CrewLine = Whereabouts & {
 export type CrewFacts = {
   where: readonly Whereabouts[]
   now: Date
-  /** Whose phone was heard when; without a phone nobody is missed by it. */
-  heardAt: ReadonlyMap<string, Instant>
+  /** Whose phone was heard when; without a phone nobody is missed by it. Null: not asked yet. */
+  heardAt: ReadonlyMap<string, Instant> | null
   quietMinutes: number
   /** Who raised an arborist flag that is still open, and at which tree. */
   hazardBy: ReadonlyMap<string, number>
+  toGo: (personId: string) => number
   isReady: (personId: string) => boolean
   nameOf: (personId: string) => string
 }
@@ -35,6 +43,8 @@ export function crewInOrder(facts: CrewFacts): CrewLine[] {
     .map((one) => ({
       ...one,
       need: needOf(one, facts),
+      heard: lastHeard(one.personId, facts),
+      toGo: facts.toGo(one.personId),
       minutes: minutesSince(one.since, facts.now),
       isReady: facts.isReady(one.personId),
     }))
@@ -64,11 +74,17 @@ function needOf(one: Whereabouts, facts: CrewFacts): Need | null {
   const hazard = facts.hazardBy.get(one.personId)
   // Flagging ends the claim: until they have another tree they stand there and wait for a lead.
   if (hazard !== undefined && !isAtWork(one)) return { kind: 'hazard', tree: hazard }
-  const heard = facts.heardAt.get(one.personId)
-  const quiet = heard === undefined ? 0 : minutesSince(heard, facts.now)
+  const heard = lastHeard(one.personId, facts)
+  const quiet = typeof heard === 'number' ? heard : 0
   if (quiet >= facts.quietMinutes) return { kind: 'quiet', minutes: quiet }
   const isLong = isAtWork(one) && minutesSince(one.since, facts.now) >= longAtTreeMinutes
   return isLong && one.state === 'here' ? { kind: 'long' } : null
+}
+
+function lastHeard(personId: string, { heardAt, now }: CrewFacts): LastHeard | null {
+  if (heardAt === null) return null
+  const at = heardAt.get(personId)
+  return at === undefined ? 'no_phone' : minutesSince(at, now)
 }
 
 const needRank = { hazard: 0, quiet: 1, long: 2 }

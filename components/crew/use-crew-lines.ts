@@ -1,6 +1,8 @@
 'use client'
 
-import { readinessOf, useNow, useSelect, whoIsWhere } from '@/lib/hooks'
+import { useMemo } from 'react'
+
+import { readinessOf, useNow, useSelect, type View, whoIsWhere } from '@/lib/hooks'
 import { useNameOf } from '../sync/use-refusal-words'
 import { type CrewLine, crewInOrder } from './crew-order'
 import type { Heard } from './HeardEachMinute'
@@ -10,7 +12,7 @@ const usualQuietMinutes = 15
 const isFine = ['holds_another', 'stopped', 'on_break']
 
 /** Everybody who is here, who needs somebody first. */
-export function useCrewLines(heard: Heard): CrewLine[] {
+export function useCrewLines(heard: Heard | null): CrewLine[] {
   const now = useNow(30_000)
   const nameOf = useNameOf()
   const where = useSelect(whoIsWhere)
@@ -24,6 +26,8 @@ export function useCrewLines(heard: Heard): CrewLine[] {
       .filter((id) => readinessOf(view, id).some(({ code }) => !isFine.includes(code)))
   )
   const people = useSelect((view) => view.state?.people)
+  const state = useSelect((view) => view.state)
+  const dealt = useMemo(() => dealtTrees(state), [state])
   if (!now) return []
   // A lead who flags knows what to do next.
   const hazards = Object.values(flags ?? {}).filter(
@@ -35,7 +39,19 @@ export function useCrewLines(heard: Heard): CrewLine[] {
     heardAt: heard,
     quietMinutes,
     hazardBy: new Map(hazards.map(({ raisedBy, tree }) => [raisedBy, tree])),
+    toGo: (id) => dealt.get(id) ?? 0,
     isReady: (id) => !notReady.includes(id),
     nameOf,
   })
+}
+
+/** Person → how many trees are kept for them that nobody has begun. */
+function dealtTrees(state: View['state']): ReadonlyMap<string, number> {
+  const held = new Set(Object.values(state?.claims ?? {}).map(({ tree }) => tree))
+  const found = new Map<string, number>()
+  for (const [tree, to] of Object.entries(state?.deals ?? {})) {
+    if (held.has(Number(tree)) || state?.work[tree]?.state === 'done') continue
+    for (const id of to) found.set(id, (found.get(id) ?? 0) + 1)
+  }
+  return found
 }

@@ -16,6 +16,7 @@ import { ClaimStep } from './ClaimStep'
 import { CompanyChoice } from './CompanyChoice'
 import { asksForTwo, firstWish, isSaid, wishOf } from './claim-wish'
 import { LadderChoice } from './LadderChoice'
+import { MarkedCuts } from './MarkedCuts'
 import { MissingList } from './MissingList'
 import { plateCells } from './tree-words'
 import { useClaim } from './use-claim'
@@ -91,6 +92,7 @@ export function ClaimScreen({ facts, onAnother, onTake }: ClaimScreenProps) {
         {placeSentences(words, format, placeInWords(tree, block, sheet?.trees ?? []))}{' '}
         {words.nextTree.isIt}
       </p>
+      <MarkedCuts tree={tree.no} />
       <LadderChoice tree={tree} wish={wish} onChange={setWish} />
       <CompanyChoice wish={wish} two={two} people={others} onChange={setWish} />
       {missing.length > 0 && (

@@ -10,6 +10,7 @@ import { ButtonLink } from '../ui/ButtonLink'
 import { Plate } from '../ui/Plate'
 import { AskAtTree } from './AskAtTree'
 import { DiseaseNote } from './DiseaseNote'
+import { MarkedCuts } from './MarkedCuts'
 import { MissingList } from './MissingList'
 import { MyFlagNote } from './MyFlagNote'
 import { TreeFactsList } from './TreeFactsList'
@@ -68,6 +69,7 @@ export function TreeCard({ facts }: { facts: TreeFacts }) {
       )}
       <DiseaseNote tree={tree.no} />
       <MyFlagNote tree={tree.no} />
+      <MarkedCuts tree={tree.no} />
       <TreeNotes tree={tree.no} />
       {claim && mine.state === 'none' && (
         <AskAtTree name="join_tree" args={{ claim: claim.id, part: 'learner' }} icon="eye">

@@ -12,6 +12,7 @@ import { ButtonLink } from '../ui/ButtonLink'
 import { Note } from '../ui/Note'
 import { DiseaseNote } from './DiseaseNote'
 import { FoundHere } from './FoundAtMyTrees'
+import { MarkedCuts } from './MarkedCuts'
 import { PeopleAtTree } from './PeopleAtTree'
 import { StuckSheet } from './StuckSheet'
 import { TagInHand } from './TagInHand'
@@ -86,6 +87,7 @@ export function TreeInHand({ facts, mine }: TreeInHandProps) {
       )}
       <FoundHere tree={tree.no} />
       <DiseaseNote tree={tree.no} />
+      <MarkedCuts tree={tree.no} />
       <WorkSteps steps={steps} done={stepsDone} tree={tree.no} onGoTo={setStepsDone} />
       {step && (
         <ButtonLink wide href={routes.finishTree(tree.no)}>

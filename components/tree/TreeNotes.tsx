@@ -13,11 +13,13 @@ export function TreeNotes({ tree }: { tree: number }) {
   const format = useFormat()
   const nameOf = useNameOf()
   const reading = useTreeNotes(tree)
-  if (reading.state !== 'read' || reading.value.length === 0) return null
+  // What was marked stands by itself, with its photo.
+  const notes = reading.state === 'read' ? reading.value.filter(({ kind }) => kind !== 'mark') : []
+  if (notes.length === 0) return null
   return (
     <Panel title={text.history}>
       <List label={text.history}>
-        {reading.value.map(({ kind, note, at, personId }) => (
+        {notes.map(({ kind, note, at, personId }) => (
           <ListItem
             key={`${kind} ${at}`}
             title={note}

@@ -1,14 +1,16 @@
 /** The browser's own means to read and draw a photo. */
 
 import { type Darkroom, type Shrunk, type Size, shrinkIn } from './shrink-photo'
+import { lineWidth, pathOf, type Stroke } from './strokes'
 
-export function shrinkPhoto(file: Blob): Promise<Shrunk> {
-  return shrinkIn(browserDarkroom, file)
+/** What was drawn on it becomes a part of the picture. */
+export function shrinkPhoto(file: Blob, strokes: readonly Stroke[] = []): Promise<Shrunk> {
+  return shrinkIn(darkroomWith(strokes), file)
 }
 
 type Picture = Size & { source: CanvasImageSource }
 
-const browserDarkroom: Darkroom<Picture> = {
+const darkroomWith = (strokes: readonly Stroke[]): Darkroom<Picture> => ({
   decode: async (file) => (await asBitmap(file)) ?? (await asImage(file)),
   encode: (picture, size, quality) => {
     const canvas = document.createElement('canvas')
@@ -20,8 +22,25 @@ const browserDarkroom: Darkroom<Picture> = {
     pen.fillStyle = '#fff'
     pen.fillRect(0, 0, size.width, size.height)
     pen.drawImage(picture.source, 0, 0, size.width, size.height)
+    drawStrokes(pen, strokes, size)
     return new Promise((resolve) => canvas.toBlob(resolve, 'image/jpeg', quality))
   },
+})
+
+/** Vermilion on a white edge, so that it shows on bark and on sky; the same in light and dark. */
+export const strokeColours = { line: '#c03a00', edge: '#ffffff' }
+
+function drawStrokes(pen: CanvasRenderingContext2D, strokes: readonly Stroke[], size: Size): void {
+  const width = lineWidth(size)
+  pen.lineJoin = 'round'
+  for (const [colour, wide] of [
+    [strokeColours.edge, width * 1.9],
+    [strokeColours.line, width],
+  ] as const) {
+    pen.strokeStyle = colour
+    pen.lineWidth = wide
+    for (const stroke of strokes) pen.stroke(new Path2D(pathOf(stroke, size)))
+  }
 }
 
 async function asBitmap(file: Blob): Promise<Picture | null> {

@@ -26,6 +26,7 @@ export {
   useBriefing,
   useCalls,
   useIncidents,
+  useMarkPhoto,
   usePhoto,
   usePrivatePeople,
   useToLookOver,

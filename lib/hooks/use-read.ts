@@ -36,6 +36,11 @@ export function usePhoto(photoId: string | null): Reading<{ jpeg: string }> {
   return useRead(photoId && `photo|${photoId}`, (reads) => reads.photo(photoId ?? ''))
 }
 
+/** Of marked cuts; what was read once is there without signal. */
+export function useMarkPhoto(photoId: string): Reading<{ jpeg: string }> {
+  return useRead(`mark-photo|${photoId}`, (reads) => reads.markPhoto(photoId))
+}
+
 export function useTreeNotes(tree: number | null): Reading<TreeNote[]> {
   const version = useSelect((view) => {
     const flags = Object.values(view.confirmed?.flags ?? {})

@@ -18,6 +18,8 @@ export type { Briefing, CallRead, Incident, Invite, PrivatePeople, ToLookOver, T
 export type Reads = {
   briefing: (shiftId: string) => Promise<Outcome<Briefing | null>>
   photo: (photoId: string) => Promise<Outcome<{ jpeg: string }>>
+  /** The same of marked cuts, which are wanted at the tree, where there may be no signal. */
+  markPhoto: (photoId: string) => Promise<Outcome<{ jpeg: string }>>
   treeNotes: (tree: number) => Promise<Outcome<TreeNote[]>>
   /** Telephone numbers are never kept on a device. */
   privatePeople: () => Promise<Outcome<PrivatePeople>>
@@ -38,6 +40,7 @@ export function readsOf(
   return {
     briefing: (id) => kept(`briefing|${id}`, () => backend.briefing(orchardId, id)),
     photo: (id) => backend.photo(orchardId, id),
+    markPhoto: (id) => kept(`photo|${id}`, () => backend.photo(orchardId, id)),
     treeNotes: (tree) => kept(`notes|${tree}`, () => backend.treeNotes(orchardId, tree)),
     privatePeople: () => backend.privatePeople(orchardId),
     calls: () => backend.calls(orchardId),

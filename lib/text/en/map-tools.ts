@@ -47,8 +47,13 @@ export const mapTools = {
   dealtTo: (names: string) => `for ${names}`,
   minutes: (names: string, duration: string) => `${names}, ${duration}`,
 
-  heard: (duration: string) => `heard ${duration} ago`,
-  heardNow: 'heard just now',
-  noPhone: 'no phone',
+  photo: 'A photo to draw on',
+  photoHint: 'If it helps. What you draw becomes a part of it.',
+  drawOnPhoto: 'Draw along each limb that goes. Begin where the cut is: there it gets a bar.',
+  photoToDrawOn: (strokes: number) =>
+    `Photo of the tree, ${plural(strokes, '1 line', `${strokes} lines`)} drawn on it`,
+  markAgain: 'Mark them anew',
+  unmark: 'Take the mark off',
+
   dealtLeft: (count: number) => plural(count, '1 tree to go', `${count} trees to go`),
 }

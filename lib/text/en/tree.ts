@@ -6,6 +6,10 @@ export const tree = {
   yoursSince: (duration: string) => `yours for ${duration}`,
   age: (years: string, shape: string) => `${years}, ${shape}`,
   whatToCut: 'What to cut here',
+  whatTheyMarked: (name: string) => `What ${name} marked`,
+  markedOnTree: 'The big cuts are marked on the tree. Ask before any other big one.',
+  markedPhoto: (tag: string) => `Photo of ${tag} with the limbs that go drawn in`,
+  markedPhotoLater: 'There is a photo. It comes when there is signal.',
   steps: {
     dead_broken_diseased: 'Dead, broken and diseased wood out',
     crossing_rubbing: 'Crossing and rubbing wood out',

@@ -9,4 +9,13 @@ import { people } from './people'
 import { setUp } from './set-up'
 import { shift } from './shift'
 
-export const lead: typeof en = { leadMap, lookOver, mapTools, shift, people, board, inventory, setUp }
+export const lead: typeof en = {
+  leadMap,
+  lookOver,
+  mapTools,
+  shift,
+  people,
+  board,
+  inventory,
+  setUp,
+}

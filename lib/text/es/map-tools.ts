@@ -47,8 +47,14 @@ export const mapTools: typeof en = {
   dealtTo: (names) => `para ${names}`,
   minutes: (names, duration) => `${names}, ${duration}`,
 
-  heard: (duration) => `se supo hace ${duration}`,
-  heardNow: 'se acaba de saber',
-  noPhone: 'sin teléfono',
+  photo: 'Una foto para dibujar encima',
+  photoHint: 'Si ayuda. Lo que dibujes queda en ella.',
+  drawOnPhoto:
+    'Dibuja a lo largo de cada rama que se va. Empieza donde va el corte: ahí sale una raya.',
+  photoToDrawOn: (strokes) =>
+    `Foto del árbol con ${plural(strokes, '1 línea dibujada', `${strokes} líneas dibujadas`)}`,
+  markAgain: 'Marcarlos de nuevo',
+  unmark: 'Quitar la marca',
+
   dealtLeft: (count) => plural(count, 'le queda 1 árbol', `le quedan ${count} árboles`),
 }

@@ -5,6 +5,11 @@ export const tree: typeof en = {
   yoursSince: (duration) => `tuyo desde hace ${duration}`,
   age: (years, shape) => `${years}, ${shape}`,
   whatToCut: 'Qué cortar aquí',
+  whatTheyMarked: (name) => `Lo que marcó ${name}`,
+  markedOnTree:
+    'Los cortes grandes están marcados en el árbol. Pregunta antes de cualquier otro corte grande.',
+  markedPhoto: (tag) => `Foto de ${tag} con las ramas que se van dibujadas`,
+  markedPhotoLater: 'Hay una foto. Llega cuando haya señal.',
   steps: {
     dead_broken_diseased: 'Quita lo muerto, roto y enfermo',
     crossing_rubbing: 'Quita las ramas que se cruzan o rozan',

@@ -25,6 +25,7 @@ function facts(where: Whereabouts[], some: Partial<CrewFacts> = {}): CrewFacts {
     heardAt: new Map(),
     quietMinutes: 15,
     hazardBy: new Map(),
+    toGo: () => 0,
     isReady: () => true,
     nameOf: (id) => id,
     ...some,
@@ -60,7 +61,14 @@ test('who needs somebody comes first: hazards, the quiet, the long, then trees, 
 
 test('without a phone nobody is missed by it', () => {
   const [line] = crewInOrder(facts([person('hob', { tree: 1, part: 'holder' })]))
-  expect(line?.need).toBeNull()
+  expect(line).toMatchObject({ need: null, heard: 'no_phone' })
+})
+
+test('when somebody was last heard is said of everybody, once it is known', () => {
+  const heardAt = new Map([['ann', minutesAgo(4)]])
+  const heardOf = (some: Partial<CrewFacts>) => crewInOrder(facts([person('ann')], some))[0]?.heard
+  expect(heardOf({ heardAt })).toBe(4)
+  expect(heardOf({ heardAt: null })).toBeNull()
 })
 
 test('who has a tree again after flagging a hazard does not wait any more', () => {

@@ -3,6 +3,8 @@ import { describe, expect, test } from 'vitest'
 import {
   type Dealing,
   noDealing,
+  pickedIn,
+  settled,
   splitRefused,
   togglePerson,
   togglePicked,
@@ -52,5 +54,31 @@ describe('a refused deal', () => {
 
   test('for a reason that names no tree leaves nothing to deal', () => {
     expect(splitRefused(twelve, [{ code: 'no_round' }]).rest).toEqual([])
+  })
+})
+
+describe('what is drawn around', () => {
+  const corner = { x: 1, y: 2 }
+  const drawing: Dealing = {
+    trees: [1, 2],
+    to: [],
+    strokes: [
+      { corners: [corner], inside: [] },
+      { corners: [corner], inside: [2, 3] },
+    ],
+  }
+
+  test('is picked as soon as the line is drawn, each tree once', () => {
+    expect(pickedIn(drawing)).toEqual([1, 2, 3])
+  })
+
+  test('a line taken back leaves what was inside before', () => {
+    expect(pickedIn({ ...drawing, strokes: drawing.strokes.slice(0, 1) })).toEqual([1, 2])
+  })
+
+  test('is picked like everything else afterwards: a tap drops one of it', () => {
+    expect(settled(drawing)).toEqual({ trees: [1, 2, 3], to: [], strokes: [] })
+    expect(togglePicked(drawing, 3).trees).toEqual([1, 2])
+    expect(toggleRow(drawing, [3, 4]).trees).toEqual([1, 2, 3, 4])
   })
 })
