@@ -23,7 +23,7 @@ export const routes = {
   // when something is wrong
   flag: () => '/flag',
   emergency: () => '/emergency',
-  callLead: () => '/call',
+  callLead: (kind?: 'injury') => `/call${kind === undefined ? '' : `?kind=${kind}`}`,
   stopWork: () => '/stop',
 
   // the day
@@ -39,4 +39,6 @@ export const routes = {
   giveBriefing: () => '/shift/briefing',
   lookOver: () => '/look-over',
   board: () => '/board',
+  calls: (incidentOf?: string) =>
+    `/calls${incidentOf === undefined ? '' : `?incident=${incidentOf}`}`,
 } as const

@@ -1,17 +1,21 @@
 'use client'
 
-import { stopInForce, useSelect } from '@/lib/hooks'
+import { openShiftOf, stopInForce, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
+import { SilentBanner } from '../alarm/SilentBanner'
+import { useSound } from '../alarm/use-sound'
 import { Banner, Banners } from '../layout/Banner'
 import { ButtonLink } from '../ui/ButtonLink'
 import { useLeadWords } from './use-lead-words'
 
-/** A stop in force and a lost signal, above whatever a lead is doing. */
+/** A stop in force, a lost signal and a silent device, above whatever a lead is doing. */
 export function LeadBanners() {
   const { leadMap } = useLeadWords()
   const isStopped = useSelect((view) => stopInForce(view) !== null)
   const isOffline = useSelect((view) => view.signal === 'no_signal')
-  if (!isStopped && !isOffline) return null
+  const hasShift = useSelect((view) => openShiftOf(view) !== null)
+  const isSilent = useSound() !== 'on' && hasShift
+  if (!isStopped && !isOffline && !isSilent) return null
   return (
     <Banners>
       {isStopped && (
@@ -28,6 +32,7 @@ export function LeadBanners() {
           {leadMap.noSignal}
         </Banner>
       )}
+      {isSilent && <SilentBanner />}
     </Banners>
   )
 }

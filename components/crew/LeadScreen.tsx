@@ -3,10 +3,12 @@
 import './lead.css'
 import './people.css'
 
-import type { ReactNode } from 'react'
+import { type ReactNode, useState } from 'react'
 
-import { countToLookOver, useNow, useSelect } from '@/lib/hooks'
+import { countToLookOver, type OpenCall, useNow, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
+import { CallBand } from '../call/CallBand'
+import { EndCall } from '../call/EndCall'
 import { Bar } from '../layout/Bar'
 import { Signal } from '../layout/CrewScreen'
 import { Tabs } from '../layout/Tabs'
@@ -19,7 +21,7 @@ import { useLeadWords } from './use-lead-words'
 import { usePeopleWaiting } from './use-people-waiting'
 import { useShiftLine } from './use-shift-line'
 
-export type LeadTab = 'map' | 'shift' | 'people' | 'lookOver' | 'board'
+export type LeadTab = 'map' | 'calls' | 'shift' | 'people' | 'lookOver' | 'board'
 
 type LeadScreenProps = {
   here: LeadTab
@@ -36,43 +38,52 @@ type LeadScreenProps = {
 export function LeadScreen({ here, ...frame }: LeadScreenProps) {
   const { leadMap } = useLeadWords()
   const { title, sub } = useShiftLine()
+  // Outlives the call that it ended, since it then proposes an incident.
+  const [ending, setEnding] = useState<OpenCall | null>(null)
   useTitle()
   return (
-    <WideFrame
-      {...frame}
-      banners={<LeadBanners />}
-      bar={
-        <Bar
-          title={title}
-          sub={sub}
-          tabs={<LeadTabs here={here} />}
-          end={
-            <>
-              <Signal />
-              <Clock />
-              <ButtonLink icon="aid" href={routes.emergency()}>
-                {leadMap.emergency}
-              </ButtonLink>
-              <ButtonLink kind="stop" icon="stop" href={routes.stopWork()}>
-                {leadMap.stop}
-              </ButtonLink>
-            </>
-          }
-        />
-      }
-    />
+    <>
+      <WideFrame
+        {...frame}
+        banners={<LeadBanners />}
+        band={<CallBand onEnd={setEnding} />}
+        bar={
+          <Bar
+            title={title}
+            sub={sub}
+            tabs={<LeadTabs here={here} />}
+            end={
+              <>
+                <Signal />
+                <Clock />
+                <ButtonLink icon="aid" href={routes.emergency()}>
+                  {leadMap.emergency}
+                </ButtonLink>
+                <ButtonLink kind="stop" icon="stop" href={routes.stopWork()}>
+                  {leadMap.stop}
+                </ButtonLink>
+              </>
+            }
+          />
+        }
+      />
+      {ending && <EndCall key={ending.id} call={ending} onClose={() => setEnding(null)} />}
+    </>
   )
 }
 
 function LeadTabs({ here }: { here: LeadTab }) {
-  const { tabs } = useLeadWords().leadMap
+  const { leadMap, calls } = useLeadWords()
+  const { tabs } = leadMap
   const waiting = usePeopleWaiting()
   const toLookOver = useSelect(countToLookOver)
+  const calling = useSelect((view) => Object.keys(view.state?.calls ?? {}).length)
   return (
     <Tabs
       label={tabs.label}
       tabs={[
         { href: routes.map(), word: tabs.map, isHere: here === 'map' },
+        { href: routes.calls(), word: calls.title, count: calling, isHere: here === 'calls' },
         { href: routes.shift(), word: tabs.shift, isHere: here === 'shift' },
         { href: routes.people(), word: tabs.people, count: waiting, isHere: here === 'people' },
         {

@@ -16,16 +16,24 @@ export function useMapWords(picked: ReadonlySet<number>): MapWords {
   const { leadMap } = useLeadWords()
   const blocks = useSelect((view) => view.ground.blocks)
   const claims = useSelect((view) => view.state?.claims)
+  const calls = useSelect((view) => view.state?.calls)
   const names = useSelect((view) => view.names)
 
   return useMemo(() => {
     const peopleAt = new Map(
       Object.values(claims ?? {}).map(({ tree, people }) => [tree, Object.keys(people)])
     )
-    const namesAt = (tree: Tree) =>
-      (peopleAt.get(tree.no) ?? []).map(
-        (id) => nameOf({ names, unsent: [] }, id) ?? words.claim.somebody
-      )
+    const nameFor = (id: string) => nameOf({ names, unsent: [] }, id) ?? words.claim.somebody
+    const callsAt = (tree: Tree) =>
+      Object.values(calls ?? {})
+        .filter((call) => call.tree === tree.no)
+        .map(({ kind, calledBy, subject }) =>
+          words.call.of[kind](
+            nameFor(calledBy),
+            subject === null ? words.call.banner.somebody : nameFor(subject)
+          )
+        )
+    const namesAt = (tree: Tree) => (peopleAt.get(tree.no) ?? []).map(nameFor)
     return {
       label: leadMap.mapLabel,
       zoomIn: words.common.zoomIn,
@@ -36,11 +44,12 @@ export function useMapWords(picked: ReadonlySet<number>): MapWords {
           words.common.treeSpoken(blocks.get(tree.block)?.name ?? '', tree.row, tree.place),
           speciesWords(words, tree.species).name,
           words.common.status[look ? markOf(look) : 'unpruned'],
+          ...callsAt(tree),
           ...namesAt(tree),
           ...(picked.has(tree.no) ? [leadMap.isPicked] : []),
         ].join(', '),
       row: (_: Block, row: number, trees: number) =>
         leadMap.rowAndTrees(row, words.common.trees(trees)),
     }
-  }, [words, leadMap, blocks, claims, names, picked])
+  }, [words, leadMap, blocks, claims, calls, names, picked])
 }

@@ -1,18 +1,25 @@
 'use client'
 
+import dynamic from 'next/dynamic'
+import { Suspense } from 'react'
+
 import { openShiftOf, stopInForce, useNow, useSelect, type View } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { Banner, Banners } from '../layout/Banner'
 import { useStartWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 
+/** Comes with the first call for help. */
+const CallBanners = dynamic(async () => (await import('../call/CallBanners')).CallBanners)
+
 /** From here on a phone says by itself that it may not know of a stop. */
 const minutesUntilOutOfTouch = 15
 
 /** What everybody on a shift must know, on whatever screen they are: the gravest first. */
-export function DayBanners({ hideStop }: { hideStop: boolean }) {
+export function DayBanners({ hideStop, hideCalls }: { hideStop: boolean; hideCalls: boolean }) {
   const { stop, ready, errors } = useStartWords()
   const isStopped = useSelect((view) => stopInForce(view) !== null)
+  const hasCalls = useSelect((view) => Object.keys(view.state?.calls ?? {}).length > 0)
   const changed = useSelect(changedBriefing)
   const minutes = useMinutesOutOfTouch()
   const reloadWanted = useSelect((view) => view.reloadWanted)
@@ -27,6 +34,12 @@ export function DayBanners({ hideStop }: { hideStop: boolean }) {
         >
           {stop.bannerStopped}
         </Banner>
+      )}
+      {hasCalls && !hideCalls && (
+        // Its words come with the words of the day, which a first screen has not fetched.
+        <Suspense fallback={null}>
+          <CallBanners />
+        </Suspense>
       )}
       {changed !== null && (
         <Banner

@@ -2,6 +2,7 @@
 
 import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
+import { SoundPanel } from '../alarm/SoundPanel'
 import { LanguageFirst } from '../join/LanguageFirst'
 import { CrewScreen } from '../layout/CrewScreen'
 import { ThemeChoice } from '../layout/ThemeChoice'
@@ -33,6 +34,7 @@ export function DeviceScreen() {
       )}
       <LanguageFirst />
       <ThemeChoice value={theme} onChange={setTheme} text={common} />
+      <SoundPanel />
       <PeopleHere />
       <SecondDevice />
       <SignOut />

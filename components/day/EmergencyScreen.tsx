@@ -3,8 +3,10 @@
 import dynamic from 'next/dynamic'
 
 import { useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useStartWords } from '../layout/Words'
+import { ButtonLink } from '../ui/ButtonLink'
 import { Note } from '../ui/Note'
 import { EmergencyCard } from './EmergencyCard'
 
@@ -21,6 +23,9 @@ export function EmergencyScreen() {
     <CrewScreen>
       <h1>{help.emergencyTitle}</h1>
       <EmergencyCard />
+      <ButtonLink icon="call" href={routes.callLead('injury')}>
+        {help.callLeadToo}
+      </ButtonLink>
       {isManager && <WriteEmergencyCard />}
       <Note icon="kept">{help.keptHere}</Note>
     </CrewScreen>

@@ -12,6 +12,9 @@ const Outside = dynamic(async () => (await import('../join/Outside')).Outside, {
   loading: () => <Fetching />,
 })
 
+/** Comes after the screen: nothing of it is seen. */
+const Alarm = dynamic(async () => (await import('../alarm/Alarm')).Alarm)
+
 /** Lets in who is in the crew; everybody else is told what stands in the way, and the way on. */
 export function CrewGate({ children }: { children: ReactNode }) {
   const phase = usePhase()
@@ -23,6 +26,7 @@ export function CrewGate({ children }: { children: ReactNode }) {
         <>
           {children}
           <StopWatch />
+          <Alarm />
         </>
       ) : (
         <Fetching />

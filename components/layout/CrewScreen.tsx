@@ -29,6 +29,8 @@ type CrewScreenProps = {
   tree?: number | undefined
   /** The screen itself says that work is stopped. */
   isAboutStop?: boolean
+  /** The screen itself says what became of my call. */
+  isAboutCall?: boolean
   children: ReactNode
 }
 
@@ -42,6 +44,7 @@ export function CrewScreen({
   step,
   tree,
   isAboutStop = false,
+  isAboutCall = false,
   children,
 }: CrewScreenProps) {
   const words = useDoorWords()
@@ -58,7 +61,7 @@ export function CrewScreen({
       }
       banners={
         <>
-          <DayBanners hideStop={isAboutStop} />
+          <DayBanners hideStop={isAboutStop} hideCalls={isAboutCall} />
           {banners}
         </>
       }

@@ -2,6 +2,7 @@
 
 import type { ReactNode } from 'react'
 
+import { callKindOf } from '../call/call-kinds'
 import { treeNumber } from '../tree/tree-number'
 import type { ScreenName } from './screen-paths'
 
@@ -104,8 +105,8 @@ export const screens: Record<ScreenName, Screen> = {
   callLead: {
     gate: 'crew',
     load: async () => {
-      const { CallLeadScreen } = await import('../day/CallLeadScreen')
-      return () => <CallLeadScreen />
+      const { CallLeadScreen } = await import('../call/CallLeadScreen')
+      return ({ query }) => <CallLeadScreen asked={callKindOf(query.get('kind'))} />
     },
   },
   stopWork: {
@@ -171,6 +172,13 @@ export const screens: Record<ScreenName, Screen> = {
     load: async () => {
       const { BoardScreen } = await import('../board/BoardScreen')
       return () => <BoardScreen />
+    },
+  },
+  calls: {
+    gate: 'lead',
+    load: async () => {
+      const { CallsScreen } = await import('../call/CallsScreen')
+      return ({ query }) => <CallsScreen incidentOf={query.get('incident')} />
     },
   },
   person: {

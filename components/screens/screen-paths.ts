@@ -30,6 +30,7 @@ export const screenPaths = {
   giveBriefing: /^\/shift\/briefing$/,
   lookOver: /^\/look-over$/,
   board: /^\/board$/,
+  calls: /^\/calls$/,
   person: /^\/people\/([^/]+)$/,
   people: /^\/people$/,
 } as const satisfies Partial<Record<keyof typeof routes, RegExp>>

@@ -71,6 +71,13 @@ export class Orchard {
     return mustSend(this.seatOf(who), name, args, id)
   }
 
+  /** A call has the id of its command. */
+  async call(who: PersonName, args: ArgsOf<'call_for_help'>): Promise<{ id: string }> {
+    const id = randomUUID()
+    await this.must(who, 'call_for_help', args, id)
+    return { id }
+  }
+
   idOf(name: PersonName): string {
     return this.seatOf(name).personId
   }

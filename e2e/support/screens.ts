@@ -103,6 +103,9 @@ export const walks: readonly Walk[] = [
       routes.device(),
       routes.emergency(),
       routes.callLead(),
+      { path: routes.callLead(), press: (words) => words.call.kinds.injury },
+      { path: routes.callLead(), press: (words) => words.call.kinds.lost_person },
+      { path: routes.callLead(), press: (words) => words.call.kinds.question },
       routes.stopWork(),
     ],
   },
@@ -139,6 +142,19 @@ export const walks: readonly Walk[] = [
       const stubs = { result: 'reopened', reason: 'stubs_left' } as const
       await orchard.must('Lee', 'look_over', { tree: 2, ...stubs })
       return [routes.nextTree()]
+    },
+  },
+  {
+    of: 'a volunteer who called, while somebody is looked for',
+    who: 'Ann',
+    device: 'phone',
+    screens: async (orchard) => {
+      const di = { kind: 'lost_person', subject: orchard.idOf('Di'), tree: 7 } as const
+      await orchard.must('Bo', 'call_for_help', di)
+      await orchard.must('Ann', 'call_for_help', { kind: 'injury', tree: 3 })
+      const { id } = await orchard.call('Ann', { kind: 'question' })
+      await orchard.must('Lee', 'answer_call', { call: id })
+      return [routes.callLead(), routes.nextTree()]
     },
   },
   {
@@ -183,6 +199,27 @@ export const walks: readonly Walk[] = [
         { path: routes.people(), press: (words) => words.people.add },
         routes.person(orchard.idOf('Ann')),
         { path: routes.person(orchard.idOf('Ann')), press: (words) => words.people.remove },
+      ]
+    },
+  },
+  {
+    of: 'a lead who is called',
+    who: 'Lee',
+    device: 'tablet',
+    screens: async (orchard) => {
+      const di = { kind: 'lost_person', subject: orchard.idOf('Di'), tree: 7 } as const
+      await orchard.must('Bo', 'call_for_help', di)
+      const mine = await orchard.call('Ann', { kind: 'injury', tree: 3, note: '7' })
+      await orchard.must('Lee', 'answer_call', { call: mine.id })
+      const over = await orchard.call('Ann', { kind: 'tool' })
+      await orchard.must('Lee', 'end_call', { call: over.id, outcome: '8' })
+      await orchard.must('Lee', 'write_incident', { kind: 'injury', tree: 3, note: '9' })
+      return [
+        routes.map(),
+        routes.calls(),
+        routes.calls(mine.id),
+        { path: routes.calls(), press: (words) => words.calls.write },
+        routes.nextTree(),
       ]
     },
   },

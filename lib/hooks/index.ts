@@ -1,6 +1,7 @@
 /** All that screens need of the client. */
 
 export type { BeginResult } from '@/lib/state/begun'
+export * from '@/lib/state/calls'
 export * from '@/lib/state/looking-over'
 export * from '@/lib/state/me'
 export * from '@/lib/state/people'

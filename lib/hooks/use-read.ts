@@ -16,6 +16,8 @@ import type {
   TreeNote,
 } from '@/lib/state/reads'
 
+import type { View } from '@/lib/state/view'
+
 import { useComingClient } from './provider'
 import { useSelect } from './use-select'
 
@@ -64,17 +66,23 @@ export function usePrivatePeople(): Reading<PrivatePeople> {
 
 /** For leads: of this shift, with what was written. Read again whenever a call changes. */
 export function useCalls(): Reading<CallRead[]> {
+  const unsent = useSelect(incidentsUnsent)
   const version = useSelect((view) =>
     Object.entries(view.confirmed?.calls ?? {})
       .map(([id, { answeredBy }]) => `${id}|${answeredBy}`)
       .join()
   )
-  return useRead(`calls|${version}`, (reads) => reads.calls())
+  return useRead(`calls|${version}|${unsent}`, (reads) => reads.calls())
 }
 
-/** For leads. No event tells of an incident but its number, so `again` says when to ask anew. */
-export function useIncidents(again: number): Reading<Incident[]> {
-  return useRead(`incidents|${again}`, (reads) => reads.incidents())
+/** For leads. Read again when one that was written here has gone out; others' come the next time. */
+export function useIncidents(): Reading<Incident[]> {
+  const unsent = useSelect(incidentsUnsent)
+  return useRead(`incidents|${unsent}`, (reads) => reads.incidents())
+}
+
+function incidentsUnsent({ unsent }: View): number {
+  return unsent.filter(({ command }) => command.name === 'write_incident').length
 }
 
 /** For leads. Read again when a tree is done, or was looked over. */

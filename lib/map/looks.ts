@@ -23,6 +23,8 @@ export type Looks = {
   dealtTo: (index: number) => readonly string[]
   /** People by the index of their tree. */
   people: () => ReadonlyMap<number, readonly string[]>
+  /** Those of them who call for help. */
+  calling: () => ReadonlyMap<number, readonly string[]>
 }
 
 /** A tree without a look is unpruned. Looks are compared by identity first, so keep them. */
@@ -30,6 +32,7 @@ export function looksOf(scene: Scene): Looks {
   const seen: (Look | undefined)[] = new Array(scene.trees.length)
   const markCodes = new Uint8Array(scene.trees.length)
   const people = new Map<number, readonly string[]>()
+  const calling = new Map<number, readonly string[]>()
 
   function take(looks: ReadonlyMap<number, Look>): number[] | null {
     const dirty: number[] = []
@@ -43,8 +46,11 @@ export function looksOf(scene: Scene): Looks {
       const isOther = code !== markCodes[index] || look.badge !== before.badge
       if (isOther || look.dealtTo.join() !== before.dealtTo.join()) dirty.push(index)
       markCodes[index] = code
-      if (look.initials.join() === before.initials.join()) return
+      const isSame = look.initials.join() === before.initials.join()
+      if (isSame && look.calling?.join() === before.calling?.join()) return
       peopleMoved = true
+      if (look.calling) calling.set(index, look.calling)
+      else calling.delete(index)
       if (look.initials.length > 0) people.set(index, look.initials)
       else people.delete(index)
     })
@@ -58,5 +64,6 @@ export function looksOf(scene: Scene): Looks {
       seen[index]?.badge === 'disease' && marks[markCodes[index] ?? 0] !== 'disease',
     dealtTo: (index) => seen[index]?.dealtTo ?? [],
     people: () => people,
+    calling: () => calling,
   }
 }

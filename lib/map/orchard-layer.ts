@@ -169,7 +169,12 @@ export class OrchardLayer extends L.Layer {
       palette,
       images:
         this.picture && sameStyle(this.picture, style) ? this.picture.images : treeImages(style),
-      bubbles: bubblesOf(scene, looks.people(), { view, sizes, markAt: looks.markAt }),
+      bubbles: bubblesOf(scene, looks.people(), {
+        view,
+        sizes,
+        markAt: looks.markAt,
+        calling: looks.calling(),
+      }),
       focused,
       outline,
       notSurveyed,

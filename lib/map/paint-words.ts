@@ -150,8 +150,8 @@ export function paintBubbles(
     context.lineTo(x, y)
   }
   context.stroke()
-  for (const { x, y, index, initials } of bubbles) {
-    if (!meet(boxAround(x, y, 2 * sizes.bubbleR + 4), square)) continue
+  for (const { x, y, index, initials, isCalling } of bubbles) {
+    if (!meet(boxAround(x, y, 2 * sizes.bubbleR + (isCalling ? 26 : 4)), square)) continue
     // Inside out: they have been there for long.
     const isLong = long.has(scene.trees[index]?.no ?? 0)
     context.beginPath()
@@ -161,6 +161,7 @@ export function paintBubbles(
     context.strokeStyle = isLong ? palette.ink : palette.paper
     context.lineWidth = 2
     context.stroke()
+    if (isCalling) paintRings(context, palette, { x, y, r: sizes.bubbleR })
     write(
       context,
       `800 ${sizes.bubbleR * 0.86}px ${palette.font}`,
@@ -169,6 +170,29 @@ export function paintBubbles(
     context.fillText(initials, x, y + 1)
   }
 }
+
+/** Somebody calls for help: two rings, each with paper on both sides, so that they show on any ground. */
+function paintRings(
+  context: CanvasRenderingContext2D,
+  { paper, ink }: Picture['palette'],
+  { x, y, r }: { x: number; y: number; r: number }
+): void {
+  for (const [colour, width] of [
+    [paper, 6],
+    [ink, 2.5],
+  ] as const) {
+    context.strokeStyle = colour
+    context.lineWidth = width
+    for (const away of ringsPx) {
+      context.beginPath()
+      context.arc(x, y, r + away, 0, 2 * Math.PI)
+      context.stroke()
+    }
+  }
+}
+
+/** How far outside the disc. */
+const ringsPx = [4, 9]
 
 function write(context: CanvasRenderingContext2D, font: string, colour: string): void {
   context.font = font

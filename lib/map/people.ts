@@ -6,18 +6,30 @@ import type { Point } from './plane'
 import type { Scene } from './scene'
 import { boxToPlane, type Sizes, toCanvas, type View } from './view'
 
-export type Bubble = Point & { index: number; initials: string; tree: Point }
+export type Bubble = Point & {
+  index: number
+  initials: string
+  tree: Point
+  /** Two rings around it. */
+  isCalling?: boolean
+}
 
-type BubbleView = { view: View; sizes: Sizes; markAt: (index: number) => Mark }
+type BubbleView = {
+  view: View
+  sizes: Sizes
+  markAt: (index: number) => Mark
+  /** Who calls for help, by the index of their tree. */
+  calling: ReadonlyMap<number, readonly string[]>
+}
 
 /** For everybody at a tree. */
 export function bubblesOf(
   scene: Scene,
   people: ReadonlyMap<number, readonly string[]>,
-  { view, sizes: { bubbleR, markPx }, markAt }: BubbleView
+  { view, sizes: { bubbleR, markPx }, markAt, calling }: BubbleView
 ): Bubble[] {
   const pointOf = (index: number) => toCanvas(view, scene.xs[index] ?? 0, scene.ys[index] ?? 0)
-  return placeBubbles({
+  const placed = placeBubbles({
     at: people,
     pointOf,
     treesNear: ({ x, y }, pixels) =>
@@ -26,6 +38,9 @@ export function bubblesOf(
     bubbleR,
     markR: markPx / 2,
   })
+  return placed.map((bubble) =>
+    calling.get(bubble.index)?.includes(bubble.initials) ? { ...bubble, isCalling: true } : bubble
+  )
 }
 
 export type BubbleQuestion = {

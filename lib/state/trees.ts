@@ -6,7 +6,7 @@ import { type Ground as GroundOnFoot, groundOf } from '@/lib/domain/planning/gro
 import { type NextTree, nextTree } from '@/lib/domain/planning/next-tree'
 import { walksFrom } from '@/lib/domain/planning/walk'
 import { treeRules } from '@/lib/events/missing'
-import type { Claim } from '@/lib/events/state'
+import type { Claim, State } from '@/lib/events/state'
 
 import { isLeadView } from './me'
 import { initialsOf } from './people'
@@ -97,14 +97,17 @@ export const looksOf = fromParts(
     const { held, flags } = factsOf(view)
     const rules = treeRules(state, ground, me.personId)
     const isTold = isLeadView({ state, me })
+    const calling = callingAt(state)
     for (const tree of ground.trees.values()) {
       if (!stands(tree)) continue
-      const people = Object.keys(held.get(tree.no)?.people ?? {})
+      const here = Object.keys(held.get(tree.no)?.people ?? {})
+      const callers = calling.get(tree.no) ?? []
+      const people = [...here, ...callers.filter((id) => !here.includes(id))]
       const look: Look = {
         status: statusOfTree(view, tree.no),
         badge: badgeOf({ diseaseFlag: flags.get(tree.no)?.disease ?? false }),
         dealtToMe: state.deals[tree.no]?.includes(me.personId) ?? false,
-        heldByMe: people.includes(me.personId),
+        heldByMe: here.includes(me.personId),
         dealtTo: isTold
           ? (state.deals[tree.no] ?? [])
               .filter((id) => id !== me.personId)
@@ -112,6 +115,7 @@ export const looksOf = fromParts(
           : [],
         closed: rules(tree.no).some(({ code }) => closing.includes(code)),
         initials: people.filter((id) => id !== me.personId).map((id) => initialsOf(view, id)),
+        ...(callers.length > 0 && { calling: callers.map((id) => initialsOf(view, id)) }),
       }
       const known = before?.get(tree.no)
       looks.set(tree.no, known && isSameLook(known, look) ? known : look)
@@ -128,8 +132,19 @@ function isSameLook(a: Look, b: Look): boolean {
     a.heldByMe === b.heldByMe &&
     a.closed === b.closed &&
     a.dealtTo.join() === b.dealtTo.join() &&
-    a.initials.join() === b.initials.join()
+    a.initials.join() === b.initials.join() &&
+    a.calling?.join() === b.calling?.join()
   )
+}
+
+/** Who calls for help from where; of a lost person, where that one was last. */
+function callingAt({ calls }: State): Map<number, string[]> {
+  const at = new Map<number, string[]>()
+  for (const { kind, tree, calledBy, subject } of Object.values(calls)) {
+    const who = kind === 'lost_person' ? subject : calledBy
+    if (tree !== null && who !== null) at.set(tree, [...(at.get(tree) ?? []), who])
+  }
+  return at
 }
 
 /** The orchard as somebody on foot meets it. */

@@ -59,6 +59,8 @@ export function formatFor(reader: { language: Language; units: Units; timeZone: 
     day: (at: Date) => day.format(at),
     /** "24 February", "February 24" */
     date: (at: Date) => date.format(at),
+    /** "20 s", "1 min 20 s": how long somebody waits, in steps of five seconds. */
+    waiting: (ms: number) => waitingOf(Math.floor(ms / 5_000) * 5),
     /** 48 min, 1 h 5 min. */
     duration: (minutes: number) => durationOf(Math.max(0, Math.round(minutes))),
   }
@@ -72,6 +74,12 @@ function numberIn(language: Language, value: number, digits: number): string {
 
 function percentIn(language: Language, part: number): string {
   return new Intl.NumberFormat(language, { style: 'percent' }).format(part)
+}
+
+function waitingOf(seconds: number): string {
+  if (seconds < 60) return `${seconds} s`
+  const minutes = Math.floor(seconds / 60)
+  return minutes < 10 ? `${minutes} min ${seconds % 60} s` : durationOf(minutes)
 }
 
 function durationOf(minutes: number): string {

@@ -8,7 +8,9 @@ type Layer = { ours: readonly string[]; npm: readonly string[] }
 const pure = ['lib/domain', 'lib/events', 'lib/text', 'lib/util']
 /** The screens of an area, which may borrow from each other. */
 const areas = [
+  'components/alarm',
   'components/board',
+  'components/call',
   'components/crew',
   'components/day',
   'components/join',

@@ -44,6 +44,8 @@ export type Look = {
   closed: boolean
   /** Of the people at this tree, other than me. */
   initials: readonly string[]
+  /** Those of them who call for help, or are looked for. */
+  calling?: readonly string[]
 }
 
 export const marks = [...statuses, 'held_by_me', 'dealt_to_me', 'dealt', 'closed'] as const

@@ -24,9 +24,8 @@ export const help = {
   noNumber: 'No number on the card. Call the emergency number of your country.',
   keptHere: 'This card is kept on this phone and needs no signal. A call does.',
   sayFirst: 'Say first: where you are, what happened, how many are hurt.',
+  callLeadToo: 'Call a lead too',
 
-  callLeadTitle: 'Reach your lead',
-  phoneSendsNothing: 'Nothing is sent from here. Reach them like this:',
   voice: 'By voice',
   voiceNote: 'Shout or walk over. If it is urgent, have the next person pass it on.',
   radio: 'By radio',
@@ -38,6 +37,4 @@ export const help = {
   onBreak: 'On a break',
   atMeetingPoint: 'Not at a tree',
   nobodyHere: 'No lead is counted in yet.',
-  yourTree: (tag: string) => `You are at ${tag}. Say that first.`,
-  hurt: 'Is somebody hurt? Open the emergency card.',
 }

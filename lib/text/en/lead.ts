@@ -1,6 +1,7 @@
 /** What only leads and managers read. */
 
 import { board } from './board'
+import { calls } from './calls'
 import { inventory } from './inventory'
 import { leadMap } from './lead-map'
 import { lookOver } from './look-over'
@@ -9,4 +10,4 @@ import { people } from './people'
 import { setUp } from './set-up'
 import { shift } from './shift'
 
-export const lead = { leadMap, lookOver, mapTools, shift, people, board, inventory, setUp }
+export const lead = { leadMap, lookOver, mapTools, shift, people, board, calls, inventory, setUp }

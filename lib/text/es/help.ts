@@ -25,9 +25,8 @@ export const help: typeof en = {
   noNumber: 'En la tarjeta no hay número. Llama al número de emergencias de tu país.',
   keptHere: 'Esta tarjeta queda en este teléfono y no necesita señal. Una llamada sí.',
   sayFirst: 'Di primero: dónde estás, qué pasó, cuántos heridos hay.',
+  callLeadToo: 'Llamar también a un jefe de cuadrilla',
 
-  callLeadTitle: 'Llega a tu jefe de cuadrilla',
-  phoneSendsNothing: 'Desde aquí no se envía nada. Llega así:',
   voice: 'De viva voz',
   voiceNote: 'Grita o ve andando. Si es urgente, que lo pase la persona más cercana.',
   radio: 'Por radio',
@@ -39,6 +38,4 @@ export const help: typeof en = {
   onBreak: 'En pausa',
   atMeetingPoint: 'No está en un árbol',
   nobodyHere: 'Aún no se ha contado a ningún jefe de cuadrilla.',
-  yourTree: (tag) => `Estás en ${tag}. Dilo primero.`,
-  hurt: '¿Hay alguien herido? Abre la tarjeta de emergencia.',
 }

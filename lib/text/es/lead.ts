@@ -1,6 +1,7 @@
 import type { lead as en } from '../en/lead'
 
 import { board } from './board'
+import { calls } from './calls'
 import { inventory } from './inventory'
 import { leadMap } from './lead-map'
 import { lookOver } from './look-over'
@@ -16,6 +17,7 @@ export const lead: typeof en = {
   shift,
   people,
   board,
+  calls,
   inventory,
   setUp,
 }

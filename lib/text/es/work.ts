@@ -2,6 +2,7 @@ import type { work as en } from '../en/work'
 
 import { breakLeave } from './break-leave'
 import { briefing } from './briefing'
+import { call } from './call'
 import { claim } from './claim'
 import { device } from './device'
 import { findTree } from './find-tree'
@@ -20,6 +21,7 @@ export const work: typeof en = {
   briefing,
   topics,
   tools,
+  call,
   claim,
   findTree,
   nextTree,

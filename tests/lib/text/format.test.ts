@@ -88,3 +88,15 @@ test.each(['en', 'es'] as const)('one is one and nothing is many, in %s', (langu
   const forms = [0, 1, 2, 21].map((count) => plural(count, 'one', 'other'))
   expect(forms).toEqual(['other', 'one', 'other', 'other'])
 })
+
+test.each([
+  [0, '0 s'],
+  [4_900, '0 s'],
+  [59_000, '55 s'],
+  [60_000, '1 min 0 s'],
+  [84_000, '1 min 20 s'],
+  [600_000, '10 min'],
+  [3_900_000, '1 h 5 min'],
+])('somebody who waits %i ms has waited %s', (ms, words) => {
+  expect(formatFor({ language: 'en', units: 'metric', timeZone: 'UTC' }).waiting(ms)).toBe(words)
+})

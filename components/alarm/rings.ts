@@ -1,0 +1,30 @@
+/** When this device makes a sound: once for each of these, so that nothing rings twice for the same reason. */
+
+import {
+  ageMs,
+  askEverybodyAfterMs,
+  callsToMe,
+  isGrave,
+  stopToAnswer,
+  type View,
+} from '@/lib/hooks'
+import type { Tone } from './sound'
+
+export type Ring = { key: string; tone: Tone }
+
+/**
+ * A stop that wants my answer; a call that nobody has answered: again when a minute has passed, and where it
+ * is grave each further minute.
+ */
+export function ringsOf(view: View, now: Date): Ring[] {
+  const stop = stopToAnswer(view)
+  const calls = callsToMe(view, now).filter(({ answeredBy }) => answeredBy === null)
+  return [
+    ...(stop?.answer === 'stopped' ? [{ key: `stop|${stop.stop.id}`, tone: 'stop' as const }] : []),
+    ...calls.map((call) => {
+      const minutes = Math.floor(ageMs(call, now) / askEverybodyAfterMs)
+      const times = isGrave(call.kind) ? minutes : Math.min(minutes, 1)
+      return { key: `call|${call.id}|${times}`, tone: 'call' as const }
+    }),
+  ]
+}

@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest'
+
+import { ringsOf } from '@/components/alarm/rings'
+import type { Call, State } from '@/lib/events/state'
+import type { View } from '@/lib/hooks'
+
+const calledAt = '2027-02-27T10:00:00.000Z'
+const after = (seconds: number) => new Date(Date.parse(calledAt) + seconds * 1000)
+const call: Call = {
+  kind: 'question',
+  tree: null,
+  subject: null,
+  calledBy: 'ann',
+  calledAt,
+  answeredBy: null,
+  answeredAt: null,
+}
+
+function seen(role: 'lead' | 'volunteer', change: Partial<State>): View {
+  const state = {
+    me: { personId: 'me', role },
+    people: { me: { role }, ann: { role: 'volunteer' } },
+    attendance: { me: { state: 'here', since: '2027-02-27T08:00:00.000Z' } },
+    calls: {},
+    stops: {},
+    ...change,
+  }
+  return { state, me: { personId: 'me' } } as unknown as View
+}
+
+/** Each reason to ring within so many seconds, asked every second. */
+function keysWithin(view: View, seconds: number): string[] {
+  const keys = Array.from({ length: seconds }, (_, second) => ringsOf(view, after(second)))
+  return [...new Set(keys.flat().map(({ key }) => key))]
+}
+
+test('a question rings once, and once more when a minute has passed', () => {
+  const view = seen('lead', { calls: { c: call } })
+  expect(keysWithin(view, 300)).toEqual(['call|c|0', 'call|c|1'])
+})
+
+test('what is grave rings each minute until somebody answers', () => {
+  const injury = { ...call, kind: 'injury' as const }
+  expect(keysWithin(seen('lead', { calls: { c: injury } }), 300)).toHaveLength(5)
+  const answered = { ...injury, answeredBy: 'other', answeredAt: calledAt }
+  expect(keysWithin(seen('lead', { calls: { c: answered } }), 300)).toEqual([])
+})
+
+test('a volunteer’s phone rings for a stop that wants an answer, not for calls', () => {
+  const stop = { block: null, calledBy: 'ann', calledAt, resumed: false, answers: {} }
+  expect(keysWithin(seen('volunteer', { calls: { c: call } }), 300)).toEqual([])
+  const stopped = seen('volunteer', { stops: { s: stop } })
+  expect(ringsOf(stopped, after(1))).toEqual([{ key: 'stop|s', tone: 'stop' }])
+  const mine = seen('volunteer', { stops: { s: { ...stop, answers: { me: 'stopped' } } } })
+  expect(ringsOf(mine, after(1))).toEqual([])
+})
