@@ -6,6 +6,8 @@ export default {
   poweredByHeader: false,
   turbopack: {
     resolveAlias: {
+      // Comes when somebody listens: see lib/data/client.ts.
+      '@supabase/realtime-js': leftOut,
       '@supabase/storage-js': leftOut,
       '@supabase/functions-js': leftOut,
       // As @supabase/auth-js writes them; nothing of ours may be called so.

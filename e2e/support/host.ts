@@ -20,7 +20,7 @@ type Start = {
 }
 
 const bundle = fileURLToPath(new URL('../../supabase/local/dist/start.js', import.meta.url))
-const patienceMs = 30_000
+const patienceMs = 120_000
 
 export async function startHost({ dataFolder, logFile, onStart }: Start): Promise<Host> {
   const child = spawn(process.execPath, [bundle, '--empty'], {

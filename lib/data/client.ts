@@ -11,9 +11,16 @@ export type BackendAddress = { url: string | null; anonKey: string | null }
 
 export type ClientOptions = SupabaseClientOptions<'public'>
 
+/** The live channel's part, by its own file: under its name the bundler puts `left-out` in its place. */
+const fetchRealtime = () => import('@supabase/realtime-js/dist/main/index.js')
+
+export type Socket = InstanceType<Awaited<ReturnType<typeof fetchRealtime>>['RealtimeClient']>
+
 export type Connection = {
   address: string
   client: () => Promise<SupabaseClient>
+  /** The socket of the live channel. */
+  realtime: () => Promise<Socket>
   /** One function by name. `userId`: only as this login. */
   call: (call: Call) => Promise<Outcome<unknown>>
 }
@@ -40,8 +47,10 @@ export async function fetchLibrary() {
 
 export function connect(backend: BackendAddress, options: ClientOptions = {}): Connection {
   const address = backend.url ?? location.origin
+  const anonKey = backend.anonKey ?? anyKey
   let loading: Promise<SupabaseClient> | null = null
-  return { address, client, call }
+  let loadingRealtime: Promise<Socket> | null = null
+  return { address, client, realtime, call }
 
   function client(): Promise<SupabaseClient> {
     loading ??= load().catch((error) => {
@@ -54,10 +63,28 @@ export function connect(backend: BackendAddress, options: ClientOptions = {}): C
 
   async function load(): Promise<SupabaseClient> {
     const createClient = await fetchLibrary()
-    return createClient(address, backend.anonKey ?? anyKey, {
+    return createClient(address, anonKey, {
       ...options,
       global: { ...options.global, fetch: answersOnly(options.global?.fetch ?? fetch) },
       auth: { detectSessionInUrl: false, ...options.auth },
+    })
+  }
+
+  function realtime(): Promise<Socket> {
+    loadingRealtime ??= loadRealtime().catch((error) => {
+      loadingRealtime = null
+      throw error
+    })
+    return loadingRealtime
+  }
+
+  async function loadRealtime(): Promise<Socket> {
+    const [{ auth }, { RealtimeClient }] = await Promise.all([client(), fetchRealtime()])
+    return new RealtimeClient(new URL('realtime/v1', address).href.replace('http', 'ws'), {
+      ...options.realtime,
+      params: { apikey: anonKey, ...options.realtime?.params },
+      // Asked at each join and heartbeat, so a token that was renewed reaches the socket by itself.
+      accessToken: async () => (await auth.getSession()).data.session?.access_token ?? anonKey,
     })
   }
 

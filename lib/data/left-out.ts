@@ -15,6 +15,12 @@ function leftOut(name: unknown): never {
   throw new Error(`Rowcall leaves out this part of Supabase's library (${name}).`)
 }
 
+/** Told of every new token, whether anybody listens or not: `client.ts` opens the live channel's socket by itself. */
+class RealtimeClient {
+  setAuth() {}
+}
+
+// @supabase/realtime-js
 // @supabase/storage-js
 // @supabase/functions-js
 // @supabase/auth-js
@@ -37,4 +43,5 @@ export {
   leftOut as serializeCredentialCreationResponse,
   leftOut as serializeCredentialRequestResponse,
   leftOut as webAuthnAbortService,
+  RealtimeClient,
 }

@@ -1,11 +1,12 @@
 /** The live channel of one topic. */
 
-import type { RealtimeChannel } from '@supabase/supabase-js'
 import type { Event } from '@/lib/events/event'
 import * as shape from '@/lib/util/shape'
 
 import { live } from './answers'
-import type { Connection } from './client'
+import type { Connection, Socket } from './client'
+
+type Channel = ReturnType<Socket['channel']>
 
 export type LiveEvent = Event & { more: boolean; concerns?: readonly string[] | undefined }
 export type Ear = {
@@ -18,12 +19,12 @@ export type Ear = {
 /** How long a leave is waited for: a dead socket does not answer it. */
 const leaveMs = 1_000
 
-export function listener({ client }: Pick<Connection, 'client'>) {
+export function listener({ realtime }: Pick<Connection, 'realtime'>) {
   // The library gives the old channel of a topic as long as it has not left.
   let left: Promise<unknown> = Promise.resolve()
 
   return function listen(topic: string, ear: Ear): () => void {
-    let channel: RealtimeChannel | null = null
+    let channel: Channel | null = null
     let isOver = false
     const lose = () => {
       if (!isOver) ear.lost()
@@ -37,13 +38,13 @@ export function listener({ client }: Pick<Connection, 'client'>) {
 
     async function open(): Promise<void> {
       if (isOver) return
-      const { realtime } = await client()
+      const socket = await realtime()
       if (isOver) return
       // The answer to the library's own heartbeat: the socket lives.
-      realtime.onHeartbeat((status) => {
+      socket.onHeartbeat((status) => {
         if (status === 'ok' && !isOver) ear.frame()
       })
-      channel = realtime.channel(topic, { config: { private: true } })
+      channel = socket.channel(topic, { config: { private: true } })
       channel
         .on('broadcast', { event: 'event' }, ({ payload }) => {
           if (isOver) return
@@ -63,7 +64,7 @@ export function listener({ client }: Pick<Connection, 'client'>) {
   }
 }
 
-async function leave(channel: RealtimeChannel): Promise<void> {
+async function leave(channel: Channel): Promise<void> {
   await channel.unsubscribe(leaveMs)
   channel.teardown()
 }

@@ -39,9 +39,10 @@ export async function signIn(backend: BackendAddress): Promise<PublicClient> {
     listen: listener(connection),
     close: async () => {
       // Taking leave keeps Node awake for ten seconds, so not where there is no socket.
-      if (!client.realtime.isConnected()) return
-      await client.removeAllChannels()
-      await client.realtime.disconnect()
+      const socket = await connection.realtime()
+      if (!socket.isConnected()) return
+      await socket.removeAllChannels()
+      await socket.disconnect()
     },
   }
 }

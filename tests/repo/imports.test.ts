@@ -34,7 +34,10 @@ const layers: Record<string, Layer> = {
   'lib/routes': { ours: [], npm: [] },
   'lib/domain': { ours: ['lib/util'], npm: [] },
   'lib/events': { ours: ['lib/domain', 'lib/util'], npm: [] },
-  'lib/data': { ours: ['lib/events', 'lib/domain', 'lib/util'], npm: ['@supabase/supabase-js'] },
+  'lib/data': {
+    ours: ['lib/events', 'lib/domain', 'lib/util'],
+    npm: ['@supabase/supabase-js', '@supabase/realtime-js'],
+  },
   'lib/sync': { ours: ['lib/events', 'lib/util'], npm: ['idb'] },
   'lib/map': { ours: ['lib/domain', 'lib/util'], npm: ['leaflet'] },
   'lib/state': {
