@@ -303,6 +303,19 @@ comment on column events.lead_body is 'What only leads and managers get, through
 comment on column events.own is 'The person concerned gets lead_body too.';
 comment on column events.own_people is 'And so do these, where it concerns somebody else than whose command it was.';
 
+create table flag_notes (
+  id uuid not null,
+  orchard_id uuid not null,
+  flag_id uuid not null,
+  person_id uuid not null,
+  at timestamp with time zone not null,
+  note text not null,
+  constraint flag_notes_length CHECK (((char_length(note) >= 1) AND (char_length(note) <= 500))),
+  constraint flag_notes_pkey PRIMARY KEY (id)
+);
+alter table flag_notes enable row level security;
+comment on table flag_notes is 'What leads write about a flag while it is open: who was rung, when to look again.';
+
 create table flags (
   id uuid not null,
   orchard_id uuid not null,
@@ -316,9 +329,15 @@ create table flags (
   keep_out_m numeric(5,1),
   raised_by uuid not null,
   raised_at timestamp with time zone not null,
+  confirmed_by uuid,
+  acted_at timestamp with time zone,
   ended_by uuid,
   ended_at timestamp with time zone,
   ended_note text,
+  done_by text,
+  done_on date,
+  constraint flags_cleared_whole CHECK (((state = 'cleared'::text) = ((done_by IS NOT NULL) AND (done_on IS NOT NULL)))),
+  constraint flags_done_by_length CHECK ((char_length(done_by) <= 120)),
   constraint flags_end_whole CHECK (((ended_at IS NULL) = (state = ANY (ARRAY['suspected'::text, 'confirmed'::text, 'open'::text])))),
   constraint flags_ended_note_length CHECK ((char_length(ended_note) <= 500)),
   constraint flags_keep_out_range CHECK (((keep_out_m >= (0)::numeric) AND (keep_out_m <= (200)::numeric))),
@@ -331,6 +350,9 @@ create table flags (
   constraint flags_in_orchard UNIQUE (orchard_id, id)
 );
 alter table flags enable row level security;
+comment on column flags.acted_at is 'A lead did something about it: from then on the reporter does not take it back.';
+comment on column flags.ended_note is 'Why it was withdrawn, or what the arborist did.';
+comment on column flags.done_by is 'The arborist or the company, as the manager wrote it.';
 
 create table hand_ins (
   id uuid not null,
@@ -386,6 +408,19 @@ create table invites (
 );
 alter table invites enable row level security;
 comment on table invites is 'join: volunteers, many uses, ends with the shift. role: one lead or manager. device: a second phone for person_id. recovery: the last way back for a manager.';
+
+create table keep_out_people (
+  orchard_id uuid not null,
+  flag_id uuid not null,
+  person_id uuid not null,
+  tree_no integer,
+  told_at timestamp with time zone not null,
+  out_at timestamp with time zone,
+  out_by uuid,
+  constraint keep_out_people_key PRIMARY KEY (flag_id, person_id)
+);
+alter table keep_out_people enable row level security;
+comment on table keep_out_people is 'Who was at a tree inside a keep-out when it was set: told to come out, and when they said that they are. No tree: a row of brush.';
 
 create table logins (
   id uuid not null default gen_random_uuid(),
@@ -775,6 +810,8 @@ alter table deals add constraint deals_tree FOREIGN KEY (orchard_id, tree_no) RE
 alter table equipment_checks add constraint equipment_checks_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table equipment_checks add constraint equipment_checks_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
 alter table events add constraint events_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
+alter table flag_notes add constraint flag_notes_flag FOREIGN KEY (orchard_id, flag_id) REFERENCES flags(orchard_id, id) ON DELETE CASCADE;
+alter table flag_notes add constraint flag_notes_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table flags add constraint flags_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
 alter table hand_ins add constraint hand_ins_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table incidents add constraint incidents_call FOREIGN KEY (orchard_id, call_id) REFERENCES calls(orchard_id, id);
@@ -783,6 +820,8 @@ alter table incidents add constraint incidents_tree FOREIGN KEY (orchard_id, tre
 alter table invites add constraint invites_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
 alter table invites add constraint invites_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table invites add constraint invites_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table keep_out_people add constraint keep_out_people_flag FOREIGN KEY (orchard_id, flag_id) REFERENCES flags(orchard_id, id) ON DELETE CASCADE;
+alter table keep_out_people add constraint keep_out_people_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table logins add constraint logins_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table looked_over add constraint looked_over_round FOREIGN KEY (orchard_id, round_id) REFERENCES rounds(orchard_id, id) ON DELETE CASCADE;
 alter table looked_over add constraint looked_over_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
@@ -831,11 +870,14 @@ CREATE INDEX command_answers_old ON public.command_answers USING btree (at);
 CREATE INDEX consents_by_person ON public.consents USING btree (person_id, season);
 CREATE UNIQUE INDEX deals_one_open ON public.deals USING btree (orchard_id, tree_no) WHERE (ended_at IS NULL);
 CREATE INDEX equipment_checks_latest ON public.equipment_checks USING btree (shift_id, person_id, checked_at DESC);
+CREATE INDEX flag_notes_by_flag ON public.flag_notes USING btree (flag_id, at);
+CREATE INDEX flags_by_reporter ON public.flags USING btree (raised_by, raised_at DESC);
 CREATE INDEX flags_open ON public.flags USING btree (orchard_id, tree_no) WHERE (ended_at IS NULL);
 CREATE INDEX incidents_newest ON public.incidents USING btree (orchard_id, happened_at DESC);
 CREATE INDEX logins_by_person ON public.logins USING btree (orchard_id, person_id) WHERE (ended_at IS NULL);
 CREATE UNIQUE INDEX logins_one_open ON public.logins USING btree (user_id, person_id) WHERE (ended_at IS NULL);
 CREATE INDEX looked_over_by_tree ON public.looked_over USING btree (round_id, tree_no, at DESC);
+CREATE INDEX photos_by_flag ON public.photos USING btree (flag_id) WHERE (flag_id IS NOT NULL);
 CREATE UNIQUE INDEX shifts_one_open ON public.shifts USING btree (orchard_id) WHERE (state = 'open'::text);
 CREATE UNIQUE INDEX skills_one_open ON public.skills USING btree (person_id, skill) WHERE (ended_at IS NULL);
 CREATE UNIQUE INDEX tool_holdings_one_open ON public.tool_holdings USING btree (orchard_id, tool_no) WHERE (returned_at IS NULL);
@@ -980,6 +1022,26 @@ end $function$;
 comment on function answer_call(uuid,uuid,uuid,uuid) is 'I am coming. Who says so last comes; the first answer is when the caller was heard.';
 grant execute on function answer_call(uuid,uuid,uuid,uuid) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.answer_keep_out(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('answer_keep_out', p_orchard, p_command, p_person, 'self', jsonb_build_object('flag', p_flag));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.flag_or_fail(p_orchard, p_flag);
+
+  update public.keep_out_people set out_at = v_c.at, out_by = v_c.by_person_id
+  where flag_id = p_flag and person_id = p_person and out_at is null;
+  return private.accept(v_c, 'keep_out_answered', jsonb_build_object('flag', p_flag, 'person', p_person));
+end $function$;
+comment on function answer_keep_out(uuid,uuid,uuid,uuid) is '"I am out", or a lead who saw somebody come out. Never refused, like every answer.';
+grant execute on function answer_keep_out(uuid,uuid,uuid,uuid) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.answer_stop(p_orchard uuid, p_command uuid, p_person uuid, p_stop uuid, p_answer text DEFAULT NULL::text)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -1114,6 +1176,34 @@ begin
 end $function$;
 comment on function cancel_shift(uuid,uuid,uuid,uuid) is 'Rained out: its join links end with it, and no work ever belongs to it.';
 grant execute on function cancel_shift(uuid,uuid,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.change_keep_out(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid, p_keep_out_m numeric)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_flag public.flags;
+begin
+  v_c := private.begin_command('change_keep_out', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('flag', p_flag, 'keep_out_m', p_keep_out_m));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_keep_out_m between 0 and 200, 'p_keep_out_m: 0 to 200.');
+  v_flag := private.flag_or_fail(p_orchard, p_flag);
+  perform private.need(v_flag.kind = 'arborist', 'p_flag: only a hazard has a keep-out.');
+  if v_flag.ended_at is not null then return private.refuse(v_c, private.code('flag_over')); end if;
+  if p_keep_out_m < v_flag.keep_out_m
+    and not exists (select 1 from public.people where id = v_c.by_person_id and role = 'manager')
+  then return private.refuse(v_c, private.code('only_manager_narrows')); end if;
+
+  update public.flags set keep_out_m = p_keep_out_m, acted_at = v_c.at where id = p_flag;
+  return private.accept(v_c, 'keep_out_changed',
+    jsonb_build_object('flag', p_flag, 'keepOutM', p_keep_out_m) || private.close_off(v_c, p_flag));
+end $function$;
+comment on function change_keep_out(uuid,uuid,uuid,uuid,numeric) is 'A lead sets and widens; only a manager narrows or takes it away (0).';
+grant execute on function change_keep_out(uuid,uuid,uuid,uuid,numeric) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.change_orchard(p_orchard uuid, p_command uuid, p_person uuid, p_name text DEFAULT NULL::text, p_language text DEFAULT NULL::text, p_units text DEFAULT NULL::text, p_house_rules jsonb DEFAULT NULL::jsonb, p_emergency jsonb DEFAULT NULL::jsonb)
  RETURNS jsonb
@@ -1294,6 +1384,34 @@ begin
 end $function$;
 grant execute on function clean_tool(uuid,uuid,uuid,integer[]) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.clear_flag(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid, p_done text, p_done_by text, p_done_on date)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_flag public.flags;
+begin
+  v_c := private.begin_command('clear_flag', p_orchard, p_command, p_person, 'manager', jsonb_build_object(
+    'flag', p_flag, 'done', p_done, 'done_by', p_done_by, 'done_on', p_done_on));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(coalesce(char_length(btrim(p_done)), 0) between 1 and 500, 'p_done: 1 to 500 characters.');
+  perform private.need(coalesce(char_length(btrim(p_done_by)), 0) between 1 and 120, 'p_done_by: 1 to 120 characters.');
+  perform private.need(p_done_on is not null and p_done_on <= private.today(p_orchard), 'p_done_on: a day up to today.');
+  v_flag := private.flag_or_fail(p_orchard, p_flag);
+  perform private.need(v_flag.kind = 'arborist', 'p_flag: a disease is withdrawn.');
+  if v_flag.ended_at is not null then return private.refuse(v_c, private.code('flag_over')); end if;
+
+  update public.flags
+  set state = 'cleared', ended_by = v_c.by_person_id, ended_at = v_c.at, ended_note = btrim(p_done), done_by = btrim(p_done_by), done_on = p_done_on
+  where id = p_flag;
+  return private.accept(v_c, 'flag_cleared', jsonb_build_object('flag', p_flag));
+end $function$;
+comment on function clear_flag(uuid,uuid,uuid,uuid,text,text,date) is 'What the licensed arborist did, who it was and when, as the manager writes it: in the table only.';
+grant execute on function clear_flag(uuid,uuid,uuid,uuid,text,text,date) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.close_round(p_orchard uuid, p_command uuid, p_person uuid, p_round uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -1355,6 +1473,37 @@ begin
   return private.accept(v_c, 'shift_closed', private.filled(v_body));
 end $function$;
 grant execute on function close_shift(uuid,uuid,uuid,jsonb) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.confirm_flag(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid, p_sign text, p_severity text, p_part text DEFAULT NULL::text, p_note text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_flag public.flags;
+begin
+  v_c := private.begin_command('confirm_flag', p_orchard, p_command, p_person, 'lead', jsonb_build_object(
+    'flag', p_flag, 'sign', p_sign, 'severity', p_severity, 'part', p_part, 'note', p_note));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(coalesce(p_sign, '') ~ '^[a-z_]{1,40}$', 'p_sign: what is seen.');
+  perform private.need(coalesce(p_severity, '') in ('low', 'high', 'danger_now'), 'p_severity: low, high or danger_now.');
+  perform private.need(p_part is null or char_length(p_part) <= 40, 'p_part: up to 40 characters.');
+  perform private.need(p_note is null or char_length(p_note) <= 500, 'p_note: up to 500 characters.');
+  v_flag := private.flag_or_fail(p_orchard, p_flag);
+  perform private.need(v_flag.kind = 'disease', 'p_flag: only a disease is confirmed.');
+  if v_flag.ended_at is not null then return private.refuse(v_c, private.code('flag_over')); end if;
+
+  update public.flags
+  set state = 'confirmed', confirmed_by = v_c.by_person_id, sign = p_sign, severity = p_severity, part = coalesce(p_part, part)
+  where id = p_flag;
+  return private.accept(v_c, 'flag_confirmed',
+    jsonb_build_object('flag', p_flag, 'sign', p_sign, 'severity', p_severity),
+    jsonb_build_object('notes', private.note_on_flag(v_c, p_flag, p_note)));
+end $function$;
+comment on function confirm_flag(uuid,uuid,uuid,uuid,text,text,text,text) is 'What the lead saw replaces what was reported. Again: a correction.';
+grant execute on function confirm_flag(uuid,uuid,uuid,uuid,text,text,text,text) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.create_orchard(p_code text, p_command uuid, p_name text, p_person_name text, p_time_zone text, p_language text, p_units text)
  RETURNS jsonb
@@ -1663,6 +1812,28 @@ begin
 end $function$;
 grant execute on function finish_tree(uuid,uuid,uuid,integer,uuid,timestamp with time zone,timestamp with time zone,integer) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.flag_details(p_orchard uuid, p_flags uuid[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  return (
+    select coalesce(jsonb_object_agg(f.id, jsonb_build_object(
+      'part', f.part, 'note', f.note,
+      'notes', (
+        select coalesce(jsonb_agg(jsonb_build_object(
+          'note', n.note, 'at', private.instant(n.at), 'personId', n.person_id) order by n.at), '[]')
+        from public.flag_notes n where n.flag_id = f.id))), '{}')
+    from public.flags f
+    where f.orchard_id = p_orchard and f.id = any (p_flags)
+  );
+end $function$;
+comment on function flag_details(uuid,uuid[]) is 'Photos are read by the ids in the snapshot.';
+grant execute on function flag_details(uuid,uuid[]) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.flag_tree(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_kind text, p_sign text, p_severity text, p_part text DEFAULT NULL::text, p_note text DEFAULT NULL::text, p_keep_out_m numeric DEFAULT NULL::numeric, p_share integer DEFAULT NULL::integer)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -1671,7 +1842,6 @@ CREATE OR REPLACE FUNCTION public.flag_tree(p_orchard uuid, p_command uuid, p_pe
 AS $function$
 declare
   v_c private.command;
-  v_claim public.claims;
   v_keep_out_m numeric;
   v_state text := case p_kind when 'disease' then 'suspected' else 'open' end;
   v_body jsonb;
@@ -1692,23 +1862,36 @@ begin
   v_body := jsonb_build_object('flag', p_command, 'tree', p_tree, 'kind', p_kind, 'state', v_state, 'sign', p_sign,
     'severity', p_severity, 'keepOutM', v_keep_out_m, 'raisedBy', p_person, 'raisedAt', private.instant(v_c.at));
 
-  -- A hazard ends the claim, whoever holds the tree: come down, leave it, tell your lead.
   if p_kind = 'arborist' then
-    select * into v_claim from public.claims where orchard_id = p_orchard and tree_no = p_tree and ended_at is null;
-    if found then
-      v_body := v_body || jsonb_build_object('claimsEnded', jsonb_build_array(v_claim.id),
-        'dirty', private.soil_tools(p_orchard, p_tree, private.people_in(v_claim.id)));
-      perform private.end_claim(v_claim.id, v_c.at, 'flagged');
-      if p_share is not null and v_claim.kind = 'prune' then
-        v_body := v_body || jsonb_build_object('work', private.set_work(
-          p_orchard, v_claim.round_id, p_tree, 'begun', p_share, null, v_c.at));
-      end if;
-    end if;
-    v_body := v_body || jsonb_build_object('dealsEnded', private.end_deals(p_orchard, array[p_tree], v_c.at));
+    v_body := v_body || private.close_off(v_c, p_command, p_share)
+      || jsonb_build_object('dealsEnded', private.end_deals(p_orchard, array[p_tree], v_c.at));
   end if;
   return private.accept(v_c, 'flag_raised', v_body);
 end $function$;
 grant execute on function flag_tree(uuid,uuid,uuid,integer,text,text,text,text,text,numeric,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.follow_up_flag(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid, p_note text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('follow_up_flag', p_orchard, p_command, p_person, 'lead', jsonb_build_object('flag', p_flag, 'note', p_note));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(coalesce(char_length(btrim(p_note)), 0) between 1 and 500, 'p_note: 1 to 500 characters.');
+  if (private.flag_or_fail(p_orchard, p_flag)).ended_at is not null then
+    return private.refuse(v_c, private.code('flag_over'));
+  end if;
+
+  update public.flags set acted_at = v_c.at where id = p_flag;
+  return private.accept(v_c, 'flag_followed_up', null,
+    jsonb_build_object('flag', p_flag, 'notes', private.note_on_flag(v_c, p_flag, p_note)));
+end $function$;
+comment on function follow_up_flag(uuid,uuid,uuid,uuid,text) is 'Who was rung, when to look again, what was seen then.';
+grant execute on function follow_up_flag(uuid,uuid,uuid,uuid,text) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.give_briefing(p_orchard uuid, p_command uuid, p_person uuid, p_people uuid[])
  RETURNS jsonb
@@ -2146,6 +2329,31 @@ begin
   return private.accept(v_c, 'tool_mended', jsonb_build_object('tool', p_tool));
 end $function$;
 grant execute on function mend_tool(uuid,uuid,uuid,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.my_flags(p_orchard uuid, p_person uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, p_person);
+  return (
+    select coalesce(jsonb_agg(jsonb_build_object(
+      'flag', f.id, 'tree', f.tree_no, 'kind', f.kind, 'sign', f.sign, 'state', f.state,
+      'raisedAt', private.instant(f.raised_at), 'confirmedBy', f.confirmed_by,
+      'endedAt', private.instant(f.ended_at), 'endedBy', f.ended_by,
+      -- What an arborist wrote down is for the manager.
+      'why', case f.state when 'withdrawn' then f.ended_note end,
+      'doneOn', f.done_on) order by f.raised_at desc), '[]')
+    from (
+      select * from public.flags
+      where orchard_id = p_orchard and raised_by = p_person
+      order by raised_at desc limit 20) f
+  );
+end $function$;
+comment on function my_flags(uuid,uuid) is 'What became of the last things this person reported.';
+grant execute on function my_flags(uuid,uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.my_orchards()
  RETURNS jsonb
@@ -2674,6 +2882,20 @@ begin
   return v_refused;
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.cannot_take_back(p_c private.command, p_flag flags)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  if p_flag.raised_by <> p_c.person_id then return private.code('not_yours'); end if;
+  if p_flag.state not in ('suspected', 'open') or p_flag.acted_at is not null
+    or p_flag.raised_at < p_c.at - make_interval(mins => private.house_rule(p_c.orchard_id, 'withdraw_minutes')::integer)
+  then return private.code('too_late_to_withdraw'); end if;
+  return '[]';
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.cannot_undo(p_c private.command, p_visit visits)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -2744,6 +2966,56 @@ begin
   if not found then perform private.fail(404, 'no_such_claim', 'There is no such claim.'); end if;
   return v_claim;
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.claims_within(p_flag flags)
+ RETURNS uuid[]
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_hazard public.trees := private.tree_or_fail(p_flag.orchard_id, p_flag.tree_no);
+begin
+  return (
+    select coalesce(array_agg(distinct near.id), '{}')
+    from (
+      select c.id, t from public.claims c
+      join public.trees t on t.orchard_id = c.orchard_id and t.no = c.tree_no
+      where c.orchard_id = p_flag.orchard_id and c.ended_at is null
+      union all
+      -- Brush: a row is inside as soon as one of its trees is.
+      select c.id, t from public.claims c
+      join public.trees t on t.orchard_id = c.orchard_id and t.block_no = c.block_no and t.row_no = c.row_no
+      where c.orchard_id = p_flag.orchard_id and c.ended_at is null and c.tree_no is null) near
+    where (near.t).no = v_hazard.no or private.metres_apart(near.t, v_hazard) <= p_flag.keep_out_m);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.close_off(p_c private.command, p_flag uuid, p_share integer DEFAULT NULL::integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_flag public.flags := private.flag_or_fail(p_c.orchard_id, p_flag);
+  v_claims uuid[] := private.claims_within(v_flag);
+  v_inside jsonb := private.tell_to_come_out(p_c, p_flag, v_claims);
+  v_own public.claims;
+  v_own_ended jsonb := '{}';
+  v_ended jsonb;
+begin
+  select c.* into v_own from public.claims c
+  join public.claim_people cp on cp.claim_id = c.id and cp.person_id = p_c.person_id and cp.to_at is null
+  where c.id = any (v_claims) and c.tree_no = v_flag.tree_no;
+  if found then v_own_ended := private.filled(private.end_own_claim(p_c, v_own, p_share)); end if;
+
+  -- Nobody said how far the others are: their trees count as begun, and somebody has to look.
+  v_ended := private.put_down_all(p_c, array_remove(v_claims, v_own.id), 'flagged');
+  return private.filled(v_inside || jsonb_build_object(
+    'claimsEnded', coalesce(to_jsonb(v_own.id), '[]') || (v_ended -> 'claimsEnded'),
+    'work', coalesce(v_own_ended -> 'work', '[]') || (v_ended -> 'work'),
+    'dirty', coalesce(v_own_ended -> 'dirty', '[]') || (v_ended -> 'dirty')));
+end $function$;
+comment on function private.close_off(private.command,uuid,integer) is 'Ends the claims inside the keep-out of a flag and tells the people at them: {inside: {person: {tree, out}}} and the changes.';
 
 CREATE OR REPLACE FUNCTION private.closed_around(p_tree trees, p_shift shifts)
  RETURNS jsonb
@@ -2981,6 +3253,7 @@ begin
   return jsonb_build_object(
     'ladder_from_cm', 250,      -- higher trees ask for a ladder; common practice, no source
     'keep_out_m', 10,           -- around a hazard when nobody says otherwise; common practice, no source
+    'limb_cm', 10,              -- thicker limbs are the arborist's; common practice, no source: 3 to 4 inches
     'consent_version', 1,
     'overhead_apart_m', 6,      -- between ladder or saw work and the next person; common practice, no source
     'quiet_minutes', 15,        -- out of touch this long and the lead is told; common practice, no source
@@ -3032,6 +3305,25 @@ begin
   return v_list;
 end $function$;
 comment on function private.end_deals(uuid,integer[],timestamp with time zone) is 'The trees whose deal ended, as a list for dealsEnded; null when there was none.';
+
+CREATE OR REPLACE FUNCTION private.end_own_claim(p_c private.command, p_claim claims, p_share integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_people uuid[] := private.people_in(p_claim.id);
+  v_ended jsonb := jsonb_build_object('dirty', private.soil_tools(p_c.orchard_id, p_claim.tree_no, v_people));
+begin
+  if p_share is not null and p_claim.kind = 'prune' then
+    perform private.keep_visit(p_c, p_claim.tree_no,
+      ('holder', p_claim.id, p_claim.shift_id, p_claim.round_id, p_claim.opened_at, v_people), 'begun', p_share, null, null, null);
+    v_ended := v_ended || jsonb_build_object('work',
+      private.set_work(p_c.orchard_id, p_claim.round_id, p_claim.tree_no, 'begun', p_share, null, p_c.at));
+  end if;
+  perform private.end_claim(p_claim.id, p_c.at, 'flagged');
+  return v_ended;
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.equipment_passed(p_shift uuid, p_person uuid)
  RETURNS boolean
@@ -3127,6 +3419,42 @@ AS $function$
   select coalesce(jsonb_object_agg(key, value), '{}') from jsonb_each(p_body) where value not in ('null', '[]')
 $function$;
 comment on function private.filled(jsonb) is 'Without what is null or an empty list.';
+
+CREATE OR REPLACE FUNCTION private.flag_or_fail(p_orchard uuid, p_flag uuid)
+ RETURNS flags
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_flag public.flags;
+begin
+  select * into v_flag from public.flags where orchard_id = p_orchard and id = p_flag;
+  if not found then perform private.fail(404, 'no_such_flag', 'There is no such flag.'); end if;
+  return v_flag;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.flags_state(p_reader private.reader)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return jsonb_build_object('flags', (
+    select coalesce(jsonb_object_agg(f.id, jsonb_strip_nulls(jsonb_build_object(
+      'tree', f.tree_no, 'kind', f.kind, 'state', f.state, 'sign', f.sign, 'severity', f.severity, 'keepOutM', f.keep_out_m,
+      'raisedBy', f.raised_by, 'raisedAt', private.instant(f.raised_at),
+      'inside', (
+        select jsonb_object_agg(k.person_id, jsonb_build_object('tree', k.tree_no, 'out', k.out_at is not null))
+        from public.keep_out_people k where k.flag_id = f.id),
+      -- Leads, and who took it.
+      'photos', (
+        select jsonb_agg(p.id order by p.added_at, p.id) from public.photos p
+        where p.flag_id = f.id and (p_reader.is_lead or p.taken_by = any (p_reader.own))),
+      'notes', case when p_reader.is_lead then (select nullif(count(*), 0) from public.flag_notes n where n.flag_id = f.id) end))), '{}')
+    from public.flags f where f.orchard_id = p_reader.orchard_id and f.ended_at is null));
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.has_disease_flag(p_orchard uuid, p_tree integer)
  RETURNS boolean
@@ -4128,6 +4456,19 @@ begin
   return case when p_shift.state = 'open' then private.code('shift_open') else private.shift_over(p_shift) end;
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.note_on_flag(p_c private.command, p_flag uuid, p_note text)
+ RETURNS integer
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  insert into public.flag_notes (id, orchard_id, flag_id, person_id, at, note)
+  select p_c.command_id, p_c.orchard_id, p_flag, p_c.by_person_id, p_c.at, btrim(p_note)
+  where btrim(p_note) <> '';
+  return (select count(*) from public.flag_notes where flag_id = p_flag);
+end $function$;
+comment on function private.note_on_flag(private.command,uuid,text) is 'Gives how many there are now.';
+
 CREATE OR REPLACE FUNCTION private.number_in(p_value jsonb, p_least numeric, p_most numeric)
  RETURNS numeric
  LANGUAGE sql
@@ -4618,6 +4959,28 @@ begin
 end $function$;
 comment on function private.tell_of_call(private.command,calls,text,jsonb) is 'Of the caller, whoever tapped, so that their own devices hear it.';
 
+CREATE OR REPLACE FUNCTION private.tell_to_come_out(p_c private.command, p_flag uuid, p_claims uuid[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_inside jsonb;
+begin
+  with told as (
+    insert into public.keep_out_people (orchard_id, flag_id, person_id, tree_no, told_at)
+    select p_c.orchard_id, p_flag, cp.person_id, c.tree_no, p_c.at
+    from public.claims c join public.claim_people cp on cp.claim_id = c.id and cp.to_at is null
+    where c.id = any (p_claims) and cp.person_id <> p_c.person_id
+    -- Told before, came back when it was narrower.
+    on conflict on constraint keep_out_people_key do update
+      set tree_no = excluded.tree_no, told_at = excluded.told_at, out_at = null, out_by = null
+    returning person_id, tree_no
+  )
+  select jsonb_object_agg(person_id, jsonb_build_object('tree', tree_no, 'out', false)) into v_inside from told;
+  return jsonb_build_object('inside', v_inside);
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.tidy()
  RETURNS void
  LANGUAGE plpgsql
@@ -4750,12 +5113,7 @@ begin
         'people', (
           select coalesce(jsonb_object_agg(cp.person_id, cp.part), '{}')
           from public.claim_people cp where cp.claim_id = c.id and cp.to_at is null))), '{}')
-      from public.claims c where c.orchard_id = p_orchard and c.ended_at is null),
-    'flags', (
-      select coalesce(jsonb_object_agg(f.id, jsonb_build_object(
-        'tree', f.tree_no, 'kind', f.kind, 'state', f.state, 'sign', f.sign, 'severity', f.severity, 'keepOutM', f.keep_out_m,
-        'raisedBy', f.raised_by, 'raisedAt', private.instant(f.raised_at))), '{}')
-      from public.flags f where f.orchard_id = p_orchard and f.ended_at is null));
+      from public.claims c where c.orchard_id = p_orchard and c.ended_at is null));
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.trees_with(p_refusals jsonb)
@@ -5379,7 +5737,8 @@ begin
     || private.work_state(p_orchard)
     || private.trees_in_hand_state(p_orchard)
     || private.looked_over_state(v_reader)
-    || private.calls_state(v_reader);
+    || private.calls_state(v_reader)
+    || private.flags_state(v_reader);
 end $function$;
 grant execute on function snapshot(uuid,uuid) to authenticated;
 
@@ -5627,7 +5986,7 @@ begin
 end $function$;
 grant execute on function unmark_big_cuts(uuid,uuid,uuid,integer) to authenticated;
 
-CREATE OR REPLACE FUNCTION public.withdraw_flag(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid)
+CREATE OR REPLACE FUNCTION public.withdraw_flag(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid, p_note text DEFAULT NULL::text)
  RETURNS jsonb
  LANGUAGE plpgsql
  SECURITY DEFINER
@@ -5636,22 +5995,29 @@ AS $function$
 declare
   v_c private.command;
   v_flag public.flags;
+  v_refused jsonb;
 begin
-  v_c := private.begin_command('withdraw_flag', p_orchard, p_command, p_person, 'self', jsonb_build_object('flag', p_flag));
+  v_c := private.begin_command('withdraw_flag', p_orchard, p_command, p_person, 'self', jsonb_build_object('flag', p_flag, 'note', p_note));
   if v_c.answer is not null then return v_c.answer; end if;
-  select * into v_flag from public.flags where orchard_id = p_orchard and id = p_flag;
-  if not found then perform private.fail(404, 'no_such_flag', 'There is no such flag.'); end if;
+  perform private.need(p_note is null or char_length(p_note) <= 500, 'p_note: up to 500 characters.');
+  v_flag := private.flag_or_fail(p_orchard, p_flag);
 
-  if v_flag.raised_by <> p_person then return private.refuse(v_c, private.code('not_yours')); end if;
-  -- Confirmed or cleared: somebody acted on it.
-  if v_flag.state not in ('suspected', 'open')
-    or v_flag.raised_at < v_c.at - make_interval(mins => private.house_rule(p_orchard, 'withdraw_minutes')::integer)
-  then return private.refuse(v_c, private.code('too_late_to_withdraw')); end if;
+  v_refused := private.cannot_take_back(v_c, v_flag);
+  if v_c.by_lead then
+    v_refused := case
+      when v_flag.ended_at is not null then private.code('flag_over')
+      when v_flag.kind = 'disease' then '[]'::jsonb
+      when v_refused <> '[]' then private.code('only_manager_clears')
+      else v_refused end;
+  end if;
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
 
-  update public.flags set state = 'withdrawn', ended_by = p_person, ended_at = v_c.at where id = p_flag;
+  update public.flags set state = 'withdrawn', ended_by = v_c.by_person_id, ended_at = v_c.at, ended_note = nullif(btrim(p_note), '')
+  where id = p_flag;
   return private.accept(v_c, 'flag_withdrawn', jsonb_build_object('flag', p_flag));
 end $function$;
-grant execute on function withdraw_flag(uuid,uuid,uuid,uuid) to authenticated;
+comment on function withdraw_flag(uuid,uuid,uuid,uuid,text) is 'By who reported it, for a short while; a disease also by a lead, at any time. A hazard is cleared by a manager (clear_flag).';
+grant execute on function withdraw_flag(uuid,uuid,uuid,uuid,text) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.write_briefing(p_orchard uuid, p_command uuid, p_person uuid, p_shift uuid, p_topics jsonb, p_change text DEFAULT 'first'::text)
  RETURNS jsonb

@@ -198,7 +198,12 @@ export const commandArgs = {
     keepOutM: orNull(shape.number),
     share: orNull(number),
   }),
-  withdraw_flag: shape.object({ flag: id }),
+  withdraw_flag: shape.object({ flag: id, note }),
+  confirm_flag: shape.object({ flag: id, sign: text, severity, part: orNull(text), note }),
+  follow_up_flag: shape.object({ flag: id, note: text }),
+  change_keep_out: shape.object({ flag: id, keepOutM: shape.number }),
+  answer_keep_out: shape.object({ flag: id }),
+  clear_flag: shape.object({ flag: id, done: text, doneBy: text, doneOn: dateOnly }),
   add_photo: shape.object({
     tree: orNull(number),
     flag: orNull(id),

@@ -34,6 +34,7 @@ const waitingLane = {
   call_for_help: 'urgent',
   answer_call: 'urgent',
   end_call: 'urgent',
+  answer_keep_out: 'urgent',
 
   give_consent: 'work',
   sign_briefing: 'work',
@@ -51,6 +52,8 @@ const waitingLane = {
   finish_tree: 'work',
   withdraw_flag: 'work',
   write_incident: 'work',
+  confirm_flag: 'work',
+  follow_up_flag: 'work',
 
   add_person: 'work',
   admit_person: 'work',

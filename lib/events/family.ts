@@ -5,6 +5,7 @@ import * as shape from '@/lib/util/shape'
 import type { Refusal } from './answer'
 import type { Command, CommandName } from './commands'
 import type { Happening } from './event'
+import type { Ground } from './ground'
 import type { Instant, State } from './state'
 
 /** 'fetch again': this event cannot be folded here; the snapshot has what it changed. */
@@ -34,7 +35,8 @@ export type Predictions = {
   [Name in CommandName]?: (
     state: State,
     command: Extract<Command, { name: Name }>,
-    now: Instant
+    now: Instant,
+    ground: Ground
   ) => Prediction
 }
 

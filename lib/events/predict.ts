@@ -9,6 +9,8 @@ import { dealPredictions } from './deals'
 import { equipmentPredictions } from './equipment'
 import type { Prediction, Predictions } from './family'
 import { flagPredictions } from './flags'
+import type { Ground } from './ground'
+import { keepOutPredictions } from './keep-outs'
 import { lookingOverPredictions } from './looking-over'
 import { peoplePredictions } from './people'
 import { fold } from './reduce'
@@ -28,25 +30,38 @@ const predictions: Predictions = {
   ...claimPredictions,
   ...flagPredictions,
   ...lookingOverPredictions,
+  ...keepOutPredictions,
   ...stopPredictions,
   ...callPredictions,
 }
+
+/** Without a sheet nobody knows what is near a tree. */
+const notSeen: Ground = { trees: new Map(), blocks: new Map() }
 
 /**
  * `asking`: only the referee decides. What is refused here is refused there too; what is
  * expected here may still be refused there.
  */
-export function predict(state: State, command: Command, { now }: { now: Instant }): Prediction {
+export function predict(
+  state: State,
+  command: Command,
+  { now, ground = notSeen }: { now: Instant; ground?: Ground }
+): Prediction {
   // Looked up by the command's own name, so it takes this command.
   const predictOne = predictions[command.name] as
-    | ((state: State, command: Command, now: Instant) => Prediction)
+    | ((state: State, command: Command, now: Instant, ground: Ground) => Prediction)
     | undefined
-  return predictOne ? predictOne(state, command, now) : 'asking'
+  return predictOne ? predictOne(state, command, now, ground) : 'asking'
 }
 
 /** The state as it will be; unchanged where nothing is expected. */
-export function foldPredicted(state: State, command: Command, now: Instant): State {
-  const prediction = predict(state, command, { now })
+export function foldPredicted(
+  state: State,
+  command: Command,
+  now: Instant,
+  ground: Ground = notSeen
+): State {
+  const prediction = predict(state, command, { now, ground })
   if (prediction === 'asking' || 'refused' in prediction) return state
   return prediction.reduce((before, { kind, body }) => {
     const after = fold(before, {

@@ -12,6 +12,7 @@ import { equipmentFolds } from './equipment'
 import { type Event, type Happening, isHeard } from './event'
 import type { Folded, Folds } from './family'
 import { flagFolds } from './flags'
+import { keepOutFolds } from './keep-outs'
 import { lookingOverFolds } from './looking-over'
 import { orchardFolds } from './orchard'
 import { peopleFolds } from './people'
@@ -32,6 +33,7 @@ const folds: Folds = {
   ...claimFolds,
   ...flagFolds,
   ...lookingOverFolds,
+  ...keepOutFolds,
   ...stopFolds,
   ...callFolds,
 }

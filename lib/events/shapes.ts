@@ -109,6 +109,8 @@ export const claim = shape.object({
   people: shape.record(id, part),
 })
 
+export const inside = shape.record(id, shape.object({ tree: orNull(number), out: shape.boolean }))
+
 export const flag = shape.object({
   tree: number,
   kind: flagKind,
@@ -118,6 +120,9 @@ export const flag = shape.object({
   keepOutM: orNull(shape.number),
   raisedBy: shape.optional(id),
   raisedAt: shape.optional(instant),
+  inside: shape.withDefault(inside, {}),
+  photos: shape.withDefault(shape.array(id), []),
+  notes: shape.withDefault(number, 0),
 })
 
 export const stop = shape.object({

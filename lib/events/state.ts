@@ -110,6 +110,12 @@ export type Flag = {
   keepOutM: number | null
   raisedBy: string
   raisedAt: Instant
+  /** Who was at a tree inside the keep-out when it was set; no tree: a row of brush. */
+  inside: Record<string, { tree: number | null; out: boolean }>
+  /** Ids; a volunteer hears of their own only. */
+  photos: string[]
+  /** How many notes leads wrote since; a volunteer hears of none. */
+  notes: number
 }
 
 export type Stop = {

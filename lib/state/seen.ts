@@ -5,14 +5,19 @@
  */
 
 import { isRefused } from '@/lib/events/answer'
+import type { Ground } from '@/lib/events/ground'
 import { foldPredicted } from '@/lib/events/predict'
 import type { State } from '@/lib/events/state'
 import type { Kept } from '@/lib/sync/ports'
 
-export function seen(confirmed: State, items: readonly Kept[], known: ReadonlySet<string>): State {
+export function seen(
+  confirmed: State,
+  items: readonly Kept[],
+  { known, ground }: { known: ReadonlySet<string>; ground: Ground }
+): State {
   return items
     .filter((kept) => isStillExpected(kept, confirmed) && !known.has(kept.command.id))
-    .reduce((state, { command, at }) => foldPredicted(state, command, at), confirmed)
+    .reduce((state, { command, at }) => foldPredicted(state, command, at, ground), confirmed)
 }
 
 /** Not answered yet; or answered, and its event not heard yet. */

@@ -31,7 +31,7 @@ type SendingParts = {
   outbox: Outbox
   orchardId: string
   personId: string
-  view: () => Pick<View, 'state' | 'signal'>
+  view: () => Pick<View, 'state' | 'signal' | 'ground'>
   now: () => Instant
   /** It is on disk. */
   kept: (command: Command) => Promise<void>
@@ -55,9 +55,9 @@ export function sender(parts: SendingParts): Send {
 
   async function keep(command: Command): Promise<Sent> {
     const { id } = command
-    const { state, signal } = parts.view()
+    const { state, signal, ground } = parts.view()
     const at = parts.now()
-    const prediction = state ? predict(state, command, { now: at }) : 'asking'
+    const prediction = state ? predict(state, command, { now: at, ground }) : 'asking'
     const isRefusedHere = prediction !== 'asking' && 'refused' in prediction
     // Out of touch the phone may be wrong about the day, and what was done is not to be lost.
     if (isRefusedHere && signal === 'reached') {

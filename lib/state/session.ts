@@ -147,7 +147,7 @@ export function openSession(parts: SessionParts): Session {
   }
 
   function stateSeen(confirmed: State | null): State | null {
-    return confirmed && seen(confirmed, items, known)
+    return confirmed && seen(confirmed, items, { known, ground: view.ground })
   }
 
   function stood(standing: Standing): void {

@@ -13,17 +13,54 @@ create table public.flags (
   keep_out_m numeric(5, 1) constraint flags_keep_out_range check (keep_out_m >= 0 and keep_out_m <= 200),
   raised_by uuid not null,
   raised_at timestamptz not null,
+  confirmed_by uuid,
+  acted_at timestamptz,
   ended_by uuid,
   ended_at timestamptz,
   ended_note text constraint flags_ended_note_length check (char_length(ended_note) <= 500),
+  done_by text constraint flags_done_by_length check (char_length(done_by) <= 120),
+  done_on date,
   constraint flags_in_orchard unique (orchard_id, id),
   constraint flags_tree foreign key (orchard_id, tree_no) references public.trees (orchard_id, no) on delete no action,
   constraint flags_state_fits_kind check (
     (kind = 'disease' and state in ('suspected', 'confirmed', 'withdrawn'))
     or (kind = 'arborist' and state in ('open', 'withdrawn', 'cleared'))),
-  constraint flags_end_whole check ((ended_at is null) = (state in ('suspected', 'confirmed', 'open')))
+  constraint flags_end_whole check ((ended_at is null) = (state in ('suspected', 'confirmed', 'open'))),
+  constraint flags_cleared_whole check ((state = 'cleared') = (done_by is not null and done_on is not null))
 );
 create index flags_open on public.flags (orchard_id, tree_no) where ended_at is null;
+create index flags_by_reporter on public.flags (raised_by, raised_at desc);
+comment on column public.flags.acted_at is 'A lead did something about it: from then on the reporter does not take it back.';
+comment on column public.flags.ended_note is 'Why it was withdrawn, or what the arborist did.';
+comment on column public.flags.done_by is 'The arborist or the company, as the manager wrote it.';
+
+create table public.flag_notes (
+  id uuid primary key,
+  orchard_id uuid not null,
+  flag_id uuid not null,
+  person_id uuid not null,
+  at timestamptz not null,
+  note text not null constraint flag_notes_length check (char_length(note) between 1 and 500),
+  constraint flag_notes_flag foreign key (orchard_id, flag_id) references public.flags (orchard_id, id) on delete cascade,
+  constraint flag_notes_person foreign key (orchard_id, person_id) references public.people (orchard_id, id) on delete cascade
+);
+create index flag_notes_by_flag on public.flag_notes (flag_id, at);
+comment on table public.flag_notes is 'What leads write about a flag while it is open: who was rung, when to look again.';
+
+create table public.keep_out_people (
+  orchard_id uuid not null,
+  flag_id uuid not null,
+  person_id uuid not null,
+  tree_no integer,
+  told_at timestamptz not null,
+  out_at timestamptz,
+  out_by uuid,
+  constraint keep_out_people_key primary key (flag_id, person_id),
+  constraint keep_out_people_flag foreign key (orchard_id, flag_id) references public.flags (orchard_id, id) on delete cascade,
+  constraint keep_out_people_person foreign key (orchard_id, person_id) references public.people (orchard_id, id) on delete cascade
+);
+comment on table public.keep_out_people is
+  'Who was at a tree inside a keep-out when it was set: told to come out, and when they said that they are. No tree: a row of brush.';
 
 create table public.photos (
   id uuid primary key,
@@ -50,6 +87,7 @@ create table public.photos (
 );
 comment on constraint photos_tell_nothing_else on public.photos is
   'No EXIF, XMP or IPTC: a photo from a phone would say where its owner lives.';
+create index photos_by_flag on public.photos (flag_id) where flag_id is not null;
 
 create table public.calls (
   id uuid primary key,
@@ -129,6 +167,8 @@ create index incidents_newest on public.incidents (orchard_id, happened_at desc)
 comment on table public.incidents is 'For leads and managers. No medical detail, and nobody''s name but in the note.';
 
 alter table public.flags enable row level security;
+alter table public.flag_notes enable row level security;
+alter table public.keep_out_people enable row level security;
 alter table public.photos enable row level security;
 alter table public.calls enable row level security;
 alter table public.stops enable row level security;

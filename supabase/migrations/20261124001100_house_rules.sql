@@ -6,6 +6,7 @@ begin
   return jsonb_build_object(
     'ladder_from_cm', 250,      -- higher trees ask for a ladder; common practice, no source
     'keep_out_m', 10,           -- around a hazard when nobody says otherwise; common practice, no source
+    'limb_cm', 10,              -- thicker limbs are the arborist's; common practice, no source: 3 to 4 inches
     'consent_version', 1,
     'overhead_apart_m', 6,      -- between ladder or saw work and the next person; common practice, no source
     'quiet_minutes', 15,        -- out of touch this long and the lead is told; common practice, no source

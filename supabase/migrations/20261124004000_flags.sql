@@ -7,7 +7,6 @@ create function public.flag_tree(
 language plpgsql volatile security definer set search_path = '' as $$
 declare
   v_c private.command;
-  v_claim public.claims;
   v_keep_out_m numeric;
   v_state text := case p_kind when 'disease' then 'suspected' else 'open' end;
   v_body jsonb;
@@ -28,42 +27,63 @@ begin
   v_body := jsonb_build_object('flag', p_command, 'tree', p_tree, 'kind', p_kind, 'state', v_state, 'sign', p_sign,
     'severity', p_severity, 'keepOutM', v_keep_out_m, 'raisedBy', p_person, 'raisedAt', private.instant(v_c.at));
 
-  -- A hazard ends the claim, whoever holds the tree: come down, leave it, tell your lead.
   if p_kind = 'arborist' then
-    select * into v_claim from public.claims where orchard_id = p_orchard and tree_no = p_tree and ended_at is null;
-    if found then
-      v_body := v_body || jsonb_build_object('claimsEnded', jsonb_build_array(v_claim.id),
-        'dirty', private.soil_tools(p_orchard, p_tree, private.people_in(v_claim.id)));
-      perform private.end_claim(v_claim.id, v_c.at, 'flagged');
-      if p_share is not null and v_claim.kind = 'prune' then
-        v_body := v_body || jsonb_build_object('work', private.set_work(
-          p_orchard, v_claim.round_id, p_tree, 'begun', p_share, null, v_c.at));
-      end if;
-    end if;
-    v_body := v_body || jsonb_build_object('dealsEnded', private.end_deals(p_orchard, array[p_tree], v_c.at));
+    v_body := v_body || private.close_off(v_c, p_command, p_share)
+      || jsonb_build_object('dealsEnded', private.end_deals(p_orchard, array[p_tree], v_c.at));
   end if;
   return private.accept(v_c, 'flag_raised', v_body);
 end $$;
 grant execute on function public.flag_tree to authenticated;
 
-create function public.withdraw_flag(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid) returns jsonb
+create function private.flag_or_fail(p_orchard uuid, p_flag uuid) returns public.flags
+language plpgsql stable set search_path = '' as $$
+declare
+  v_flag public.flags;
+begin
+  select * into v_flag from public.flags where orchard_id = p_orchard and id = p_flag;
+  if not found then perform private.fail(404, 'no_such_flag', 'There is no such flag.'); end if;
+  return v_flag;
+end $$;
+
+-- Who reported it takes it back for a short while, if nobody acted on it.
+create function private.cannot_take_back(p_c private.command, p_flag public.flags) returns jsonb
+language plpgsql stable set search_path = '' as $$
+begin
+  if p_flag.raised_by <> p_c.person_id then return private.code('not_yours'); end if;
+  if p_flag.state not in ('suspected', 'open') or p_flag.acted_at is not null
+    or p_flag.raised_at < p_c.at - make_interval(mins => private.house_rule(p_c.orchard_id, 'withdraw_minutes')::integer)
+  then return private.code('too_late_to_withdraw'); end if;
+  return '[]';
+end $$;
+
+create function public.withdraw_flag(
+  p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid, p_note text default null
+) returns jsonb
 language plpgsql volatile security definer set search_path = '' as $$
 declare
   v_c private.command;
   v_flag public.flags;
+  v_refused jsonb;
 begin
-  v_c := private.begin_command('withdraw_flag', p_orchard, p_command, p_person, 'self', jsonb_build_object('flag', p_flag));
+  v_c := private.begin_command('withdraw_flag', p_orchard, p_command, p_person, 'self', jsonb_build_object('flag', p_flag, 'note', p_note));
   if v_c.answer is not null then return v_c.answer; end if;
-  select * into v_flag from public.flags where orchard_id = p_orchard and id = p_flag;
-  if not found then perform private.fail(404, 'no_such_flag', 'There is no such flag.'); end if;
+  perform private.need(p_note is null or char_length(p_note) <= 500, 'p_note: up to 500 characters.');
+  v_flag := private.flag_or_fail(p_orchard, p_flag);
 
-  if v_flag.raised_by <> p_person then return private.refuse(v_c, private.code('not_yours')); end if;
-  -- Confirmed or cleared: somebody acted on it.
-  if v_flag.state not in ('suspected', 'open')
-    or v_flag.raised_at < v_c.at - make_interval(mins => private.house_rule(p_orchard, 'withdraw_minutes')::integer)
-  then return private.refuse(v_c, private.code('too_late_to_withdraw')); end if;
+  v_refused := private.cannot_take_back(v_c, v_flag);
+  if v_c.by_lead then
+    v_refused := case
+      when v_flag.ended_at is not null then private.code('flag_over')
+      when v_flag.kind = 'disease' then '[]'::jsonb
+      when v_refused <> '[]' then private.code('only_manager_clears')
+      else v_refused end;
+  end if;
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
 
-  update public.flags set state = 'withdrawn', ended_by = p_person, ended_at = v_c.at where id = p_flag;
+  update public.flags set state = 'withdrawn', ended_by = v_c.by_person_id, ended_at = v_c.at, ended_note = nullif(btrim(p_note), '')
+  where id = p_flag;
   return private.accept(v_c, 'flag_withdrawn', jsonb_build_object('flag', p_flag));
 end $$;
+comment on function public.withdraw_flag is
+  'By who reported it, for a short while; a disease also by a lead, at any time. A hazard is cleared by a manager (clear_flag).';
 grant execute on function public.withdraw_flag to authenticated;

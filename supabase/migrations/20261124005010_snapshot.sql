@@ -181,12 +181,25 @@ begin
         'people', (
           select coalesce(jsonb_object_agg(cp.person_id, cp.part), '{}')
           from public.claim_people cp where cp.claim_id = c.id and cp.to_at is null))), '{}')
-      from public.claims c where c.orchard_id = p_orchard and c.ended_at is null),
-    'flags', (
-      select coalesce(jsonb_object_agg(f.id, jsonb_build_object(
-        'tree', f.tree_no, 'kind', f.kind, 'state', f.state, 'sign', f.sign, 'severity', f.severity, 'keepOutM', f.keep_out_m,
-        'raisedBy', f.raised_by, 'raisedAt', private.instant(f.raised_at))), '{}')
-      from public.flags f where f.orchard_id = p_orchard and f.ended_at is null));
+      from public.claims c where c.orchard_id = p_orchard and c.ended_at is null));
+end $$;
+
+create function private.flags_state(p_reader private.reader) returns jsonb
+language plpgsql stable set search_path = '' as $$
+begin
+  return jsonb_build_object('flags', (
+    select coalesce(jsonb_object_agg(f.id, jsonb_strip_nulls(jsonb_build_object(
+      'tree', f.tree_no, 'kind', f.kind, 'state', f.state, 'sign', f.sign, 'severity', f.severity, 'keepOutM', f.keep_out_m,
+      'raisedBy', f.raised_by, 'raisedAt', private.instant(f.raised_at),
+      'inside', (
+        select jsonb_object_agg(k.person_id, jsonb_build_object('tree', k.tree_no, 'out', k.out_at is not null))
+        from public.keep_out_people k where k.flag_id = f.id),
+      -- Leads, and who took it.
+      'photos', (
+        select jsonb_agg(p.id order by p.added_at, p.id) from public.photos p
+        where p.flag_id = f.id and (p_reader.is_lead or p.taken_by = any (p_reader.own))),
+      'notes', case when p_reader.is_lead then (select nullif(count(*), 0) from public.flag_notes n where n.flag_id = f.id) end))), '{}')
+    from public.flags f where f.orchard_id = p_reader.orchard_id and f.ended_at is null));
 end $$;
 
 create function public.snapshot(p_orchard uuid, p_person uuid) returns jsonb
@@ -201,6 +214,7 @@ begin
     || private.work_state(p_orchard)
     || private.trees_in_hand_state(p_orchard)
     || private.looked_over_state(v_reader)
-    || private.calls_state(v_reader);
+    || private.calls_state(v_reader)
+    || private.flags_state(v_reader);
 end $$;
 grant execute on function public.snapshot to authenticated;

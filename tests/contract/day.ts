@@ -133,7 +133,7 @@ export class Day {
 
   private compare(before: State, after: State, command: Command, { body }: Reply): void {
     const now = new Date().toISOString()
-    const prediction = predict(before, command, { now })
+    const prediction = predict(before, command, { now, ground })
     const isRefused = body.refused !== undefined
 
     if (prediction !== 'asking' && 'refused' in prediction) {
@@ -141,7 +141,7 @@ export class Day {
       expect(isRefused, `refused on the phone: ${JSON.stringify(prediction.refused)}`).toBe(true)
     } else if (prediction !== 'asking' && !isRefused) {
       this.counted.predicted += 1
-      const predicted = foldPredicted(before, command, now)
+      const predicted = foldPredicted(before, command, now, ground)
       expect(timeless(predicted), 'predicted').toEqual(timeless(after))
     }
     if (command.name === 'claim_tree') {

@@ -73,10 +73,20 @@ export const movesOfCrew: Moves = {
     const theirs = all.filter((id) => state.flags[id]?.raisedBy === personId)
     return some('flag', draw.of(draw.chance(4) ? all : theirs))
   },
+  answer_keep_out: ({ state, personId, draw }) => {
+    const all = Object.keys(state.flags)
+    const told = all.filter((id) => state.flags[id]?.inside[personId])
+    return some('flag', draw.of(draw.chance(3) ? all : told))
+  },
   add_photo: ({ state, personId, draw }) => {
     const mark = draw.of(Object.values(state.marked).filter(({ by }) => by === personId))?.mark
     return mark === undefined
-      ? { tree: aTree(draw), purpose: 'before', jpeg: plainJpeg }
+      ? {
+          tree: aTree(draw),
+          flag: draw.of([null, ...Object.keys(state.flags)]),
+          purpose: 'before',
+          jpeg: plainJpeg,
+        }
       : { mark, purpose: 'mark', jpeg: plainJpeg }
   },
   stop_work: ({ draw }) => ({ block: draw.of([null, 1]) }),

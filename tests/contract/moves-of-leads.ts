@@ -1,6 +1,6 @@
 /** What only leads and managers do. */
 
-import type { State } from '@/lib/events/state'
+import type { Flag, State } from '@/lib/events/state'
 import { anybody, aTool, aTree, type Draw, type Moves, some } from './draw'
 
 export const movesOfLeads: Moves = {
@@ -120,7 +120,27 @@ export const movesOfLeads: Moves = {
       note: reason !== null && draw.chance(3) ? 'East side' : null,
     }
   },
+  confirm_flag: ({ state, draw }) =>
+    some('flag', draw.of(flagsOf(state, 'disease')), {
+      sign: draw.of(['canker', 'gum']),
+      severity: draw.of(['low', 'high']),
+      note: draw.of([null, 'Old wood']),
+    }),
+  follow_up_flag: ({ state, draw }) =>
+    some('flag', draw.of(Object.keys(state.flags)), { note: 'Rang the arborist' }),
+  change_keep_out: ({ state, draw }) =>
+    some('flag', draw.of(flagsOf(state, 'arborist')), { keepOutM: draw.of([0, 4, 6, 15]) }),
+  clear_flag: ({ state, draw }) =>
+    some('flag', draw.of(flagsOf(state, 'arborist')), {
+      done: 'Limb lowered',
+      doneBy: 'Tall Oak Tree Care',
+      doneOn: '2026-11-20',
+    }),
   resume_work: ({ state, draw }) => some('stop', draw.of(Object.keys(state.stops))),
+}
+
+function flagsOf(state: State, kind: Flag['kind']): string[] {
+  return Object.keys(state.flags).filter((id) => state.flags[id]?.kind === kind)
 }
 
 function aSkill(draw: Draw) {

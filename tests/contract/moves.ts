@@ -27,6 +27,9 @@ const often: Partial<Record<CommandName, number>> = {
   withdraw_flag: 4,
   call_for_help: 3,
   end_call: 2,
+  answer_keep_out: 2,
+  clear_flag: 2,
+  change_keep_out: 2,
 
   resume_work: 5,
   give_briefing: 4,

@@ -6,6 +6,7 @@
 import { always, inShift, nothing, onceThereIs, onlyPlanned, type Use } from './door'
 import { doorsAfterPruning } from './doors-after-pruning'
 import { doorsOfCalls } from './doors-of-calls'
+import { doorsOfFlags } from './doors-of-flags'
 import { plainJpeg, sha256 } from './scene'
 
 export const doors: Record<string, Use[]> = {
@@ -403,34 +404,6 @@ export const doors: Record<string, Use[]> = {
     },
   ],
 
-  flag_tree: [
-    {
-      right: 'self',
-      args: () => ({ p_tree: 6, p_kind: 'disease', p_sign: 'gum', p_severity: 'low' }),
-      outcome: always,
-    },
-    {
-      as: 'hazard on a tree in progress',
-      right: 'self',
-      args: () => ({
-        p_tree: 2,
-        p_kind: 'arborist',
-        p_sign: 'hanging_limb',
-        p_severity: 'danger_now',
-      }),
-      outcome: always,
-    },
-  ],
-  withdraw_flag: [
-    { right: 'self', args: ({ flag }) => ({ p_flag: flag }), outcome: always },
-    {
-      as: "another's",
-      right: 'self',
-      whose: 'bo',
-      args: ({ flag }) => ({ p_flag: flag }),
-      outcome: { else: 'refused: not_yours' },
-    },
-  ],
   add_photo: [
     {
       right: 'self',
@@ -456,6 +429,7 @@ export const doors: Record<string, Use[]> = {
     },
   ],
   ...doorsOfCalls,
+  ...doorsOfFlags,
   hand_in: [
     {
       right: 'gone',

@@ -22,6 +22,7 @@ export type Scene = {
   /** The id of Ann's login. */
   login: string
   flag: string
+  hazard: string
   photo: string
   /** Ann's. */
   call: string
@@ -180,6 +181,8 @@ async function people(database: TestDatabase, scene: Scene): Promise<void> {
 
 async function things(database: TestDatabase, scene: Scene): Promise<void> {
   const by = actor(database, scene)
+  // A busy machine takes longer than two minutes through all the doors.
+  await by('manager', 'change_orchard', { p_house_rules: { withdraw_minutes: 600 } })
   const round = await by('manager', 'open_round', {
     p_kind: 'winter',
     p_season: 2026,
@@ -201,6 +204,15 @@ async function things(database: TestDatabase, scene: Scene): Promise<void> {
     by('ann', 'flag_tree', { p_tree: 30, p_kind: 'disease', p_sign: 'canker', p_severity: 'low' })
   )
   scene.call = await commandId(by('ann', 'call_for_help', { p_kind: 'question', p_tree: 2 }))
+  scene.hazard = await commandId(
+    by('ann', 'flag_tree', {
+      p_tree: 35,
+      p_kind: 'arborist',
+      p_sign: 'crack',
+      p_severity: 'high',
+      p_keep_out_m: 0,
+    })
+  )
   scene.photo = await commandId(
     by('ann', 'add_photo', { p_jpeg: plainJpeg, p_purpose: 'flag', p_flag: scene.flag })
   )

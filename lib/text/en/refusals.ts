@@ -135,6 +135,11 @@ export const refusals = {
   too_late_to_withdraw: ({ until }: Detail) =>
     `Too late to take it back${until ? `, it went until ${until}` : ''}. A lead looks at it.`,
 
+  flag_over: (_: Detail) => 'This flag is over. Somebody withdrew or cleared it.',
+  only_manager_clears: (_: Detail) =>
+    'A hazard stays until the arborist has been. Then a manager clears it.',
+  only_manager_narrows: (_: Detail) =>
+    'A keep-out only gets wider. Ask a manager to make it narrower.',
   not_yours: (_: Detail) => 'Somebody else raised this flag. Only they or a lead take it back.',
   not_yours_to_give: (_: Detail) => 'Only a manager may do this for that person. Ask a manager.',
   not_to_oneself: (_: Detail) => 'Nobody grants a skill to themselves. Ask another lead.',

@@ -121,6 +121,11 @@ export const refusals: typeof en = {
   too_late_to_withdraw: ({ until }) =>
     `Tarde para retirarla${until ? `, se podía hasta las ${until}` : ''}. La mira un jefe de cuadrilla.`,
 
+  flag_over: () => 'Esta marca ya no está. Alguien la retiró o la cerró.',
+  only_manager_clears: () =>
+    'Un peligro se queda hasta que venga el arborista. Después lo cierra un responsable.',
+  only_manager_narrows: () =>
+    'Una zona cerrada solo se agranda. Pide a un responsable que la reduzca.',
   not_yours: () => 'Esta marca la puso otra persona. Solo ella o un jefe de cuadrilla la retira.',
   not_yours_to_give: () => 'Para esa persona solo puede un responsable. Pregunta a un responsable.',
   not_to_oneself: () => 'Nadie se concede una destreza. Pide a otro jefe de cuadrilla.',

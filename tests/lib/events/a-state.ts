@@ -1,7 +1,7 @@
 /** A small orchard in an open shift: a lead, two volunteers, a few trees and tools. */
 
 import type { Happening } from '@/lib/events/event'
-import type { State } from '@/lib/events/state'
+import type { Flag, State } from '@/lib/events/state'
 
 /** The same id for the same name, so that tests can speak of people. */
 export function idOf(name: string): string {
@@ -113,7 +113,7 @@ export function aClaim(tree: number, people: State['claims'][string]['people']) 
   } as const
 }
 
-export function aFlag(tree: number, kind: 'disease' | 'arborist') {
+export function aFlag(tree: number, kind: 'disease' | 'arborist'): Flag {
   return {
     tree,
     kind,
@@ -123,7 +123,10 @@ export function aFlag(tree: number, kind: 'disease' | 'arborist') {
     keepOutM: kind === 'arborist' ? 10 : null,
     raisedBy: bo,
     raisedAt: morning,
-  } as const
+    inside: {},
+    photos: [],
+    notes: 0,
+  }
 }
 
 export function happened(kind: string, body: unknown, more: Partial<Happening> = {}): Happening {

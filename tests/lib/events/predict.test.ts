@@ -13,6 +13,7 @@ const free = { tools: {} }
 const onBreak = { attendance: { [ann]: { state: 'break', since: morning } } } as const
 const holding = { claims: { [claimId]: aClaim(1, { [ann]: 'holder', [bo]: 'helper' }) } }
 const noShift = { shifts: {} }
+const justNow = { raisedBy: ann, raisedAt: later }
 
 function command<Name extends CommandName>(name: Name, args: ArgsOf<Name>, personId = ann) {
   const whose = { id: idOf('new'), orchardId: idOf('orchard'), personId }
@@ -69,6 +70,18 @@ describe('what is refused here is refused by the referee', () => {
       { flags: { [flagId]: { ...aFlag(1, 'disease'), raisedBy: ann } } },
       command('withdraw_flag', { flag: flagId }),
       ['too_late_to_withdraw'],
+    ],
+    [
+      'nor when a lead has confirmed it',
+      { flags: { [flagId]: { ...aFlag(1, 'disease'), ...justNow, state: 'confirmed' } } },
+      command('withdraw_flag', { flag: flagId }),
+      ['too_late_to_withdraw'],
+    ],
+    [
+      'a hazard is a manager’s to clear, not a lead’s to withdraw',
+      { flags: { [flagId]: aFlag(1, 'arborist') }, me: { personId: lead, role: 'lead' } },
+      command('withdraw_flag', { flag: flagId }, lead),
+      ['only_manager_clears'],
     ],
     ['no stop without a shift', noShift, command('stop_work', {}), ['shift_not_open']],
   ]
@@ -151,7 +164,10 @@ describe('what is expected', () => {
   test('not begun leaves the tree as it was', () => {
     const asked = command('release_tree', { tree: 1, claim: claimId })
 
-    expect(foldPredicted(aState(holding), asked, later)).toMatchObject({ claims: {}, work: {} })
+    expect(foldPredicted(aState(holding), asked, later)).toMatchObject({
+      claims: {},
+      work: {},
+    })
   })
 
   test('a dealt tree that was begun without signal is finished', () => {
@@ -197,7 +213,9 @@ describe('what is expected', () => {
   test('who leaves takes no deal along, but a pair keeps its trees', () => {
     const before = aState({ ...free, deals: { 1: [ann], 2: [ann, bo] } })
 
-    expect(foldPredicted(before, command('leave', {}), later).deals).toEqual({ 2: [ann, bo] })
+    expect(foldPredicted(before, command('leave', {}), later).deals).toEqual({
+      2: [ann, bo],
+    })
   })
 
   test('an answer says what the stop asks for', () => {

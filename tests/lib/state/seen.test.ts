@@ -4,6 +4,7 @@ import { commandOf } from '@/lib/events/commands'
 import { fold } from '@/lib/events/reduce'
 import type { State } from '@/lib/events/state'
 import { seen } from '@/lib/state/seen'
+import { emptyGround } from '@/lib/state/view'
 import type { Kept } from '@/lib/sync/ports'
 
 import { aClaim, ann, aState, bo, happened, idOf, later } from '../events/a-state'
@@ -27,7 +28,8 @@ const finish: Kept = {
   answeredAt: null,
 }
 
-const nobodyKnows: ReadonlySet<string> = new Set()
+const ground = emptyGround
+const nobodyKnows = { known: new Set<string>(), ground }
 const holding = aState({ claims: { [claimId]: aClaim(1, { [ann]: 'holder' }) } })
 const finished = happened(
   'tree_finished',
@@ -45,8 +47,11 @@ test('its confirmation changes nothing that is seen, before or after it leaves t
   const known = new Set([commandId])
   const sent: Kept = { ...finish, state: 'sent', answer: { n: 11 } }
 
-  expect({ ...seen(confirmed, [finish], known), head: 0 }).toEqual({ ...before, head: 0 })
-  expect({ ...seen(confirmed, [sent], known), head: 0 }).toEqual({ ...before, head: 0 })
+  expect({ ...seen(confirmed, [finish], { known, ground }), head: 0 }).toEqual({
+    ...before,
+    head: 0,
+  })
+  expect({ ...seen(confirmed, [sent], { known, ground }), head: 0 }).toEqual({ ...before, head: 0 })
 })
 
 test('between the answer and its event nothing jumps back', () => {
@@ -68,7 +73,7 @@ test('what somebody did since is not undone by my own command that lingers', () 
     happened('break_ended', {})
   ) as State
 
-  const view = seen(ended, [kept], new Set([commandId]))
+  const view = seen(ended, [kept], { known: new Set([commandId]), ground })
 
   expect(view.attendance[ann]?.state).toBe('here')
 })
