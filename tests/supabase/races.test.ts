@@ -3,7 +3,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 
 import { engines, type TestDatabase } from '../support/engines'
-import { type Crew, codesOf, type Reply, readyCrew } from '../support/orchard'
+import { type Crew, codesOf, readyCrew } from '../support/orchard'
+import { inEitherOrder, together } from '../support/together'
 
 const rounds = 200
 
@@ -22,13 +23,11 @@ describe.each(engines)('races on $name', ({ open }) => {
 
     for (let round = 0; round < rounds; round++) {
       const tree = 1 + (round % 40)
-      const swap = round % 2 === 1
 
-      const [first, second] = await together([
-        () => (swap ? bo : ann).send('claim_tree', { tree }),
-        () => (swap ? ann : bo).send('claim_tree', { tree }),
+      const [byAnn, byBo] = await inEitherOrder(database, crew.orchard.id, round, [
+        () => ann.send('claim_tree', { tree }),
+        () => bo.send('claim_tree', { tree }),
       ])
-      const [byAnn, byBo] = swap ? [second, first] : [first, second]
 
       const annHolds = byAnn.body.n !== undefined
       const [winner, loser] = annHolds ? [byAnn, byBo] : [byBo, byAnn]
@@ -52,7 +51,7 @@ describe.each(engines)('races on $name', ({ open }) => {
     for (let round = 0; round < 20; round++) {
       const command = crypto.randomUUID()
       const claim = () => ann.send('claim_tree', { tree: 7 }, command)
-      const [first, second] = await together([claim, claim])
+      const [first, second] = await together(database, crew.orchard.id, [claim, claim])
 
       expect(first.body.n).toEqual(expect.any(Number))
       expect(second.body).toEqual(first.body)
@@ -60,21 +59,6 @@ describe.each(engines)('races on $name', ({ open }) => {
       await ann.must('release_tree', { tree: 7, claim: command })
     }
   }, 60_000)
-
-  /**
-   * The barrier: while somebody else has the orchard's lock all of these come to wait for it, each on
-   * a connection of its own, and all are let go at once. (PGlite has one connection: its queue decides.)
-   */
-  async function together(calls: [() => Promise<Reply>, () => Promise<Reply>]) {
-    const barrier = database.asOwner(
-      `with locked as (select 1 from public.orchard_heads where orchard_id = $1 for no key update)
-       select pg_sleep(0.015) from locked`,
-      [crew.orchard.id]
-    )
-    const replies = await Promise.all([calls[0](), calls[1]()])
-    await barrier
-    return replies
-  }
 
   async function holdersOf(tree: number): Promise<unknown[]> {
     const rows = await database.asOwner(
