@@ -9,7 +9,7 @@ import { openData } from '../../supabase/local/keep/open-data'
 import { hashOfCode, newCode } from '../../supabase/seed/codes'
 import { environment } from './host'
 
-const enough = 150
+const enough = 400
 
 export async function makeSetUpCodes(dataFolder: string, codesFolder: string): Promise<void> {
   mkdirSync(codesFolder)

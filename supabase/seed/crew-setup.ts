@@ -19,6 +19,9 @@ export const crewNames = [
   ...['Gaspar Lindo', 'Halina Pryce', 'Ignacio Rey', 'Jorun Tate', 'Keziah Barlow', 'Lope Arana'],
   ...['Mabli Quist', 'Nicanor Vega', 'Oona Farrow', 'Petra Ilves', 'Quirino Sanz', 'Runa Askew'],
   ...['Silas Dunmore', 'Tirza Okafor', 'Ulises Pardo', 'Viggo Hale', 'Wenna Croft', 'Ximena Luz'],
+  ...['Yorick Tamm', 'Zuleika Bask', 'Anselm Roque', 'Brona Keats', 'Calixto Mena', 'Dagny Frost'],
+  ...['Eulalia Pons', 'Fabian Orme', 'Greta Nilo', 'Hector Lund', 'Imara Swale', 'Joaquim Teel'],
+  ...['Katya Morrow', 'Leandro Cruz', 'Maren Holt', 'Nestor Abril'],
 ]
 
 export type Crew = {

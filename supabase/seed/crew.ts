@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util'
 
 import { readSettings } from '../local/settings'
 import { runCrew } from './crew-run'
+import { crewNames } from './crew-setup'
 import { keptLink } from './links-file'
 import { backendAt } from './public-client'
 
@@ -15,7 +16,7 @@ const usage = `A dozen simulated people work the open shift through the public c
   --link     a manager's link. Without it, the one that npm start left on this machine (links.json in the
              data directory, readable by its owner only; ROWCALL_DATA says where)
   --server   where Rowcall runs, if not where the link points
-  --people   1 to 24, 12 if not said
+  --people   1 to 40, 12 if not said
   --minutes  how long they work, 2 if not said
   --seed     the same number makes the same choices
   --pace     milliseconds between two things that a person does, 900 if not said
@@ -54,7 +55,7 @@ async function run(): Promise<number> {
     await backendAt(values.server ?? link),
     {
       link,
-      people: numberOf('people', 1, 24),
+      people: numberOf('people', 1, crewNames.length),
       minutes: numberOf('minutes', 0.05, 600),
       seed: numberOf('seed', 0, 1_000_000),
       paceMs: numberOf('pace', 0, 60_000),

@@ -38,7 +38,7 @@ function familyOf(id: number): number[] {
 }
 
 const parentOf = (id: number) => fieldOf(id, 'PPid')
-const residentBytes = (id: number) => fieldOf(id, 'VmRSS') * 1024
+export const residentBytes = (id: number) => fieldOf(id, 'VmRSS') * 1024
 
 function fieldOf(id: number, field: string): number {
   try {

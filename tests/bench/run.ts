@@ -8,6 +8,7 @@ import { backendAt } from '../../supabase/seed/public-client'
 import { benchHost } from './bench-host'
 import { benchClaims, benchWhatHttpAdds } from './claims'
 import { benchCommitToPhone, benchJoining, benchSheet } from './crowd'
+import { benchDay } from './day'
 import { print } from './figures'
 import { benchFirstScreen } from './first-screen'
 import { benchMap, mapFigures } from './map'
@@ -38,6 +39,7 @@ try {
   }
   print('What HTTP adds', await benchWhatHttpAdds(join(folder, 'second')))
   print('Map', mapFigures(await benchMap()))
+  print('A day of forty', await benchDay(join(folder, 'day')))
 } finally {
   rmSync(folder, { recursive: true, force: true })
 }
