@@ -24,6 +24,7 @@ const accepted = shape.object({
   shift: shape.optional(id),
   tool: shape.optional(number),
   kept: shape.optional(shape.oneOf(['also_worked', 'late'])),
+  missing: shape.optional(shape.array(text)),
 })
 export const answer = shape.union([refused, accepted]) satisfies shape.Shape<Answer>
 
@@ -168,3 +169,7 @@ export const incidents = shape.array(
   })
 )
 export type Incident = shape.Out<typeof incidents>[number]
+
+/** [tree, the newest note on it]. */
+export const notesOfRound = shape.array(shape.tuple(number, text))
+export type NotesOfRound = shape.Out<typeof notesOfRound>

@@ -13,6 +13,8 @@ export type Accepted = {
   tool?: number | undefined
   /** Work that came in too late to count as one's own. */
   kept?: 'also_worked' | 'late' | undefined
+  /** What the person lacked who did the work that a lead entered from paper: codes. */
+  missing?: string[] | undefined
 }
 export type Refused = { refused: Refusal[]; next?: NextTreeAnswer | undefined }
 export type Answer = Accepted | Refused

@@ -11,6 +11,13 @@ import type { State } from './state'
 /** `at` where the person said another time than the referee's. */
 const moment = shape.object({ at: shape.optional(instant) })
 
+/** Of who is here now. What was written of earlier hours changes nothing that phones carry. */
+const entered = shape.object({
+  attendance: shape.optional(
+    shape.object({ state: shape.oneOf(['here', 'break']), since: instant })
+  ),
+})
+
 export const attendanceFolds: Folds = {
   person_arrived: when(moment, (state, body, { personId, at }) => ({
     ...state,
@@ -21,6 +28,9 @@ export const attendanceFolds: Folds = {
   ),
   break_ended: when(moment, (state, body, { personId, at }) =>
     nowIn(state, personId, 'here', body.at ?? at)
+  ),
+  attendance_entered: when(entered, (state, { attendance }, { personId }) =>
+    attendance ? { ...state, attendance: withEntry(state.attendance, personId, attendance) } : state
   ),
   person_left: (state, _, { personId }) => ({
     ...state,

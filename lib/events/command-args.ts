@@ -234,6 +234,19 @@ export const commandArgs = {
     at,
     call: orNull(id),
   }),
+  /** What was written on paper. Without a share it is finished. */
+  enter_work: shape.object({
+    tree: number,
+    at: instant,
+    begunAt: at,
+    share: orNull(number),
+    note,
+  }),
+  enter_attendance: shape.object({
+    arrivedAt: at,
+    breaks: shape.withDefault(shape.array(shape.array(instant)), []),
+    leftAt: at,
+  }),
 
   hand_in: shape.object({ work: shape.array(shape.anything) }),
 }

@@ -74,12 +74,32 @@ begin
 end $$;
 grant execute on function public.end_break to authenticated;
 
+create function private.cannot_leave(p_orchard uuid, p_person uuid) returns jsonb
+language plpgsql stable set search_path = '' as $$
+declare
+  v_tools jsonb;
+begin
+  select jsonb_agg(tool_no order by tool_no) into v_tools
+  from public.tool_holdings where orchard_id = p_orchard and person_id = p_person and returned_at is null;
+  return private.holds_another(p_person)
+    || case when v_tools is null then '[]'::jsonb else private.code('tools_out', jsonb_build_object('tools', v_tools)) end;
+end $$;
+
+create function private.leaving(p_orchard uuid, p_person uuid, p_shift uuid, p_at timestamptz) returns jsonb
+language plpgsql volatile set search_path = '' as $$
+begin
+  return jsonb_build_object(
+    'left', array[p_person],
+    'dealsEnded', private.end_deals(p_orchard, private.deals_left_by(p_person, (
+      select array_agg(person_id) from public.attendances where shift_id = p_shift and left_at is null)), p_at));
+end $$;
+comment on function private.leaving is 'Once signed out: the part of the changes, and the end of the deals that were only for them.';
+
 create function public.leave(p_orchard uuid, p_command uuid, p_person uuid, p_at timestamptz default null) returns jsonb
 language plpgsql volatile security definer set search_path = '' as $$
 declare
   v_c private.command;
   v_here public.attendances;
-  v_tools jsonb;
   v_refused jsonb;
 begin
   v_c := private.begin_command('leave', p_orchard, p_command, p_person, 'self', jsonb_build_object('at', p_at));
@@ -87,17 +107,11 @@ begin
   if (private.open_shift(p_orchard)).id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
   v_here := private.attendance((private.open_shift(p_orchard)).id, p_person);
   if v_here.id is null then return private.refuse(v_c, private.code('not_arrived')); end if;
-  v_refused := private.holds_another(p_person);
-  select jsonb_agg(tool_no order by tool_no) into v_tools
-  from public.tool_holdings where orchard_id = p_orchard and person_id = p_person and returned_at is null;
-  if v_tools is not null then v_refused := v_refused || private.code('tools_out', jsonb_build_object('tools', v_tools)); end if;
+  v_refused := private.cannot_leave(p_orchard, p_person);
   if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
 
   perform private.sign_out(v_c, v_here.id, private.when_said(p_at, v_here.arrived_at, v_c.at));
-  return private.accept(v_c, 'person_left', jsonb_build_object(
-    'left', array[p_person],
-    'dealsEnded', private.end_deals(p_orchard, private.deals_left_by(p_person, (
-      select array_agg(person_id) from public.attendances where shift_id = v_here.shift_id and left_at is null)), v_c.at)));
+  return private.accept(v_c, 'person_left', private.leaving(p_orchard, p_person, v_here.shift_id, v_c.at));
 end $$;
 grant execute on function public.leave to authenticated;
 

@@ -4,7 +4,7 @@ create type private.coming_in as (
   how text, claim_id uuid, shift_id uuid, round_id uuid, begun_at timestamptz, people uuid[]
 );
 comment on type private.coming_in is
-  'how: holder (still holds it), dealt (kept for this person and begun without signal), late (the shift closed meanwhile), also_worked (somebody else holds or finished it, or it was closed since).';
+  'how: holder (still holds it), dealt (kept for this person and begun without signal), paper (written down, and nobody else has it), late (the shift closed meanwhile), also_worked (somebody else holds or finished it, or it was closed since).';
 
 create function private.tree_or_fail(p_orchard uuid, p_tree integer) returns public.trees
 language plpgsql stable set search_path = '' as $$

@@ -8,14 +8,16 @@ language plpgsql volatile set search_path = '' as $$
 declare
   v_at timestamptz := private.when_said(p_said_at, p_in.begun_at, p_c.at);
   v_longest_s integer := extract(epoch from p_c.at - p_in.begun_at)::integer;
-  v_seconds integer := least(greatest(coalesce(p_elapsed_s, extract(epoch from v_at - p_in.begun_at)::integer), 0), v_longest_s);
+  -- On paper often nobody wrote when it was begun.
+  v_seconds integer := case when v_longest_s is not null then
+    least(greatest(coalesce(p_elapsed_s, extract(epoch from v_at - p_in.begun_at)::integer), 0), v_longest_s) end;
   v_before public.tree_work;
 begin
   select * into v_before from public.tree_work where round_id = p_in.round_id and tree_no = p_tree;
   insert into public.visits (id, orchard_id, round_id, shift_id, tree_no, claim_id, person_id, result, share, note, at, seconds,
-    before_state, before_share, came_in_late)
+    before_state, before_share, came_in_late, from_paper)
   values (p_c.command_id, p_c.orchard_id, p_in.round_id, p_in.shift_id, p_tree, p_in.claim_id, p_c.person_id, p_result,
-    p_share, p_note, v_at, v_seconds, coalesce(v_before.state, 'unpruned'), v_before.share, p_in.how = 'late');
+    p_share, p_note, v_at, v_seconds, coalesce(v_before.state, 'unpruned'), v_before.share, p_in.how = 'late', p_c.name = 'enter_work');
   return v_seconds;
 end $$;
 comment on function private.keep_visit is 'Records the visit and what the tree was before it. Seconds are for display only.';
@@ -28,15 +30,25 @@ language plpgsql volatile set search_path = '' as $$
 declare
   v_tree public.trees := private.tree_or_fail(p_c.orchard_id, p_tree);
   v_in private.coming_in;
+begin
+  v_in := case when p_claim is not null then private.comes_in_by_claim(p_c, v_tree, p_claim)
+    else private.comes_in_by_deal(p_c, v_tree, p_begun_at) end;
+  if v_in.how is null then return private.refuse(p_c, private.code('shift_not_open')); end if;
+  return private.take_in_work(p_c, p_tree, v_in, p_result, p_share, p_note, p_said_at, p_elapsed_s);
+end $$;
+
+create function private.take_in_work(
+  p_c private.command, p_tree integer, p_in private.coming_in, p_result text, p_share integer, p_note text,
+  p_said_at timestamptz, p_elapsed_s integer, p_told jsonb default '{}'
+) returns jsonb
+language plpgsql volatile set search_path = '' as $$
+declare
+  v_in private.coming_in := p_in;
   v_shift public.shifts;
   v_body jsonb := jsonb_build_object('tree', p_tree);
   v_seconds integer;
   v_ended_how text := case when p_result = 'done' then 'finished' else 'released' end;
 begin
-  v_in := case when p_claim is not null then private.comes_in_by_claim(p_c, v_tree, p_claim)
-    else private.comes_in_by_deal(p_c, v_tree, p_begun_at) end;
-  if v_in.how is null then return private.refuse(p_c, private.code('shift_not_open')); end if;
-
   if v_in.how = 'dealt' then
     select * into v_shift from public.shifts where id = v_in.shift_id;
     -- Over at once: by now this person may hold another tree.
@@ -44,7 +56,7 @@ begin
       p_c.at, v_ended_how);
     v_in.claim_id := p_c.command_id;
   end if;
-  if v_in.how in ('dealt', 'late') then
+  if v_in.how in ('dealt', 'paper', 'late') then
     v_body := v_body || jsonb_build_object('dealsEnded', private.end_deals(p_c.orchard_id, array[p_tree], p_c.at));
   end if;
   v_body := v_body || jsonb_build_object('dirty', private.soil_tools(p_c.orchard_id, p_tree, v_in.people));
@@ -52,7 +64,7 @@ begin
   if v_in.how = 'also_worked' then
     v_seconds := private.keep_visit(p_c, p_tree, v_in, 'also_worked', p_share, p_note, p_said_at, p_elapsed_s);
     return private.accept(p_c, 'also_worked', v_body, jsonb_build_object('seconds', v_seconds), true,
-      jsonb_build_object('kept', 'also_worked'));
+      p_told || jsonb_build_object('kept', 'also_worked'));
   end if;
 
   if p_result is not null then
@@ -70,8 +82,9 @@ begin
   return private.accept(p_c,
     case when p_result = 'done' then 'tree_finished' else 'tree_released' end || case when v_in.how = 'late' then '_late' else '' end,
     v_body, jsonb_build_object('seconds', v_seconds), true,
-    case when v_in.how = 'late' then jsonb_build_object('kept', 'late') else '{}'::jsonb end);
+    p_told || case when v_in.how = 'late' then jsonb_build_object('kept', 'late') else '{}'::jsonb end);
 end $$;
+comment on function private.take_in_work is 'Once it is known how it comes in. p_told: what the answer says besides.';
 
 create function public.finish_tree(
   p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_claim uuid default null,

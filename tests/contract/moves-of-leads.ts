@@ -40,6 +40,21 @@ export const movesOfLeads: Moves = {
     from: '2026-11-01',
     to: '2027-03-31',
   }),
+  enter_work: ({ draw }) => ({
+    tree: aTree(draw),
+    at: onPaper(draw),
+    begunAt: null,
+    share: draw.of([null, null, 30]),
+    note: null,
+  }),
+  enter_attendance: ({ draw }) => {
+    const at = onPaper(draw)
+    return {
+      arrivedAt: draw.of([null, at]),
+      breaks: draw.chance(2) ? [] : [[at, minutesAfter(at, 10)]],
+      leftAt: draw.of([null, minutesAfter(at, 20)]),
+    }
+  },
   close_round: ({ state, draw }) => some('round', draw.of(Object.keys(state.rounds))),
   schedule_shift: ({ state, draw }) => {
     const round = draw.of(Object.keys(state.rounds))
@@ -153,4 +168,16 @@ function heldTools(state: State): string[] {
 
 function whyFor(ids: string[]): Record<string, string> {
   return Object.fromEntries(ids.map((id) => [id, 'went home']))
+}
+
+/** Some time of the planned day, mostly long ago; or just now. */
+function onPaper(draw: Draw): string {
+  const hour = 8 + draw.number(9)
+  return draw.chance(4)
+    ? new Date().toISOString()
+    : `2026-11-24T${String(hour).padStart(2, '0')}:00:00.000Z`
+}
+
+function minutesAfter(at: string, minutes: number): string {
+  return new Date(Date.parse(at) + minutes * 60_000).toISOString()
 }

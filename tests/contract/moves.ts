@@ -45,6 +45,8 @@ const often: Partial<Record<CommandName, number>> = {
   leave_tree: 6,
   end_claim: 2,
   answer_call: 3,
+  enter_work: 4,
+  enter_attendance: 4,
 }
 
 const moves: Moves = { ...movesOfLeads, ...movesOfCrew }

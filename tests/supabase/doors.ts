@@ -7,10 +7,12 @@ import { always, inShift, nothing, onceThereIs, onlyPlanned, type Use } from './
 import { doorsAfterPruning } from './doors-after-pruning'
 import { doorsOfCalls } from './doors-of-calls'
 import { doorsOfFlags } from './doors-of-flags'
+import { doorsOfPaper } from './doors-of-paper'
 import { plainJpeg, sha256 } from './scene'
 
 export const doors: Record<string, Use[]> = {
   ...doorsAfterPruning,
+  ...doorsOfPaper,
   create_orchard: [
     {
       right: 'anybody',
