@@ -41,4 +41,6 @@ export const routes = {
   board: () => '/board',
   calls: (incidentOf?: string) =>
     `/calls${incidentOf === undefined ? '' : `?incident=${incidentOf}`}`,
+  paper: () => '/paper',
+  fromPaper: () => '/from-paper',
 } as const

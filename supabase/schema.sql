@@ -21,6 +21,12 @@ create type private.command as (
   answer jsonb
 );
 
+create type private.on_paper as (
+  arrived_at timestamp with time zone,
+  breaks tstzrange[],
+  left_at timestamp with time zone
+);
+
 create type private.reader as (
   orchard_id uuid,
   person_id uuid,
@@ -765,12 +771,14 @@ create table visits (
   before_share integer,
   came_in_late boolean not null default false,
   undone_at timestamp with time zone,
+  from_paper boolean not null default false,
   constraint visits_note_length CHECK ((char_length(note) <= 300)),
   constraint visits_result_known CHECK ((result = ANY (ARRAY['done'::text, 'begun'::text, 'also_worked'::text]))),
   constraint visits_pkey PRIMARY KEY (id)
 );
 alter table visits enable row level security;
 comment on table visits is 'Every time somebody worked on a tree: the record, and what undo goes back to. seconds are for display only.';
+comment on column visits.from_paper is 'Entered by a lead from what was written; the event says who did.';
 
 create table wrong_codes (
   user_id uuid not null,
@@ -1745,6 +1753,82 @@ end $function$;
 comment on function end_skill(uuid,uuid,uuid,uuid,text) is 'Also of one''s own: giving up a skill harms nobody.';
 grant execute on function end_skill(uuid,uuid,uuid,uuid,text) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.enter_attendance(p_orchard uuid, p_command uuid, p_person uuid, p_arrived_at timestamp with time zone DEFAULT NULL::timestamp with time zone, p_breaks jsonb DEFAULT '[]'::jsonb, p_left_at timestamp with time zone DEFAULT NULL::timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_paper private.on_paper := (p_arrived_at, private.read_breaks(coalesce(p_breaks, '[]')), p_left_at);
+  v_shift public.shifts;
+  v_known public.attendances;
+  v_refused jsonb;
+  v_leaves boolean;
+begin
+  v_c := private.begin_command('enter_attendance', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('arrived_at', p_arrived_at, 'breaks', coalesce(p_breaks, '[]'), 'left_at', p_left_at));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(v_paper.breaks is not null and private.times_are_whole(v_paper)
+    and coalesce(private.is_moment(p_arrived_at), true) and coalesce(private.is_moment(p_left_at), true),
+    'Arrived, breaks [[from, to]] and left, one after the other.');
+  v_shift := private.shift_at(p_orchard, p_person, coalesce(p_arrived_at, lower(v_paper.breaks[1]), p_left_at));
+  v_known := private.attendance_on_paper(v_shift, p_person, v_paper);
+  v_refused := private.times_cannot_be(v_shift, v_known, v_paper, p_person, v_c.at);
+  v_leaves := p_left_at is not null and p_arrived_at is null and v_known.left_at is null;
+  -- Who is still in the count leaves it as anybody does.
+  if v_leaves then v_refused := v_refused || private.cannot_leave(p_orchard, p_person); end if;
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  if p_arrived_at is not null then
+    insert into public.attendances (id, orchard_id, shift_id, person_id, arrived_at, arrived_by, left_at, left_by)
+    values (p_command, p_orchard, v_shift.id, p_person, p_arrived_at, v_c.by_person_id, p_left_at,
+      case when p_left_at is not null then v_c.by_person_id end)
+    returning * into v_known;
+  end if;
+  insert into public.breaks (id, attendance_id, from_at, to_at)
+  select gen_random_uuid(), v_known.id, lower(b), upper(b) from unnest(v_paper.breaks) b;
+  if p_left_at is not null and p_arrived_at is null then perform private.sign_out(v_c, v_known.id, p_left_at); end if;
+  return private.accept(v_c, 'attendance_entered', jsonb_build_object('attendance', private.attendance_told(v_known.id))
+    || case when v_leaves then private.leaving(p_orchard, p_person, v_known.shift_id, v_c.at) else '{}'::jsonb end);
+end $function$;
+comment on function enter_attendance(uuid,uuid,uuid,timestamp with time zone,jsonb,timestamp with time zone) is 'From paper, by a lead: when p_person came, rested and went; each part may be left out where it is known.';
+grant execute on function enter_attendance(uuid,uuid,uuid,timestamp with time zone,jsonb,timestamp with time zone) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.enter_work(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_at timestamp with time zone, p_begun_at timestamp with time zone DEFAULT NULL::timestamp with time zone, p_share integer DEFAULT NULL::integer, p_note text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_tree public.trees;
+  v_shift public.shifts;
+  v_in private.coming_in;
+  v_refused jsonb;
+  v_result text := case when p_share is null then 'done' else 'begun' end;
+  v_missing text[];
+begin
+  v_c := private.begin_command('enter_work', p_orchard, p_command, p_person, 'lead', jsonb_build_object(
+    'tree', p_tree, 'at', p_at, 'begun_at', p_begun_at, 'share', p_share, 'note', p_note));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.is_moment(p_at) and coalesce(p_begun_at <= p_at, true) and coalesce(p_share between 1 and 99, true)
+    and coalesce(char_length(p_note) <= 300, true), 'p_at, after p_begun_at; a share is 1 to 99 percent, a note has up to 300 characters.');
+  v_tree := private.tree_or_fail(p_orchard, p_tree);
+  v_shift := private.shift_at(p_orchard, p_person, p_at);
+  v_refused := private.cannot_be_entered(v_tree, v_shift, p_person, v_result, p_at);
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  v_in := private.comes_in_on_paper(v_c, v_tree, v_shift, p_at, p_begun_at);
+  v_missing := private.missing_on_paper(v_shift, p_person, p_at);
+  return private.take_in_work(v_c, p_tree, v_in, v_result, p_share, p_note, p_at, null,
+    jsonb_build_object('missing', case when v_missing <> '{}' then v_missing end));
+end $function$;
+comment on function enter_work(uuid,uuid,uuid,integer,timestamp with time zone,timestamp with time zone,integer,text) is 'From paper, by a lead: p_person finished this tree at p_at, or left it half done with a share.';
+grant execute on function enter_work(uuid,uuid,uuid,integer,timestamp with time zone,timestamp with time zone,integer,text) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.events_after(p_orchard uuid, p_person uuid, p_epoch uuid, p_n bigint)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -2116,7 +2200,6 @@ AS $function$
 declare
   v_c private.command;
   v_here public.attendances;
-  v_tools jsonb;
   v_refused jsonb;
 begin
   v_c := private.begin_command('leave', p_orchard, p_command, p_person, 'self', jsonb_build_object('at', p_at));
@@ -2124,17 +2207,11 @@ begin
   if (private.open_shift(p_orchard)).id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
   v_here := private.attendance((private.open_shift(p_orchard)).id, p_person);
   if v_here.id is null then return private.refuse(v_c, private.code('not_arrived')); end if;
-  v_refused := private.holds_another(p_person);
-  select jsonb_agg(tool_no order by tool_no) into v_tools
-  from public.tool_holdings where orchard_id = p_orchard and person_id = p_person and returned_at is null;
-  if v_tools is not null then v_refused := v_refused || private.code('tools_out', jsonb_build_object('tools', v_tools)); end if;
+  v_refused := private.cannot_leave(p_orchard, p_person);
   if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
 
   perform private.sign_out(v_c, v_here.id, private.when_said(p_at, v_here.arrived_at, v_c.at));
-  return private.accept(v_c, 'person_left', jsonb_build_object(
-    'left', array[p_person],
-    'dealsEnded', private.end_deals(p_orchard, private.deals_left_by(p_person, (
-      select array_agg(person_id) from public.attendances where shift_id = v_here.shift_id and left_at is null)), v_c.at)));
+  return private.accept(v_c, 'person_left', private.leaving(p_orchard, p_person, v_here.shift_id, v_c.at));
 end $function$;
 grant execute on function leave(uuid,uuid,uuid,timestamp with time zone) to authenticated;
 
@@ -2394,6 +2471,36 @@ end $function$;
 comment on function names(uuid,uuid[]) is 'Asked for by id, people who left have names too; forgotten people have none.';
 grant execute on function names(uuid,uuid[]) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.notes_of_round(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_round uuid;
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  v_round := (private.work_round(p_orchard)).id;
+  return (
+    select coalesce(jsonb_agg(jsonb_build_array(tree_no, note) order by tree_no), '[]')
+    from (
+      select distinct on (tree_no) tree_no, note
+      from (
+        select tree_no, note, at from public.visits
+        where orchard_id = p_orchard and round_id = v_round and result = 'begun' and undone_at is null
+        union all
+        select tree_no, note, raised_at from public.flags where orchard_id = p_orchard and ended_at is null
+        union all
+        select tree_no, note, marked_at from public.big_cut_marks
+        where orchard_id = p_orchard and round_id = v_round and ended_at is null) notes
+      where note is not null and note <> ''
+      order by tree_no, at desc) latest
+  );
+end $function$;
+comment on function notes_of_round(uuid) is 'For leads: [[tree, note]], the newest of each tree, of the same kinds as tree_notes.';
+grant execute on function notes_of_round(uuid) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.open_round(p_orchard uuid, p_command uuid, p_person uuid, p_kind text, p_season integer, p_species text[], p_from date, p_to date)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -2625,6 +2732,38 @@ begin
     select a from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null);
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.attendance_on_paper(p_shift shifts, p_person uuid, p_paper private.on_paper)
+ RETURNS attendances
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select a from public.attendances a
+    where a.shift_id = p_shift.id and a.person_id = p_person
+      and a.arrived_at <= coalesce(p_paper.arrived_at, lower(p_paper.breaks[1]), p_paper.left_at)
+    order by a.arrived_at desc limit 1);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.attendance_told(p_attendance uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select jsonb_build_object('state', case when b.id is not null and b.to_at is null then 'break' else 'here' end,
+      'since', private.instant(coalesce(b.to_at, b.from_at, a.arrived_at)))
+    from public.attendances a
+    join public.shifts s on s.id = a.shift_id and s.state = 'open'
+    left join lateral (
+      select id, from_at, to_at from public.breaks where attendance_id = a.id order by from_at desc, to_at is null desc limit 1) b on true
+    where a.id = p_attendance and a.left_at is null);
+end $function$;
+comment on function private.attendance_told(uuid) is 'As the snapshot has it; null for who is not here now.';
+
 CREATE OR REPLACE FUNCTION private.back_at_tree(p_claim claims, p_shift uuid)
  RETURNS TABLE(person_id uuid, part text)
  LANGUAGE plpgsql
@@ -2750,49 +2889,11 @@ AS $function$
 declare
   v_tree public.trees := private.tree_or_fail(p_c.orchard_id, p_tree);
   v_in private.coming_in;
-  v_shift public.shifts;
-  v_body jsonb := jsonb_build_object('tree', p_tree);
-  v_seconds integer;
-  v_ended_how text := case when p_result = 'done' then 'finished' else 'released' end;
 begin
   v_in := case when p_claim is not null then private.comes_in_by_claim(p_c, v_tree, p_claim)
     else private.comes_in_by_deal(p_c, v_tree, p_begun_at) end;
   if v_in.how is null then return private.refuse(p_c, private.code('shift_not_open')); end if;
-
-  if v_in.how = 'dealt' then
-    select * into v_shift from public.shifts where id = v_in.shift_id;
-    -- Over at once: by now this person may hold another tree.
-    perform private.open_claim(p_c, v_shift, (p_c.person_id, p_tree, 'work', 'prune', false, '{}', '{}', null), v_in.begun_at,
-      p_c.at, v_ended_how);
-    v_in.claim_id := p_c.command_id;
-  end if;
-  if v_in.how in ('dealt', 'late') then
-    v_body := v_body || jsonb_build_object('dealsEnded', private.end_deals(p_c.orchard_id, array[p_tree], p_c.at));
-  end if;
-  v_body := v_body || jsonb_build_object('dirty', private.soil_tools(p_c.orchard_id, p_tree, v_in.people));
-
-  if v_in.how = 'also_worked' then
-    v_seconds := private.keep_visit(p_c, p_tree, v_in, 'also_worked', p_share, p_note, p_said_at, p_elapsed_s);
-    return private.accept(p_c, 'also_worked', v_body, jsonb_build_object('seconds', v_seconds), true,
-      jsonb_build_object('kept', 'also_worked'));
-  end if;
-
-  if p_result is not null then
-    v_seconds := private.keep_visit(p_c, p_tree, v_in, p_result, p_share, p_note, p_said_at, p_elapsed_s);
-    if private.is_pruning(v_in.claim_id) then
-      v_body := v_body || jsonb_build_object('work', private.set_work(
-        p_c.orchard_id, v_in.round_id, p_tree, p_result, p_share, p_note, p_c.at));
-    end if;
-  end if;
-  if v_in.how = 'holder' then
-    perform private.end_claim(v_in.claim_id, p_c.at, v_ended_how);
-    v_body := v_body || jsonb_build_object('claimsEnded', jsonb_build_array(v_in.claim_id));
-  end if;
-  if v_in.how = 'late' then v_body := v_body || jsonb_build_object('shift', v_in.shift_id); end if;
-  return private.accept(p_c,
-    case when p_result = 'done' then 'tree_finished' else 'tree_released' end || case when v_in.how = 'late' then '_late' else '' end,
-    v_body, jsonb_build_object('seconds', v_seconds), true,
-    case when v_in.how = 'late' then jsonb_build_object('kept', 'late') else '{}'::jsonb end);
+  return private.take_in_work(p_c, p_tree, v_in, p_result, p_share, p_note, p_said_at, p_elapsed_s);
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.call_or_fail(p_orchard uuid, p_call uuid)
@@ -2860,6 +2961,29 @@ begin
   return private.trees_with(v_refusals);
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.cannot_be_entered(p_tree trees, p_shift shifts, p_person uuid, p_result text, p_at timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_round public.rounds;
+  v_refused jsonb := '[]';
+begin
+  if p_shift.id is null then return private.code('not_in_shift'); end if;
+  select * into v_round from public.rounds where id = p_shift.round_id;
+  if p_tree.life <> 'standing' then v_refused := v_refused || private.code('tree_not_standing'); end if;
+  if not p_tree.species = any (v_round.species) then v_refused := v_refused || private.code('tree_not_in_round'); end if;
+  -- The phone may have sent it meanwhile, or the sheet is entered a second time.
+  if exists (
+    select 1 from public.visits v
+    where v.shift_id = p_shift.id and v.tree_no = p_tree.no and v.person_id = p_person and v.undone_at is null
+      and ((v.result = 'done' and p_result = 'done') or (v.from_paper and v.at = p_at)))
+  then v_refused := v_refused || private.code('already_entered', jsonb_build_object('tree', p_tree.no)); end if;
+  return v_refused;
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.cannot_go_back(p_c private.command, p_claim claims, p_shift shifts)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -2880,6 +3004,21 @@ begin
     and not exists (select 1 from private.back_at_tree(p_claim, p_shift.id) where part = 'helper')
   then v_refused := v_refused || private.code('two_people_needed'); end if;
   return v_refused;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.cannot_leave(p_orchard uuid, p_person uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_tools jsonb;
+begin
+  select jsonb_agg(tool_no order by tool_no) into v_tools
+  from public.tool_holdings where orchard_id = p_orchard and person_id = p_person and returned_at is null;
+  return private.holds_another(p_person)
+    || case when v_tools is null then '[]'::jsonb else private.code('tools_out', jsonb_build_object('tools', v_tools)) end;
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.cannot_take_back(p_c private.command, p_flag flags)
@@ -3141,6 +3280,31 @@ begin
         and d.dealt_at <= p_c.at and coalesce(d.ended_at, p_c.at) >= v_begun)
   then v_how := case when v_shift.state = 'open' then 'dealt' else 'late' end; end if;
   return (v_how, null::uuid, v_shift.id, v_shift.round_id, greatest(v_begun, v_shift.opened_at), array[p_c.person_id]);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.comes_in_on_paper(p_c private.command, p_tree trees, p_shift shifts, p_at timestamp with time zone, p_begun_at timestamp with time zone)
+ RETURNS private.coming_in
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_claim public.claims := private.open_claim_of(p_c.person_id);
+  v_how text := 'also_worked';
+begin
+  if v_claim.tree_no is distinct from p_tree.no then v_claim := null; end if;
+  if v_claim.id is not null then
+    v_how := 'holder';
+  elsif private.is_free_in(p_tree, p_shift.round_id) and not exists (
+    -- Who came later saw more of it.
+    select 1 from public.visits v
+    where v.round_id = p_shift.round_id and v.tree_no = p_tree.no and v.person_id <> p_c.person_id
+      and v.at > p_at and v.undone_at is null and v.result <> 'also_worked')
+  then
+    v_how := case when p_shift.state = 'open' then 'paper' else 'late' end;
+  end if;
+  return (v_how, v_claim.id, p_shift.id, p_shift.round_id, coalesce(p_begun_at, case when v_claim.opened_at < p_at then v_claim.opened_at end),
+    coalesce(private.people_in(v_claim.id), array[p_c.person_id]));
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.crew_state(p_reader private.reader)
@@ -3529,6 +3693,31 @@ begin
   return private.code('holds_another', jsonb_build_object('claim', v_claim.id, 'tree', v_claim.tree_no));
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.hours_in(p_shift shifts, p_now timestamp with time zone)
+ RETURNS TABLE(person_id uuid, stays jsonb, here_s integer, break_s integer)
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return query
+    with stays as (
+      select a.id, a.person_id, a.arrived_at, coalesce(a.left_at, p_shift.closed_at, p_now) as until, a.left_at
+      from public.attendances a where a.shift_id = p_shift.id
+    ), rests as (
+      -- A break that nobody ended lasts until its stay does.
+      select s.id, sum(extract(epoch from least(coalesce(b.to_at, s.until), s.until) - least(b.from_at, s.until))) as seconds
+      from stays s join public.breaks b on b.attendance_id = s.id group by s.id
+    )
+    select s.person_id,
+      jsonb_agg(jsonb_build_array(private.instant(s.arrived_at), private.instant(s.left_at)) order by s.arrived_at),
+      round(sum(extract(epoch from s.until - s.arrived_at)))::integer,
+      round(coalesce(sum(r.seconds), 0))::integer
+    from stays s left join rests r on r.id = s.id
+    group by s.person_id;
+end $function$;
+comment on function private.hours_in(shifts,timestamp with time zone) is 'stays: [[arrived, left or null]]. here_s counts breaks too; break_s is how much of it they were.';
+
 CREATE OR REPLACE FUNCTION private.house_rule(p_orchard uuid, p_key text)
  RETURNS numeric
  LANGUAGE plpgsql
@@ -3833,14 +4022,16 @@ AS $function$
 declare
   v_at timestamptz := private.when_said(p_said_at, p_in.begun_at, p_c.at);
   v_longest_s integer := extract(epoch from p_c.at - p_in.begun_at)::integer;
-  v_seconds integer := least(greatest(coalesce(p_elapsed_s, extract(epoch from v_at - p_in.begun_at)::integer), 0), v_longest_s);
+  -- On paper often nobody wrote when it was begun.
+  v_seconds integer := case when v_longest_s is not null then
+    least(greatest(coalesce(p_elapsed_s, extract(epoch from v_at - p_in.begun_at)::integer), 0), v_longest_s) end;
   v_before public.tree_work;
 begin
   select * into v_before from public.tree_work where round_id = p_in.round_id and tree_no = p_tree;
   insert into public.visits (id, orchard_id, round_id, shift_id, tree_no, claim_id, person_id, result, share, note, at, seconds,
-    before_state, before_share, came_in_late)
+    before_state, before_share, came_in_late, from_paper)
   values (p_c.command_id, p_c.orchard_id, p_in.round_id, p_in.shift_id, p_tree, p_in.claim_id, p_c.person_id, p_result,
-    p_share, p_note, v_at, v_seconds, coalesce(v_before.state, 'unpruned'), v_before.share, p_in.how = 'late');
+    p_share, p_note, v_at, v_seconds, coalesce(v_before.state, 'unpruned'), v_before.share, p_in.how = 'late', p_c.name = 'enter_work');
   return v_seconds;
 end $function$;
 comment on function private.keep_visit(private.command,integer,private.coming_in,text,integer,text,timestamp with time zone,integer) is 'Records the visit and what the tree was before it. Seconds are for display only.';
@@ -3854,6 +4045,30 @@ AS $function$
 begin
   return (
     select max(version) from public.briefings where shift_id = p_shift);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.leaving(p_orchard uuid, p_person uuid, p_shift uuid, p_at timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  return jsonb_build_object(
+    'left', array[p_person],
+    'dealsEnded', private.end_deals(p_orchard, private.deals_left_by(p_person, (
+      select array_agg(person_id) from public.attendances where shift_id = p_shift and left_at is null)), p_at));
+end $function$;
+comment on function private.leaving(uuid,uuid,uuid,timestamp with time zone) is 'Once signed out: the part of the changes, and the end of the deals that were only for them.';
+
+CREATE OR REPLACE FUNCTION private.left_by_closing(p_attendance attendances)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return p_attendance.left_at is not null and exists (
+    select 1 from public.shifts s where s.id = p_attendance.shift_id and s.closed_at = p_attendance.left_at);
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.left_open(p_shift shifts)
@@ -4282,6 +4497,30 @@ begin
   return v_missing;
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.missing_on_paper(p_shift shifts, p_person uuid, p_at timestamp with time zone)
+ RETURNS text[]
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_person public.people;
+begin
+  select * into v_person from public.people where orchard_id = p_shift.orchard_id and id = p_person;
+  return array(
+    select missing ->> 'code' from jsonb_array_elements(
+      private.missing_consent(p_shift.orchard_id, v_person, p_shift) || private.missing_briefing(p_shift, p_person)) missing
+    -- Whether the adult stood there then is not known now.
+    where missing ->> 'code' <> 'adult_missing'
+    union all
+    select 'equipment_not_checked' where not private.equipment_passed(p_shift.id, p_person)
+    union all
+    select 'not_arrived' where not exists (
+      select 1 from public.attendances a
+      where a.shift_id = p_shift.id and a.person_id = p_person and p_at between a.arrived_at and coalesce(a.left_at, p_at)));
+end $function$;
+comment on function private.missing_on_paper(shifts,uuid,timestamp with time zone) is 'What this person lacked when they worked, as codes; it refuses nothing any more.';
+
 CREATE OR REPLACE FUNCTION private.missing_to_take_over(p_orchard uuid, p_claim claims, p_to uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -4703,6 +4942,74 @@ AS $function$
     offset 0) put_down
 $function$;
 
+CREATE OR REPLACE FUNCTION private.read_breaks(p_breaks jsonb)
+ RETURNS tstzrange[]
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  if jsonb_typeof(p_breaks) is distinct from 'array' or jsonb_array_length(p_breaks) > 12 then return null; end if;
+  return array(
+    select tstzrange((x ->> 0)::timestamptz, (x ->> 1)::timestamptz) from jsonb_array_elements(p_breaks) x);
+exception when data_exception or invalid_datetime_format or datetime_field_overflow then
+  return null;
+end $function$;
+comment on function private.read_breaks(jsonb) is '[[from, to]] in order; null where it is none.';
+
+CREATE OR REPLACE FUNCTION private.record_of_people(p_shift shifts, p_now timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    with helped as (
+      select cp.person_id, count(*) as trees
+      from public.claims c join public.claim_people cp on cp.claim_id = c.id and cp.part = 'helper' and cp.to_at = c.ended_at
+      where c.shift_id = p_shift.id and c.ended_how = 'finished' and c.kind = 'prune' and c.tree_no is not null
+      group by cp.person_id
+    ), visited as (
+      select v.person_id, count(*) filter (where v.result = 'also_worked') as also, count(*) filter (where v.from_paper) as paper
+      from public.visits v where v.shift_id = p_shift.id and v.undone_at is null group by v.person_id
+    ), pruned as (
+      select t.person_id, count(*) filter (where t.result = 'done') as done, count(*) filter (where t.result = 'begun') as begun
+      from private.trees_in(p_shift) t group by t.person_id
+    ), everybody as (
+      select a.person_id from public.attendances a where a.shift_id = p_shift.id
+      union select person_id from visited
+      union select person_id from helped
+    )
+    select coalesce(jsonb_agg(jsonb_build_object(
+      'person', e.person_id, 'stays', coalesce(h.stays, '[]'), 'hereS', coalesce(h.here_s, 0), 'breakS', coalesce(h.break_s, 0),
+      'done', coalesce(p.done, 0), 'begun', coalesce(p.begun, 0), 'helped', coalesce(x.trees, 0),
+      'alsoWorked', coalesce(v.also, 0), 'fromPaper', coalesce(v.paper, 0)) order by e.person_id), '[]')
+    from everybody e
+    left join private.hours_in(p_shift, p_now) h using (person_id)
+    left join pruned p using (person_id)
+    left join helped x using (person_id)
+    left join visited v using (person_id));
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.record_of_stops(p_shift uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select coalesce(jsonb_agg(jsonb_build_object(
+      'stop', s.id, 'block', s.block_no, 'calledBy', s.called_by, 'calledAt', private.instant(s.called_at),
+      'resumedAt', private.instant(s.resumed_at),
+      'answers', (
+        select coalesce(jsonb_agg(jsonb_build_object('person', a.person_id, 'answer', a.phase, 'at', private.instant(a.at),
+          'byLead', a.how = 'seen_by_lead') order by a.at, a.person_id, a.phase), '[]')
+        from public.stop_answers a where a.stop_id = s.id)) order by s.called_at), '[]')
+    from public.stops s where s.shift_id = p_shift);
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.refuse(p_c private.command, p_refused jsonb, p_extra jsonb DEFAULT '{}'::jsonb)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -4835,6 +5142,24 @@ AS $function$
 $function$;
 comment on function private.sheet_of_trees(uuid,text[],integer,integer) is 'Columns in the order of tree numbers. What is not known is 0, and null for positions.';
 
+CREATE OR REPLACE FUNCTION private.shift_at(p_orchard uuid, p_person uuid, p_at timestamp with time zone)
+ RETURNS shifts
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select s from public.shifts s
+    left join public.attendances a on a.shift_id = s.id and a.person_id = p_person
+    where s.orchard_id = p_orchard and s.state <> 'scheduled'
+      and p_at between least(s.opened_at, s.starts_at)
+        and case s.state when 'open' then clock_timestamp() else greatest(s.closed_at, s.ends_at) end
+    order by (p_at between s.opened_at and coalesce(s.closed_at, p_at)) desc, (a.id is not null) desc, s.opened_at desc
+    limit 1);
+end $function$;
+comment on function private.shift_at(uuid,uuid,timestamp with time zone) is 'The shift that a time on paper belongs to, also a closed one. A shift that was opened late, or closed early because the power failed, still has its planned hours.';
+
 CREATE OR REPLACE FUNCTION private.shift_or_fail(p_orchard uuid, p_shift uuid)
  RETURNS shifts
  LANGUAGE plpgsql
@@ -4946,6 +5271,55 @@ begin
   return v_taken;
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.take_in_work(p_c private.command, p_tree integer, p_in private.coming_in, p_result text, p_share integer, p_note text, p_said_at timestamp with time zone, p_elapsed_s integer, p_told jsonb DEFAULT '{}'::jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_in private.coming_in := p_in;
+  v_shift public.shifts;
+  v_body jsonb := jsonb_build_object('tree', p_tree);
+  v_seconds integer;
+  v_ended_how text := case when p_result = 'done' then 'finished' else 'released' end;
+begin
+  if v_in.how = 'dealt' then
+    select * into v_shift from public.shifts where id = v_in.shift_id;
+    -- Over at once: by now this person may hold another tree.
+    perform private.open_claim(p_c, v_shift, (p_c.person_id, p_tree, 'work', 'prune', false, '{}', '{}', null), v_in.begun_at,
+      p_c.at, v_ended_how);
+    v_in.claim_id := p_c.command_id;
+  end if;
+  if v_in.how in ('dealt', 'paper', 'late') then
+    v_body := v_body || jsonb_build_object('dealsEnded', private.end_deals(p_c.orchard_id, array[p_tree], p_c.at));
+  end if;
+  v_body := v_body || jsonb_build_object('dirty', private.soil_tools(p_c.orchard_id, p_tree, v_in.people));
+
+  if v_in.how = 'also_worked' then
+    v_seconds := private.keep_visit(p_c, p_tree, v_in, 'also_worked', p_share, p_note, p_said_at, p_elapsed_s);
+    return private.accept(p_c, 'also_worked', v_body, jsonb_build_object('seconds', v_seconds), true,
+      p_told || jsonb_build_object('kept', 'also_worked'));
+  end if;
+
+  if p_result is not null then
+    v_seconds := private.keep_visit(p_c, p_tree, v_in, p_result, p_share, p_note, p_said_at, p_elapsed_s);
+    if private.is_pruning(v_in.claim_id) then
+      v_body := v_body || jsonb_build_object('work', private.set_work(
+        p_c.orchard_id, v_in.round_id, p_tree, p_result, p_share, p_note, p_c.at));
+    end if;
+  end if;
+  if v_in.how = 'holder' then
+    perform private.end_claim(v_in.claim_id, p_c.at, v_ended_how);
+    v_body := v_body || jsonb_build_object('claimsEnded', jsonb_build_array(v_in.claim_id));
+  end if;
+  if v_in.how = 'late' then v_body := v_body || jsonb_build_object('shift', v_in.shift_id); end if;
+  return private.accept(p_c,
+    case when p_result = 'done' then 'tree_finished' else 'tree_released' end || case when v_in.how = 'late' then '_late' else '' end,
+    v_body, jsonb_build_object('seconds', v_seconds), true,
+    p_told || case when v_in.how = 'late' then jsonb_build_object('kept', 'late') else '{}'::jsonb end);
+end $function$;
+comment on function private.take_in_work(private.command,integer,private.coming_in,text,integer,text,timestamp with time zone,integer,jsonb) is 'Once it is known how it comes in. p_told: what the answer says besides.';
+
 CREATE OR REPLACE FUNCTION private.tell_of_call(p_c private.command, p_call calls, p_kind text, p_facts jsonb)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -4995,6 +5369,55 @@ begin
   delete from auth.users u
   where u.is_anonymous and u.created_at < now() - interval '24 hours'
     and not exists (select 1 from public.logins l where l.user_id = u.id);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.times_are_whole(p_paper private.on_paper)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select coalesce(p_paper.arrived_at, p_paper.left_at, lower(p_paper.breaks[1])) is not null
+    and (p_paper.arrived_at < p_paper.left_at) is not false
+    and not exists (
+      select 1 from unnest(p_paper.breaks) b
+      where isempty(b) or private.is_moment(lower(b)) is not true or private.is_moment(upper(b)) is not true
+        or lower(b) < p_paper.arrived_at or upper(b) > p_paper.left_at)
+    and not exists (
+      select 1 from unnest(p_paper.breaks) with ordinality a (b, i)
+      join unnest(p_paper.breaks) with ordinality c (b, i) on a.i < c.i and upper(a.b) > lower(c.b))
+$function$;
+comment on function private.times_are_whole(private.on_paper) is 'Some time is there, and they come one after the other: arrived, breaks, left.';
+
+CREATE OR REPLACE FUNCTION private.times_cannot_be(p_shift shifts, p_known attendances, p_paper private.on_paper, p_person uuid, p_now timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_last timestamptz := coalesce(p_paper.left_at, upper(p_paper.breaks[cardinality(p_paper.breaks)]), p_paper.arrived_at);
+  v_refused jsonb := '[]';
+begin
+  if p_shift.id is null or v_last > p_now or (private.shift_at(p_shift.orchard_id, p_person, v_last)).id is distinct from p_shift.id
+  then return private.code('not_in_shift'); end if;
+
+  if p_paper.arrived_at is not null then
+    if exists (
+      select 1 from public.attendances a where a.shift_id = p_shift.id and a.person_id = p_person
+        and tstzrange(a.arrived_at, a.left_at, '[]') && tstzrange(p_paper.arrived_at, p_paper.left_at))
+    then v_refused := v_refused || private.code('already_here'); end if;
+    if p_paper.left_at is null and p_shift.state = 'closed' then v_refused := v_refused || private.code('leaving_missing'); end if;
+    return v_refused;
+  end if;
+  if p_known.id is null then return private.code('not_arrived'); end if;
+  if exists (
+    select 1 from public.breaks b, unnest(p_paper.breaks) said
+    where b.attendance_id = p_known.id and tstzrange(b.from_at, b.to_at) && said)
+  then v_refused := v_refused || private.code('already_entered'); end if;
+  if p_known.left_at is not null and (v_last > p_known.left_at or (p_paper.left_at is not null and not private.left_by_closing(p_known)))
+  then v_refused := v_refused || private.code('left_before'); end if;
+  return v_refused;
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.today(p_orchard uuid)
@@ -5090,6 +5513,22 @@ AS $function$
     private.whole_in(r -> 'latE7', -900000000, 900000000), private.whole_in(r -> 'lonE7', -1800000000, 1800000000)
   from jsonb_array_elements(p_trees) with ordinality as x (r, n)
 $function$;
+
+CREATE OR REPLACE FUNCTION private.trees_in(p_shift shifts)
+ RETURNS TABLE(tree_no integer, block_no integer, person_id uuid, result text)
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return query
+    select distinct on (v.tree_no) v.tree_no, t.block_no, v.person_id, v.result
+    from public.visits v
+    join public.trees t on t.orchard_id = v.orchard_id and t.no = v.tree_no
+    where v.shift_id = p_shift.id and v.undone_at is null and v.result in ('done', 'begun') and private.is_pruning(v.claim_id)
+    order by v.tree_no, (v.result = 'done') desc, v.at desc, v.id;
+end $function$;
+comment on function private.trees_in(shifts) is 'Each tree that was pruned in this shift once, by whoever finished it last, or else left it half done last: so that people and blocks add up to the same.';
 
 CREATE OR REPLACE FUNCTION private.trees_in_hand_state(p_orchard uuid)
  RETURNS jsonb
@@ -5689,6 +6128,38 @@ begin
   return private.accept(v_c, 'off_changed', jsonb_build_object('shift', v_shift.id, 'what', p_what, 'reason', p_reason));
 end $function$;
 grant execute on function set_off_today(uuid,uuid,uuid,text,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.shift_record(p_orchard uuid, p_shift uuid DEFAULT NULL::uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_shift public.shifts;
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  select * into v_shift from public.shifts s
+  where s.orchard_id = p_orchard and case when p_shift is null then s.state <> 'scheduled' else s.id = p_shift end
+  order by s.opened_at desc nulls last limit 1;
+  if v_shift.id is null then
+    if p_shift is null then return null; end if;
+    perform private.fail(404, 'no_such_shift', 'There is no such shift.');
+  end if;
+
+  return jsonb_build_object(
+    'shift', v_shift.id, 'date', v_shift.on_date, 'state', v_shift.state,
+    'openedAt', private.instant(v_shift.opened_at), 'closedAt', private.instant(v_shift.closed_at),
+    'people', private.record_of_people(v_shift, clock_timestamp()),
+    'blocks', (
+      select coalesce(jsonb_agg(jsonb_build_object('block', block_no, 'done', done, 'begun', begun) order by block_no), '[]')
+      from (
+        select block_no, count(*) filter (where result = 'done') as done, count(*) filter (where result = 'begun') as begun
+        from private.trees_in(v_shift) group by block_no) by_block),
+    'stops', private.record_of_stops(v_shift.id));
+end $function$;
+comment on function shift_record(uuid,uuid) is 'For leads. p_shift null: the one that was opened last, also when it is closed.';
+grant execute on function shift_record(uuid,uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.sign_briefing(p_orchard uuid, p_command uuid, p_person uuid, p_version integer, p_language text, p_how text)
  RETURNS jsonb

@@ -10,6 +10,7 @@ import { useLeadWords } from '../crew/use-lead-words'
 import { ButtonLink } from '../ui/ButtonLink'
 import { BlockCard } from './BlockCard'
 import { FlagList } from './FlagList'
+import { NeedsSomebody } from './NeedsSomebody'
 import { OnSite } from './OnSite'
 import { progressOf } from './progress'
 
@@ -49,6 +50,7 @@ export function BoardScreen() {
           {hasRound ? board.openMap : board.toShift}
         </ButtonLink>
       </div>
+      {isOpen && <NeedsSomebody />}
       {blocks.length === 0 && <NoTrees />}
       <div className="block-cards">
         {blocks.map((block) => {

@@ -13,18 +13,23 @@ export type BlockPicture = {
   height: number
   /** In units of the picture: canopies and marks are drawn so large. */
   spacing: number
+  /** Units to a metre. */
+  scale: number
   dots: readonly Dot[]
 }
 
-const width = 300
-const height = 200
+const onBoard = { width: 300, height: 200 }
 
 /** The block in the middle of the picture, with a spacing of air around it. */
-export function pictureOf(block: Block, trees: readonly Tree[]): BlockPicture {
+export function pictureOf(
+  block: Block,
+  trees: readonly Tree[],
+  { width, height } = onBoard
+): BlockPicture {
   const own = trees.filter((tree) => tree.block === block.no && stands(tree))
   const positions = positionsOf(own, [block])
   const origin = positions.values().next().value?.position
-  if (!origin) return { width, height, spacing: 10, dots: [] }
+  if (!origin) return { width, height, spacing: 10, scale: 1, dots: [] }
 
   const metres = own.map(({ no }) => {
     const { eastM, northM } = offsetFrom(origin, positions.get(no)?.position ?? origin)
@@ -41,6 +46,7 @@ export function pictureOf(block: Block, trees: readonly Tree[]): BlockPicture {
     width,
     height,
     spacing: Math.min(block.treeSpacingM, block.rowSpacingM) * scale,
+    scale,
     dots: metres.map(({ no, x, y }) => ({
       no,
       x: round(left + (x - minX + airM) * scale),

@@ -181,6 +181,20 @@ export const screens: Record<ScreenName, Screen> = {
       return ({ query }) => <CallsScreen incidentOf={query.get('incident')} />
     },
   },
+  paper: {
+    gate: 'lead',
+    load: async () => {
+      const { PaperScreen } = await import('../paper/PaperScreen')
+      return () => <PaperScreen />
+    },
+  },
+  fromPaper: {
+    gate: 'lead',
+    load: async () => {
+      const { FromPaperScreen } = await import('../paper/FromPaperScreen')
+      return () => <FromPaperScreen />
+    },
+  },
   person: {
     gate: 'lead',
     load: async () => {

@@ -31,6 +31,8 @@ export const screenPaths = {
   lookOver: /^\/look-over$/,
   board: /^\/board$/,
   calls: /^\/calls$/,
+  paper: /^\/paper$/,
+  fromPaper: /^\/from-paper$/,
   person: /^\/people\/([^/]+)$/,
   people: /^\/people$/,
 } as const satisfies Partial<Record<keyof typeof routes, RegExp>>

@@ -171,5 +171,47 @@ export const incidents = shape.array(
 export type Incident = shape.Out<typeof incidents>[number]
 
 /** [tree, the newest note on it]. */
-export const notesOfRound = shape.array(shape.tuple(number, text))
+export const notesOfRound = shape.array(shape.tuple([number, text]))
 export type NotesOfRound = shape.Out<typeof notesOfRound>
+
+const stopAnswered = shape.object({
+  person: id,
+  answer: shapes.stopAnswer,
+  at: instant,
+  byLead: shape.boolean,
+})
+export const shiftRecord = shape.nullable(
+  shape.object({
+    shift: id,
+    date: shapes.dateOnly,
+    state: shape.oneOf(['open', 'closed']),
+    openedAt: instant,
+    closedAt: shapes.orNull(instant),
+    people: shape.array(
+      shape.object({
+        person: id,
+        /** [arrived, left]: null for who is still here. */
+        stays: shape.array(shape.tuple([instant, shape.nullable(instant)])),
+        hereS: number,
+        breakS: number,
+        done: number,
+        begun: number,
+        helped: number,
+        alsoWorked: number,
+        fromPaper: number,
+      })
+    ),
+    blocks: shape.array(shape.object({ block: number, done: number, begun: number })),
+    stops: shape.array(
+      shape.object({
+        stop: id,
+        block: shapes.orNull(number),
+        calledBy: id,
+        calledAt: instant,
+        resumedAt: shapes.orNull(instant),
+        answers: shape.array(stopAnswered),
+      })
+    ),
+  })
+)
+export type ShiftRecord = NonNullable<shape.Out<typeof shiftRecord>>

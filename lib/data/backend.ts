@@ -110,6 +110,15 @@ export function openBackend(where: BackendAddress, options: ClientOptions = {}) 
     toLookOver: (orchardId: string) =>
       read({ name: 'trees_to_look_over', values: { p_orchard: orchardId } }, shapes.toLookOver),
 
+    notesOfRound: (orchardId: string) =>
+      read({ name: 'notes_of_round', values: { p_orchard: orchardId } }, shapes.notesOfRound),
+
+    /** Null: the shift that was opened last. */
+    shiftRecord: (orchardId: string, shiftId: string | null) => {
+      const values = { p_orchard: orchardId, p_shift: shiftId }
+      return read({ name: 'shift_record', values }, shapes.shiftRecord)
+    },
+
     briefing: (orchardId: string, shiftId: string) => {
       const values = { p_orchard: orchardId, p_shift: shiftId }
       return read({ name: 'read_briefing', values }, shapes.briefing)

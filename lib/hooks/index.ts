@@ -2,6 +2,7 @@
 
 export type { BeginResult } from '@/lib/state/begun'
 export * from '@/lib/state/calls'
+export { newCommandId } from '@/lib/state/command-id'
 export * from '@/lib/state/looking-over'
 export * from '@/lib/state/me'
 export * from '@/lib/state/people'
@@ -11,7 +12,9 @@ export type {
   CallRead,
   Incident,
   Invite,
+  NotesOfRound,
   PrivatePeople,
+  ShiftRecord,
   ToLookOver,
   TreeNote,
 } from '@/lib/state/reads'
@@ -28,8 +31,10 @@ export {
   useCalls,
   useIncidents,
   useMarkPhoto,
+  useNotesOfRound,
   usePhoto,
   usePrivatePeople,
+  useShiftRecord,
   useToLookOver,
   useTreeNotes,
 } from './use-read'

@@ -10,8 +10,10 @@ import type {
   Briefing,
   CallRead,
   Incident,
+  NotesOfRound,
   PrivatePeople,
   Reads,
+  ShiftRecord,
   ToLookOver,
   TreeNote,
 } from '@/lib/state/reads'
@@ -92,6 +94,16 @@ export function useToLookOver(): Reading<ToLookOver> {
     return `${done.length}|${Object.keys(confirmed?.lookedOver ?? {}).length}`
   })
   return useRead(`look-over|${version}`, (reads) => reads.toLookOver())
+}
+
+/** For leads: the newest note on each tree, as it was when the screen was opened. */
+export function useNotesOfRound(): Reading<NotesOfRound> {
+  return useRead('notes-of-round', (reads) => reads.notesOfRound())
+}
+
+/** For leads: the numbers of a shift when the screen was opened. Null: of the one opened last. */
+export function useShiftRecord(shiftId: string | null): Reading<ShiftRecord | null> {
+  return useRead(`record|${shiftId}`, (reads) => reads.shiftRecord(shiftId))
 }
 
 /** `key` null: there is nothing to read yet. */

@@ -5,7 +5,9 @@ import type {
   CallRead,
   Incident,
   Invite,
+  NotesOfRound,
   PrivatePeople,
+  ShiftRecord,
   ToLookOver,
   TreeNote,
 } from '@/lib/data/answers'
@@ -13,7 +15,17 @@ import type { Backend } from '@/lib/data/backend'
 import type { Outcome } from '@/lib/events/answer'
 import type { Storage } from '@/lib/sync/ports'
 
-export type { Briefing, CallRead, Incident, Invite, PrivatePeople, ToLookOver, TreeNote }
+export type {
+  Briefing,
+  CallRead,
+  Incident,
+  Invite,
+  NotesOfRound,
+  PrivatePeople,
+  ShiftRecord,
+  ToLookOver,
+  TreeNote,
+}
 
 export type Reads = {
   briefing: (shiftId: string) => Promise<Outcome<Briefing | null>>
@@ -27,12 +39,22 @@ export type Reads = {
   calls: () => Promise<Outcome<CallRead[]>>
   incidents: () => Promise<Outcome<Incident[]>>
   toLookOver: () => Promise<Outcome<ToLookOver>>
+  notesOfRound: () => Promise<Outcome<NotesOfRound>>
+  shiftRecord: (shiftId: string | null) => Promise<Outcome<ShiftRecord | null>>
 }
 
 export function readsOf(
   backend: Pick<
     Backend,
-    'briefing' | 'photo' | 'treeNotes' | 'privatePeople' | 'calls' | 'incidents' | 'toLookOver'
+    | 'briefing'
+    | 'photo'
+    | 'treeNotes'
+    | 'privatePeople'
+    | 'calls'
+    | 'incidents'
+    | 'toLookOver'
+    | 'notesOfRound'
+    | 'shiftRecord'
   >,
   storage: Storage,
   { owner, orchardId }: { owner: string; orchardId: string }
@@ -45,6 +67,8 @@ export function readsOf(
     privatePeople: () => backend.privatePeople(orchardId),
     calls: () => backend.calls(orchardId),
     incidents: () => backend.incidents(orchardId),
+    notesOfRound: () => kept('notes-of-round', () => backend.notesOfRound(orchardId)),
+    shiftRecord: (id) => kept(`record|${id}`, () => backend.shiftRecord(orchardId, id)),
     toLookOver: () => kept('look-over', () => backend.toLookOver(orchardId)),
   }
 

@@ -71,7 +71,7 @@ begin
     where b.attendance_id = p_known.id and tstzrange(b.from_at, b.to_at) && said)
   then v_refused := v_refused || private.code('already_entered'); end if;
   if p_known.left_at is not null and (v_last > p_known.left_at or (p_paper.left_at is not null and not private.left_by_closing(p_known)))
-  then v_refused := v_refused || private.code('already_left'); end if;
+  then v_refused := v_refused || private.code('left_before'); end if;
   return v_refused;
 end $$;
 

@@ -17,6 +17,7 @@ const areas = [
   'components/layout',
   'components/look-over',
   'components/map',
+  'components/paper',
   'components/ready',
   'components/screens',
   'components/shift',

@@ -2,12 +2,28 @@
 
 import { board } from './board'
 import { calls } from './calls'
+import { daySoFar } from './day-so-far'
+import { fromPaper } from './from-paper'
 import { inventory } from './inventory'
 import { leadMap } from './lead-map'
 import { lookOver } from './look-over'
 import { mapTools } from './map-tools'
+import { paper } from './paper'
 import { people } from './people'
 import { setUp } from './set-up'
 import { shift } from './shift'
 
-export const lead = { leadMap, lookOver, mapTools, shift, people, board, calls, inventory, setUp }
+export const lead = {
+  leadMap,
+  lookOver,
+  mapTools,
+  shift,
+  people,
+  board,
+  fromPaper,
+  paper,
+  daySoFar,
+  calls,
+  inventory,
+  setUp,
+}

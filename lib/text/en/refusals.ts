@@ -157,6 +157,15 @@ export const refusals = {
   rows_wrong: (_: Detail) =>
     'Some rows are wrong. Nothing was brought in; mend them and try again.',
 
+  // from paper
+  not_in_shift: (_: Detail) => 'No shift was on at this time. Look at the day and the hour again.',
+  already_entered: ({ tree, whose }: Detail) =>
+    `${tree ?? 'This'} is entered already${whose ? ` for ${whose}` : ''}. Nothing is counted twice.`,
+  left_before: ({ whose }: Detail) =>
+    `${whose ?? 'This person'} left before that. Look at the times again.`,
+  leaving_missing: ({ whose }: Detail) =>
+    `That shift is closed. Write when ${whose ?? 'the person'} left, too.`,
+
   // closing
   still_signed_in: ({ person }: Detail) =>
     `${person ?? 'Somebody'} is not counted out. Count them, or say why.`,

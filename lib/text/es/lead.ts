@@ -2,10 +2,13 @@ import type { lead as en } from '../en/lead'
 
 import { board } from './board'
 import { calls } from './calls'
+import { daySoFar } from './day-so-far'
+import { fromPaper } from './from-paper'
 import { inventory } from './inventory'
 import { leadMap } from './lead-map'
 import { lookOver } from './look-over'
 import { mapTools } from './map-tools'
+import { paper } from './paper'
 import { people } from './people'
 import { setUp } from './set-up'
 import { shift } from './shift'
@@ -17,6 +20,9 @@ export const lead: typeof en = {
   shift,
   people,
   board,
+  fromPaper,
+  paper,
+  daySoFar,
   calls,
   inventory,
   setUp,

@@ -141,6 +141,13 @@ export const refusals: typeof en = {
   shift_cancelled: () => 'Este turno se canceló. Prevé uno nuevo.',
   rows_wrong: () => 'Hay filas mal. No se trajo nada; corrígelas e intenta otra vez.',
 
+  not_in_shift: () => 'A esa hora no había turno. Mira otra vez el día y la hora.',
+  already_entered: ({ tree, whose }) =>
+    `${tree ?? 'Esto'} ya está anotado${whose ? ` para ${whose}` : ''}. Nada se cuenta dos veces.`,
+  left_before: ({ whose }) => `${whose ?? 'Esta persona'} se fue antes. Mira otra vez las horas.`,
+  leaving_missing: ({ whose }) =>
+    `Ese turno está cerrado. Escribe también cuándo se fue ${whose ?? 'la persona'}.`,
+
   still_signed_in: ({ person }) =>
     `La salida de ${person ?? 'alguien'} no consta. Cuéntalo o di por qué.`,
   trees_held: ({ trees, tree, person }) =>

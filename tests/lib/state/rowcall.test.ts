@@ -60,6 +60,8 @@ function openPage(name = 'page', fetchInside = async () => inside) {
     calls: notHere,
     incidents: notHere,
     toLookOver: notHere,
+    notesOfRound: notHere,
+    shiftRecord: notHere,
   }
   return openRowcall({ ...device, random: plainRandom(name), backend, inside: fetchInside })
 }

@@ -1,0 +1,42 @@
+'use client'
+
+import { useMemo } from 'react'
+
+import type { Block } from '@/lib/domain/orchard/types'
+import { useNotesOfRound } from '@/lib/hooks'
+import { useLeadWords } from '../crew/use-lead-words'
+import { BriefingPart } from './BriefingPart'
+import { CoverPart } from './CoverPart'
+import { LeadsPart } from './LeadsPart'
+import { LinesPart } from './LinesPart'
+import { MapPart } from './MapPart'
+import { PeoplePart } from './PeoplePart'
+import type { PaperChoice, PaperPart } from './paper-choice'
+import { ToolsPart } from './ToolsPart'
+import { TreesPart } from './TreesPart'
+
+/** The pages in the order of a clipboard. */
+export function PaperPages({ choice, blocks }: { choice: PaperChoice; blocks: readonly Block[] }) {
+  const { paper: text } = useLeadWords()
+  const reading = useNotesOfRound()
+  const notes = useMemo(() => (reading.state === 'read' ? new Map(reading.value) : null), [reading])
+  const has = (part: PaperPart) => choice.parts.includes(part)
+  return (
+    // Wide tables scroll on a narrow screen; paper is as wide as it is.
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: so that the keyboard can scroll it
+    <section className="paper-pages" aria-label={text.preview} tabIndex={0}>
+      {has('cover') && <CoverPart />}
+      {blocks.map((block) => (
+        <div key={block.no}>
+          {has('maps') && <MapPart block={block} />}
+          {has('trees') && <TreesPart block={block} onlyLeft={choice.onlyLeft} notes={notes} />}
+        </div>
+      ))}
+      {has('people') && <PeoplePart />}
+      {has('leads') && <LeadsPart />}
+      {has('tools') && <ToolsPart />}
+      {has('briefing') && <BriefingPart />}
+      {has('lines') && <LinesPart />}
+    </section>
+  )
+}
