@@ -31,7 +31,13 @@ export function NeedsSomebody() {
         {facts.map((fact) => {
           const { says, note, icon, href } = words(fact)
           return (
-            <ListItem key={says} lead={<Icon name={icon} />} title={says} note={note} href={href} />
+            <ListItem
+              key={JSON.stringify(fact)}
+              lead={<Icon name={icon} />}
+              title={says}
+              note={note}
+              href={href}
+            />
           )
         })}
       </List>

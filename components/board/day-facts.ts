@@ -1,9 +1,11 @@
 /** What can be said of a day. Each is one sentence, and leads to where one acts. */
 
-import type { Instant } from '@/lib/events/state'
+import type { Call, Instant } from '@/lib/events/state'
 
 export type DayFact =
   | { code: 'stopped'; block: number | null; by: string; notAnswered: string[] }
+  | { code: 'called'; call: Call }
+  | { code: 'still_inside'; people: string[] }
   | { code: 'hazard'; tree: number; sign: string; by: string; at: Instant }
   | { code: 'alone_with_ladder'; person: string; tree: number }
   | { code: 'waits_for_lead'; person: string; tree: number }
@@ -19,6 +21,7 @@ export type DayFact =
   | { code: 'without_tree'; people: string[] }
   | { code: 'for_arborist'; trees: number[] }
   | { code: 'half_done'; trees: number[] }
+  | { code: 'to_look_over'; trees: number[] }
   | { code: 'on_brush'; people: string[] }
 
 export type DayClock = {

@@ -1,8 +1,8 @@
 /** The day so far as facts to be said in plain sentences: what needs somebody first, then what goes on. */
 
 import { holderOf } from '@/lib/events/look-ups'
-import type { Claim, Flag, State } from '@/lib/events/state'
-import type { View } from '@/lib/hooks'
+import type { Call, Claim, Flag, State } from '@/lib/events/state'
+import { isGrave, isToLookOver, type View } from '@/lib/hooks'
 import { type DayClock, type DayFact, some } from './day-facts'
 import { lackingPeople, longAtTree, peopleInNeed, withoutTree } from './day-people'
 
@@ -12,6 +12,8 @@ export function daySoFar(view: View, clock: DayClock): DayFact[] {
   if (!state) return []
   return [
     ...stops(state),
+    ...calls(state),
+    ...stillInside(state),
     ...hazards(state),
     ...aloneWithLadder(state),
     ...peopleInNeed(view, state, clock),
@@ -24,6 +26,7 @@ export function daySoFar(view: View, clock: DayClock): DayFact[] {
     ...withoutTree(view, clock),
     ...some('for_arborist', treesFlagged(state, isForArborist)),
     ...some('half_done', halfDone(state)),
+    ...some('to_look_over', toLookOver(state)),
     ...onBrush(state),
   ]
 }
@@ -37,6 +40,23 @@ function stops(state: State): DayFact[] {
       by: calledBy,
       notAnswered: Object.keys(state.attendance).filter((id) => !answers[id]),
     }))
+}
+
+/** Grave ones first, then those that nobody has answered, then the oldest. */
+function calls(state: State): DayFact[] {
+  const rank = ({ kind, answeredBy }: Call) =>
+    (isGrave(kind) ? 0 : 2) + (answeredBy === null ? 0 : 1)
+  return Object.values(state.calls)
+    .toSorted((a, b) => rank(a) - rank(b) || (a.calledAt < b.calledAt ? -1 : 1))
+    .map((call) => ({ code: 'called', call }))
+}
+
+/** At a tree inside a keep-out when it was set, and not known to have come out. */
+function stillInside({ flags, attendance }: State): DayFact[] {
+  const inside = Object.values(flags).flatMap((flag) =>
+    Object.keys(flag.inside).filter((id) => !flag.inside[id]?.out && attendance[id])
+  )
+  return some('still_inside', [...new Set(inside)])
 }
 
 function hazards({ flags }: State): DayFact[] {
@@ -85,6 +105,12 @@ function halfDone({ work, claims }: State): number[] {
   return Object.keys(work)
     .map(Number)
     .filter((tree) => work[tree]?.state === 'begun' && !held.has(tree))
+}
+
+function toLookOver(state: State): number[] {
+  return Object.keys(state.work)
+    .map(Number)
+    .filter((tree) => isToLookOver(state, tree))
 }
 
 function onBrush({ claims }: State): DayFact[] {

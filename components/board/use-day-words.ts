@@ -2,6 +2,7 @@
 
 import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
+import { useCallTitle } from '../call/call-title'
 import { useLeadWords } from '../crew/use-lead-words'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
@@ -14,11 +15,19 @@ export type DaySentence = { says: string; note?: string; icon: IconName; href: s
 /** More names than this do not fit in a sentence. */
 const mostNamed = 4
 
+const treeIcons = {
+  disease_to_judge: 'flag',
+  for_arborist: 'flag',
+  half_done: 'clock',
+  to_look_over: 'check',
+} as const
+
 /** Says what the day so far knows, and where one acts on it. */
 export function useDayWords(): (fact: DayFact) => DaySentence {
   const { daySoFar: text } = useLeadWords()
   const { flag } = useWords()
   const format = useFormat()
+  const callTitle = useCallTitle()
   const nameOf = useNameOf()
   const tagOf = useTagOf()
   const blocks = useSelect((view) => view.ground.blocks)
@@ -48,6 +57,22 @@ export function useDayWords(): (fact: DayFact) => DaySentence {
           href: routes.stopWork(),
         }
       }
+      case 'called': {
+        const { tree, answeredBy } = fact.call
+        const coming = answeredBy === null ? text.nobodyComes : text.comes(nameOf(answeredBy))
+        return {
+          says: callTitle(fact.call),
+          note: tree === null ? coming : `${tagOf(tree)}. ${coming}`,
+          icon: 'call',
+          href: routes.calls(),
+        }
+      }
+      case 'still_inside':
+        return {
+          says: text.still_inside(fact.people.length, names(fact.people)),
+          icon: 'people',
+          href: personOr(fact.people, routes.map()),
+        }
       case 'hazard':
         return {
           says: text.hazard(tagOf(fact.tree), hazards[fact.sign] ?? fact.sign),
@@ -86,10 +111,11 @@ export function useDayWords(): (fact: DayFact) => DaySentence {
       case 'disease_to_judge':
       case 'for_arborist':
       case 'half_done':
+      case 'to_look_over':
         return {
           says: text[fact.code](fact.trees.length, tags(fact.trees)),
-          icon: fact.code === 'half_done' ? 'clock' : 'flag',
-          href: routes.map(fact.trees[0]),
+          icon: treeIcons[fact.code],
+          href: fact.code === 'to_look_over' ? routes.lookOver() : routes.map(fact.trees[0]),
         }
       case 'not_briefed':
         return {

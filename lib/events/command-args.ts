@@ -235,13 +235,7 @@ export const commandArgs = {
     call: orNull(id),
   }),
   /** What was written on paper. Without a share it is finished. */
-  enter_work: shape.object({
-    tree: number,
-    at: instant,
-    begunAt: at,
-    share: orNull(number),
-    note,
-  }),
+  enter_work: shape.object({ tree: number, at: instant, begunAt: at, share: orNull(number), note }),
   enter_attendance: shape.object({
     arrivedAt: at,
     breaks: shape.withDefault(shape.array(shape.array(instant)), []),

@@ -11,6 +11,20 @@ export const daySoFar = {
   notAnsweredYet: (count: number) =>
     plural(count, '1 person has not answered.', `${count} people have not answered.`),
   allAnswered: 'Everybody has answered. A lead says when work goes on.',
+  nobodyComes: 'Nobody is coming yet.',
+  comes: (name: string) => `${name} is coming.`,
+  still_inside: (count: number, who: string) =>
+    plural(
+      count,
+      `${who} is not known to be out of the keep-out.`,
+      `${who} are not known to be out of the keep-out.`
+    ),
+  to_look_over: (count: number, trees: string) =>
+    plural(
+      count,
+      `${trees} is done and waits to be looked over.`,
+      `${count} trees are done and wait to be looked over: ${trees}.`
+    ),
   hazard: (tag: string, sign: string) => `Danger at ${tag}: ${sign}`,
   since: (time: string, name: string) => `Seen ${time} by ${name}.`,
   alone_with_ladder: (name: string, tag: string) => `${name} is alone with a ladder at ${tag}.`,

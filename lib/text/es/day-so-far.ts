@@ -10,6 +10,20 @@ export const daySoFar: typeof en = {
   notAnsweredYet: (count) =>
     plural(count, '1 persona no ha respondido.', `${count} personas no han respondido.`),
   allAnswered: 'Todos han respondido. Un jefe de cuadrilla dice cuándo se sigue.',
+  nobodyComes: 'Todavía no va nadie.',
+  comes: (name) => `Va ${name}.`,
+  still_inside: (count, who) =>
+    plural(
+      count,
+      `No consta que ${who} haya salido de la zona cerrada.`,
+      `No consta que ${who} hayan salido de la zona cerrada.`
+    ),
+  to_look_over: (count, trees) =>
+    plural(
+      count,
+      `${trees} está hecho y espera revisión.`,
+      `${count} árboles están hechos y esperan revisión: ${trees}.`
+    ),
   hazard: (tag, sign) => `Peligro en ${tag}: ${sign}`,
   since: (time, name) => `Visto a las ${time} por ${name}.`,
   alone_with_ladder: (name, tag) => `${name} está sin compañía con una escalera en ${tag}.`,

@@ -76,9 +76,44 @@ test('danger stands first, then people, then trees', () => {
     'long_at_tree',
     'disease_to_judge',
     'half_done',
+    'to_look_over',
   ])
   expect(facts[0]).toMatchObject({ notAnswered: [ann] })
-  expect(facts.at(-1)).toEqual({ code: 'half_done', trees: [6] })
+  expect(facts.at(-2)).toEqual({ code: 'half_done', trees: [6] })
+})
+
+test('calls stand before all but a stop, the gravest and unanswered first; so do people inside a keep-out', () => {
+  const call = { kind: 'tool', tree: 3, subject: null, calledBy: ann, calledAt: later } as const
+  const nobody = { answeredBy: null, answeredAt: null }
+  const facts = factsOf({
+    ...busy,
+    calls: {
+      [idOf('tool')]: { ...call, ...nobody },
+      [idOf('hurt')]: { ...call, kind: 'injury', answeredBy: lead, answeredAt: later },
+      [idOf('question')]: { ...call, kind: 'question', answeredBy: lead, answeredAt: later },
+    },
+    flags: {
+      [idOf('hazard')]: {
+        ...flag,
+        raisedBy: lead,
+        inside: { [ann]: { tree: 3, out: false }, [bo]: { tree: 4, out: true } },
+      },
+    },
+  })
+
+  const kinds = facts.flatMap((fact) => (fact.code === 'called' ? [fact.call.kind] : []))
+  expect(kinds).toEqual(['injury', 'tool', 'question'])
+  expect(codes(facts)).toEqual(['called', 'called', 'called', 'still_inside', 'hazard'])
+  expect(facts[3]).toEqual({ code: 'still_inside', people: [ann] })
+})
+
+test('what is done and was not passed waits to be looked over', () => {
+  const work = { 6: { state: 'done', share: null }, 7: { state: 'done', share: null } } as const
+  const passed = { result: 'passed' } as State['lookedOver'][string]
+
+  expect(factsOf({ ...busy, work, lookedOver: { 7: passed } })).toEqual([
+    { code: 'to_look_over', trees: [6] },
+  ])
 })
 
 test('with a helper, or a buddy who is there, nobody is alone; a buddy on a break does not count', () => {
