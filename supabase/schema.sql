@@ -6,7 +6,8 @@ create type private.coming_in as (
   shift_id uuid,
   round_id uuid,
   begun_at timestamp with time zone,
-  people uuid[]
+  people uuid[],
+  lacked text[]
 );
 
 create type private.command as (
@@ -56,11 +57,15 @@ create table attendances (
   left_at timestamp with time zone,
   left_by uuid,
   left_why text,
+  not_found boolean not null default false,
+  found_at timestamp with time zone,
+  found_by uuid,
   constraint attendances_left_why_length CHECK ((char_length(left_why) <= 300)),
   constraint attendances_pkey PRIMARY KEY (id)
 );
 alter table attendances enable row level security;
 comment on column attendances.left_why is 'What a lead wrote when closing the shift without this person signing out.';
+comment on column attendances.not_found is 'Nobody knew where they were when the shift closed; until a lead says that they are found.';
 
 create table big_cut_marks (
   id uuid not null,
@@ -187,10 +192,13 @@ create table claim_people (
   part text not null,
   from_at timestamp with time zone not null,
   to_at timestamp with time zone,
+  how_reached text,
+  constraint claim_people_how_reached_length CHECK ((char_length(how_reached) <= 300)),
   constraint claim_people_part_known CHECK ((part = ANY (ARRAY['holder'::text, 'helper'::text, 'learner'::text]))),
   constraint claim_people_pkey PRIMARY KEY (id)
 );
 alter table claim_people enable row level security;
+comment on column claim_people.how_reached is 'When a lead hands somebody''s tree on: how that person was reached.';
 
 create table claims (
   id uuid not null,
@@ -770,6 +778,8 @@ create table visits (
   before_state text,
   before_share integer,
   came_in_late boolean not null default false,
+  without_claim boolean not null default false,
+  lacked text[] not null default '{}'::text[],
   undone_at timestamp with time zone,
   from_paper boolean not null default false,
   constraint visits_note_length CHECK ((char_length(note) <= 300)),
@@ -778,6 +788,7 @@ create table visits (
 );
 alter table visits enable row level security;
 comment on table visits is 'Every time somebody worked on a tree: the record, and what undo goes back to. seconds are for display only.';
+comment on column visits.lacked is 'Begun without signal and so without a claim: the codes that would have refused it. Kept all the same; a lead sees them.';
 comment on column visits.from_paper is 'Entered by a lead from what was written; the event says who did.';
 
 create table wrong_codes (
@@ -863,6 +874,7 @@ alter table visits add constraint visits_round FOREIGN KEY (orchard_id, round_id
 alter table visits add constraint visits_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
 alter table visits add constraint visits_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
 
+CREATE INDEX attendances_not_found ON public.attendances USING btree (orchard_id) WHERE (not_found AND (found_at IS NULL));
 CREATE UNIQUE INDEX attendances_one_open ON public.attendances USING btree (shift_id, person_id) WHERE (left_at IS NULL);
 CREATE UNIQUE INDEX big_cut_marks_one_open ON public.big_cut_marks USING btree (round_id, tree_no) WHERE (ended_at IS NULL);
 CREATE INDEX breaks_by_attendance ON public.breaks USING btree (attendance_id, from_at DESC);
@@ -870,6 +882,7 @@ CREATE UNIQUE INDEX breaks_one_open ON public.breaks USING btree (attendance_id)
 CREATE INDEX calls_by_shift ON public.calls USING btree (shift_id, called_at DESC);
 CREATE INDEX calls_open ON public.calls USING btree (orchard_id) WHERE (ended_at IS NULL);
 CREATE INDEX claim_people_by_claim ON public.claim_people USING btree (claim_id);
+CREATE INDEX claim_people_by_person ON public.claim_people USING btree (person_id, from_at DESC);
 CREATE UNIQUE INDEX claim_people_one_holder ON public.claim_people USING btree (claim_id) WHERE ((to_at IS NULL) AND (part = 'holder'::text));
 CREATE UNIQUE INDEX claim_people_one_tree_a_person ON public.claim_people USING btree (person_id) WHERE (to_at IS NULL);
 CREATE UNIQUE INDEX claims_one_open_a_row ON public.claims USING btree (orchard_id, block_no, row_no) WHERE ((ended_at IS NULL) AND (tree_no IS NULL));
@@ -895,6 +908,45 @@ CREATE INDEX visits_by_tree ON public.visits USING btree (orchard_id, tree_no, a
 
 create policy "members hear the current channel of their orchard" on realtime.messages for select to authenticated
   using (( SELECT private.may_listen(( SELECT realtime.topic() AS topic)) AS may_listen));
+
+CREATE OR REPLACE FUNCTION public.accept_hand_in(p_orchard uuid, p_command uuid, p_person uuid, p_hand_in uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_hand_in public.hand_ins;
+  v_shift public.shifts;
+  v_work jsonb;
+begin
+  v_c := private.begin_command('accept_hand_in', p_orchard, p_command, p_person, 'lead', jsonb_build_object('hand_in', p_hand_in));
+  if v_c.answer is not null then return v_c.answer; end if;
+  select * into v_hand_in from public.hand_ins where orchard_id = p_orchard and id = p_hand_in;
+  if not found then perform private.fail(404, 'no_such_hand_in', 'Nothing was handed in under this id.'); end if;
+  if v_hand_in.accepted_at is not null then return private.refuse(v_c, private.code('accepted_before')); end if;
+
+  update public.hand_ins set accepted_by = v_c.by_person_id, accepted_at = v_c.at where id = p_hand_in;
+  select s.* into v_shift from public.attendances a join public.shifts s on s.id = a.shift_id
+  where a.orchard_id = p_orchard and a.person_id = v_hand_in.person_id
+  order by a.arrived_at desc limit 1;
+  if found then
+    select jsonb_agg(brought) filter (where brought is not null) into v_work
+    from (
+      select private.bring_in_handed(v_c, v_hand_in, v_shift, item) as brought
+      from jsonb_array_elements(v_hand_in.work) with ordinality as handed (item, place)
+      order by place offset 0) each_one;
+  end if;
+  return private.accept(v_c, 'hand_in_accepted',
+    private.filled(jsonb_build_object(
+      'work', coalesce(v_work, '[]'),
+      'dealsEnded', private.end_deals(p_orchard, (
+        select array_agg((x ->> 0)::integer) from jsonb_array_elements(v_work) x where x ->> 1 = 'done'), v_c.at))),
+    jsonb_build_object('handIn', p_hand_in));
+end $function$;
+comment on function accept_hand_in(uuid,uuid,uuid,uuid) is 'The trees in it count: done or begun where they are free, else "also worked on". Flags and the rest a lead reads, and does what they ask for.';
+grant execute on function accept_hand_in(uuid,uuid,uuid,uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.add_person(p_orchard uuid, p_command uuid, p_person uuid, p_name text, p_role text DEFAULT 'volunteer'::text, p_age_band text DEFAULT 'adult'::text, p_guardian uuid DEFAULT NULL::uuid, p_phone text DEFAULT NULL::text)
  RETURNS jsonb
@@ -1099,6 +1151,7 @@ begin
 
   insert into public.attendances (id, orchard_id, shift_id, person_id, arrived_at, arrived_by)
   values (p_command, p_orchard, v_shift.id, p_person, v_c.at, v_c.by_person_id);
+  perform private.set_found(v_c, p_person);
   return private.accept(v_c, 'person_arrived', '{}');
 end $function$;
 grant execute on function arrive(uuid,uuid,uuid) to authenticated;
@@ -1163,6 +1216,32 @@ begin
   return private.tell_of_call(v_c, v_call, 'call_made', private.call_told(v_call));
 end $function$;
 grant execute on function call_for_help(uuid,uuid,uuid,text,integer,uuid,text,timestamp with time zone) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.came_in(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  return jsonb_build_object(
+    'visits', (
+      select coalesce(jsonb_agg(jsonb_build_object('id', id, 'tree', tree_no, 'person', person_id, 'result', result,
+        'at', private.instant(at), 'late', came_in_late, 'withoutClaim', without_claim, 'lacked', lacked) order by at desc), '[]')
+      from (
+        select * from public.visits
+        where orchard_id = p_orchard and undone_at is null and at > now() - interval '14 days'
+          and (came_in_late or without_claim or result = 'also_worked')
+        order by at desc limit 200) newest),
+    'handIns', (
+      select coalesce(jsonb_agg(jsonb_build_object('id', h.id, 'person', h.person_id, 'name', p.name,
+        'at', private.instant(h.handed_in_at), 'things', private.handed_things(h.work)) order by h.handed_in_at desc), '[]')
+      from public.hand_ins h join public.people p on p.id = h.person_id
+      where h.orchard_id = p_orchard and h.accepted_at is null));
+end $function$;
+comment on function came_in(uuid) is 'visits: work that came late, without a claim, or on a tree that was not theirs any more; of the last 14 days.';
+grant execute on function came_in(uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.cancel_shift(p_orchard uuid, p_command uuid, p_person uuid, p_shift uuid)
  RETURNS jsonb
@@ -1442,7 +1521,7 @@ begin
 end $function$;
 grant execute on function close_round(uuid,uuid,uuid,uuid) to authenticated;
 
-CREATE OR REPLACE FUNCTION public.close_shift(p_orchard uuid, p_command uuid, p_person uuid, p_why jsonb DEFAULT '{}'::jsonb)
+CREATE OR REPLACE FUNCTION public.close_shift(p_orchard uuid, p_command uuid, p_person uuid, p_why jsonb DEFAULT '{}'::jsonb, p_not_found uuid[] DEFAULT '{}'::uuid[])
  RETURNS jsonb
  LANGUAGE plpgsql
  SECURITY DEFINER
@@ -1455,8 +1534,10 @@ declare
   v_left jsonb;
   v_refused jsonb;
   v_body jsonb;
+  v_not_found uuid[];
 begin
-  v_c := private.begin_command('close_shift', p_orchard, p_command, p_person, 'lead', jsonb_build_object('why', v_why));
+  v_c := private.begin_command('close_shift', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('why', v_why, 'not_found', coalesce(p_not_found, '{}')));
   if v_c.answer is not null then return v_c.answer; end if;
   perform private.need(private.are_whys(v_why), 'p_why: {people, claims, tools}, each {id: up to 300 characters}.');
   v_shift := private.open_shift(p_orchard);
@@ -1474,13 +1555,18 @@ begin
       'callsEnded', private.end_calls(v_c, (select array_agg(id) from public.calls where shift_id = v_shift.id and ended_at is null)));
   perform private.sign_out(v_c, id, v_c.at, v_why -> 'people' ->> person_id::text)
   from public.attendances where shift_id = v_shift.id and left_at is null;
+  update public.attendances set not_found = true
+  where shift_id = v_shift.id and left_at = v_c.at and person_id = any (p_not_found) and v_left -> 'people' ? person_id::text;
+  select array_agg(distinct person_id) into v_not_found from public.attendances where shift_id = v_shift.id and not_found;
   -- Also a link that was made when no shift was open: it would let in at once on any other day.
   update public.invites set ended_at = v_c.at
   where orchard_id = p_orchard and kind = 'join' and coalesce(shift_id, v_shift.id) = v_shift.id and ended_at is null;
   update public.shifts set state = 'closed', closed_at = v_c.at where id = v_shift.id;
-  return private.accept(v_c, 'shift_closed', private.filled(v_body));
+  return private.accept(v_c, 'shift_closed', private.filled(v_body),
+    case when v_not_found is not null then jsonb_build_object('notFound', v_not_found) end);
 end $function$;
-grant execute on function close_shift(uuid,uuid,uuid,jsonb) to authenticated;
+comment on function close_shift(uuid,uuid,uuid,jsonb,uuid[]) is 'p_not_found: of those who are not signed out, whom nobody found. They stay on the leads'' list until found_person.';
+grant execute on function close_shift(uuid,uuid,uuid,jsonb,uuid[]) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.confirm_flag(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid, p_sign text, p_severity text, p_part text DEFAULT NULL::text, p_note text DEFAULT NULL::text)
  RETURNS jsonb
@@ -1977,6 +2063,24 @@ end $function$;
 comment on function follow_up_flag(uuid,uuid,uuid,uuid,text) is 'Who was rung, when to look again, what was seen then.';
 grant execute on function follow_up_flag(uuid,uuid,uuid,uuid,text) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.found_person(p_orchard uuid, p_command uuid, p_person uuid, p_subject uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('found_person', p_orchard, p_command, p_person, 'lead', jsonb_build_object('subject', p_subject));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.person_or_fail(p_orchard, p_subject);
+  perform private.set_found(v_c, p_subject);
+  return private.accept(v_c, 'person_found', null, jsonb_build_object('person', p_subject));
+end $function$;
+comment on function found_person(uuid,uuid,uuid,uuid) is 'Somebody who was not found when a shift closed. Who arrives at a later shift is found, too.';
+grant execute on function found_person(uuid,uuid,uuid,uuid) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.give_briefing(p_orchard uuid, p_command uuid, p_person uuid, p_people uuid[])
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -2103,7 +2207,7 @@ begin
 end $function$;
 grant execute on function hand_in(uuid,uuid,uuid,jsonb) to authenticated;
 
-CREATE OR REPLACE FUNCTION public.hand_over(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_to uuid)
+CREATE OR REPLACE FUNCTION public.hand_over(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_to uuid, p_how_reached text DEFAULT NULL::text)
  RETURNS jsonb
  LANGUAGE plpgsql
  SECURITY DEFINER
@@ -2115,8 +2219,11 @@ declare
   v_missing jsonb;
 begin
   v_c := private.begin_command('hand_over', p_orchard, p_command, p_person, 'self',
-    jsonb_build_object('claim', p_claim, 'to', p_to));
+    jsonb_build_object('claim', p_claim, 'to', p_to, 'how_reached', p_how_reached));
   if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_how_reached is null or private.is_line(p_how_reached, 300), 'p_how_reached: up to 300 characters.');
+  -- Whoever still stands in the tree must know that it is not theirs any more.
+  perform private.need(p_how_reached is not null or v_c.by_person_id = p_person, 'Say how the holder was reached.');
   if p_to is null or p_to = p_person then perform private.fail(400, 'malformed', 'Hand over to somebody else.'); end if;
   v_claim := private.claim_or_fail(p_orchard, p_claim);
   if v_claim.ended_at is not null then return private.refuse(v_c, private.code('claim_over')); end if;
@@ -2126,12 +2233,13 @@ begin
   if not v_c.by_lead then v_missing := private.told_of_taker(v_missing, p_to); end if;
   if v_missing <> '[]' then return private.refuse(v_c, v_missing); end if;
 
-  update public.claim_people set to_at = v_c.at where claim_id = p_claim and to_at is null and person_id in (p_person, p_to);
+  update public.claim_people set to_at = v_c.at, how_reached = case when person_id = p_person then p_how_reached end
+  where claim_id = p_claim and to_at is null and person_id in (p_person, p_to);
   insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at) values (p_orchard, p_claim, p_to, 'holder', v_c.at);
   return private.accept(v_c, 'tree_handed_over', jsonb_build_object('claim', p_claim, 'to', p_to, 'from', p_person,
     'dirty', private.soil_tools(p_orchard, v_claim.tree_no, array[p_person])));
 end $function$;
-grant execute on function hand_over(uuid,uuid,uuid,uuid,uuid) to authenticated;
+grant execute on function hand_over(uuid,uuid,uuid,uuid,uuid,text) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.heartbeat(p_orchard uuid, p_person uuid, p_head bigint)
  RETURNS jsonb
@@ -2881,6 +2989,32 @@ AS $function$
   from jsonb_array_elements(p_blocks) with ordinality as x (r, n)
 $function$;
 
+CREATE OR REPLACE FUNCTION private.bring_in_handed(p_c private.command, p_hand_in hand_ins, p_shift shifts, p_item jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_tree public.trees;
+  v_share integer := case when p_item #>> '{args,share}' ~ '^[1-9][0-9]?$' then (p_item #>> '{args,share}')::integer end;
+  v_before public.tree_work;
+  v_result text := case p_item ->> 'name' when 'finish_tree' then 'done' when 'release_tree' then 'begun' end;
+begin
+  if p_item #>> '{args,tree}' !~ '^[1-9][0-9]{0,8}$' or v_result is null or (v_result = 'begun' and v_share is null) then return null; end if;
+  select * into v_tree from public.trees where orchard_id = p_c.orchard_id and no = (p_item #>> '{args,tree}')::integer;
+  if not found then return null; end if;
+  if not private.is_free_in(v_tree, p_shift.round_id) then v_result := 'also_worked'; end if;
+
+  select * into v_before from public.tree_work where round_id = p_shift.round_id and tree_no = v_tree.no;
+  insert into public.visits (id, orchard_id, round_id, shift_id, tree_no, person_id, result, share, at, before_state, before_share, came_in_late)
+  values (gen_random_uuid(), p_c.orchard_id, p_shift.round_id, p_shift.id, v_tree.no, p_hand_in.person_id, v_result, v_share,
+    p_hand_in.handed_in_at, coalesce(v_before.state, 'unpruned'), v_before.share, true);
+  if v_result = 'also_worked' then return null; end if;
+  return private.set_work(p_c.orchard_id, p_shift.round_id, v_tree.no, v_result,
+    case when v_result = 'begun' then v_share end, null, p_c.at) -> 0;
+end $function$;
+comment on function private.bring_in_handed(private.command,hand_ins,shifts,jsonb) is 'One tree of what was handed in. It comes from a phone that is out, so everything in it is looked at. Gives its part of work, or null.';
+
 CREATE OR REPLACE FUNCTION private.bring_in_work(p_c private.command, p_claim uuid, p_tree integer, p_begun_at timestamp with time zone, p_result text, p_share integer, p_note text, p_said_at timestamp with time zone, p_elapsed_s integer)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -3000,7 +3134,8 @@ begin
   if v_holder <> p_c.person_id and private.not_free(v_holder, p_shift.id) <> '[]' then
     v_refused := v_refused || private.code('helper_not_ready', jsonb_build_object('person', v_holder));
   end if;
-  if p_claim.kind = 'prune' and (p_claim.ladder or v_tree.asks_saw) and p_claim.buddy_id is null
+  if p_claim.kind = 'prune' and (p_claim.ladder or v_tree.asks_saw)
+    and (p_claim.buddy_id is null or private.missing_of_buddy(p_shift, v_holder, p_claim.buddy_id) <> '[]')
     and not exists (select 1 from private.back_at_tree(p_claim, p_shift.id) where part = 'helper')
   then v_refused := v_refused || private.code('two_people_needed'); end if;
   return v_refused;
@@ -3251,7 +3386,7 @@ begin
   return (v_how, p_claim, v_claim.shift_id, v_claim.round_id, v_claim.opened_at,
     case when v_in.id is null then array[p_c.person_id] else (
       select array_agg(person_id) from public.claim_people
-      where claim_id = p_claim and to_at is not distinct from v_in.to_at) end);
+      where claim_id = p_claim and to_at is not distinct from v_in.to_at) end, null::text[]);
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.comes_in_by_deal(p_c private.command, p_tree trees, p_begun_at timestamp with time zone)
@@ -3279,7 +3414,8 @@ begin
       where d.orchard_id = p_c.orchard_id and d.tree_no = p_tree.no and p_c.person_id = any (d.people)
         and d.dealt_at <= p_c.at and coalesce(d.ended_at, p_c.at) >= v_begun)
   then v_how := case when v_shift.state = 'open' then 'dealt' else 'late' end; end if;
-  return (v_how, null::uuid, v_shift.id, v_shift.round_id, greatest(v_begun, v_shift.opened_at), array[p_c.person_id]);
+  return (v_how, null::uuid, v_shift.id, v_shift.round_id, greatest(v_begun, v_shift.opened_at), array[p_c.person_id],
+    private.lacked_without_claim(p_c, p_tree, v_shift));
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.comes_in_on_paper(p_c private.command, p_tree trees, p_shift shifts, p_at timestamp with time zone, p_begun_at timestamp with time zone)
@@ -3341,7 +3477,12 @@ begin
         -- 'resumed' sorts before 'stopped' and overrides it.
         'answers', (
           select coalesce(jsonb_object_agg(person_id, phase), '{}')
-          from (select person_id, min(phase) as phase from public.stop_answers where stop_id = s.id group by person_id) last))), '{}')
+          from (select person_id, min(phase) as phase from public.stop_answers where stop_id = s.id group by person_id) last),
+        'seenBy', (
+          select coalesce(jsonb_object_agg(person_id, by_person_id) filter (where how = 'seen_by_lead'), '{}')
+          from (
+            select distinct on (person_id) person_id, by_person_id, how
+            from public.stop_answers where stop_id = s.id order by person_id, phase) last))), '{}')
       from public.stops s where s.shift_id = v_shift)
   ) || private.equipment_state(p_reader, v_shift);
 end $function$;
@@ -3619,6 +3760,18 @@ begin
       'notes', case when p_reader.is_lead then (select nullif(count(*), 0) from public.flag_notes n where n.flag_id = f.id) end))), '{}')
     from public.flags f where f.orchard_id = p_reader.orchard_id and f.ended_at is null));
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.handed_things(p_work jsonb)
+ RETURNS jsonb
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select coalesce(jsonb_agg(jsonb_build_object('name', left(item ->> 'name', 40),
+    'tree', case when item #>> '{args,tree}' ~ '^[1-9][0-9]{0,8}$' then (item #>> '{args,tree}')::integer end) order by place), '[]')
+  from jsonb_array_elements(p_work) with ordinality as handed (item, place)
+  where jsonb_typeof(item) = 'object' and item ->> 'name' is not null
+$function$;
 
 CREATE OR REPLACE FUNCTION private.has_disease_flag(p_orchard uuid, p_tree integer)
  RETURNS boolean
@@ -4029,12 +4182,32 @@ declare
 begin
   select * into v_before from public.tree_work where round_id = p_in.round_id and tree_no = p_tree;
   insert into public.visits (id, orchard_id, round_id, shift_id, tree_no, claim_id, person_id, result, share, note, at, seconds,
-    before_state, before_share, came_in_late, from_paper)
+    before_state, before_share, came_in_late, from_paper, without_claim, lacked)
   values (p_c.command_id, p_c.orchard_id, p_in.round_id, p_in.shift_id, p_tree, p_in.claim_id, p_c.person_id, p_result,
-    p_share, p_note, v_at, v_seconds, coalesce(v_before.state, 'unpruned'), v_before.share, p_in.how = 'late', p_c.name = 'enter_work');
+    p_share, p_note, v_at, v_seconds, coalesce(v_before.state, 'unpruned'), v_before.share, p_in.how = 'late', p_c.name = 'enter_work',
+    p_in.lacked is not null, coalesce(p_in.lacked, '{}'));
   return v_seconds;
 end $function$;
 comment on function private.keep_visit(private.command,integer,private.coming_in,text,integer,text,timestamp with time zone,integer) is 'Records the visit and what the tree was before it. Seconds are for display only.';
+
+CREATE OR REPLACE FUNCTION private.lacked_without_claim(p_c private.command, p_tree trees, p_shift shifts)
+ RETURNS text[]
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_wish private.wish := (p_c.person_id, p_tree.no, 'work', 'prune', false, '{}', '{}', null);
+begin
+  -- What was missing then nobody knows any more once the shift is closed.
+  if p_shift.state <> 'open' then return '{}'; end if;
+  return (
+    select coalesce(array_agg(x ->> 'code' order by x ->> 'code'), '{}')
+    from jsonb_array_elements(private.missing_of_person(p_c.orchard_id, p_c.person_id, 'prune', 'holder')
+      || private.missing_for_pruning(p_tree, p_shift, v_wish)) x
+    where x ->> 'code' <> 'holds_another');
+end $function$;
+comment on function private.lacked_without_claim(private.command,trees,shifts) is 'What a claim would have been refused for, as it is now that the work comes in. The work is kept; a lead is told.';
 
 CREATE OR REPLACE FUNCTION private.latest_briefing(p_shift uuid)
  RETURNS integer
@@ -4350,13 +4523,13 @@ begin
     if p_tree.height_cm is null then v_missing := v_missing || private.code('height_unknown'); end if;
     select reason into v_off from public.shift_offs where shift_id = p_shift.id and what = 'ladder';
     if found then v_missing := v_missing || private.code('ladders_off', jsonb_build_object('reason', v_off)); end if;
-    if not private.has_skill(p_wish.person_id, 'ladder', p_shift.on_date) then
+    if not private.has_skill(p_wish.person_id, 'ladder', private.today(p_shift.orchard_id)) then
       v_missing := v_missing || private.code('skill_missing', jsonb_build_object('skill', 'ladder'));
     end if;
     if not private.has_tool(v_crew, 'ladder') then v_missing := v_missing || private.code('no_ladder_in_hand'); end if;
   end if;
   if p_tree.asks_saw then
-    if not private.has_skill(p_wish.person_id, 'hand_saw', p_shift.on_date) then
+    if not private.has_skill(p_wish.person_id, 'hand_saw', private.today(p_shift.orchard_id)) then
       v_missing := v_missing || private.code('skill_missing', jsonb_build_object('skill', 'hand_saw'));
     end if;
     if not private.has_tool(v_crew, 'saw') then v_missing := v_missing || private.code('no_saw_in_hand'); end if;
@@ -4377,7 +4550,7 @@ declare
   v_missing jsonb := private.missing_for_height(p_tree, p_shift, p_wish);
 begin
   -- The named holder without the skill; whoever comes along as helper learns.
-  if not private.has_skill(p_wish.person_id, 'prunes_alone', p_shift.on_date)
+  if not private.has_skill(p_wish.person_id, 'prunes_alone', private.today(p_shift.orchard_id))
     and not exists (select 1 from public.people p where p.id = p_wish.person_id and private.is_lead_role(p.role))
     and not exists (select 1 from public.big_cut_marks m
       where m.round_id = p_shift.round_id and m.tree_no = p_tree.no and m.ended_at is null)
@@ -4389,6 +4562,25 @@ begin
   then v_missing := v_missing || private.code('minor_ladder_saw'); end if;
   return v_missing;
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.missing_of_buddy(p_shift shifts, p_person uuid, p_buddy uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  if p_buddy is null or p_shift.id is null then return '[]'; end if;
+  if p_buddy = p_person or not private.is_here(p_shift.id, p_buddy) or private.on_break(p_shift.id, p_buddy) then
+    return private.code('buddy_not_here', jsonb_build_object('person', p_buddy));
+  end if;
+  -- One code for both, so that nobody hears from it who is under age.
+  if not exists (select 1 from public.people where id = p_buddy and age_band = 'adult' and role <> 'visitor') then
+    return private.code('buddy_not_fit', jsonb_build_object('person', p_buddy));
+  end if;
+  return '[]';
+end $function$;
+comment on function private.missing_of_buddy(shifts,uuid,uuid) is 'A buddy is an adult of the crew who is here and not on a break.';
 
 CREATE OR REPLACE FUNCTION private.missing_of_others(p_orchard uuid, p_shift shifts, p_wish private.wish)
  RETURNS jsonb
@@ -4411,10 +4603,7 @@ begin
         'person', v_other.id, 'codes', (select jsonb_agg(c -> 'code') from jsonb_array_elements(v_codes) c)));
     end if;
   end loop;
-  if p_wish.buddy_id is not null and p_shift.id is not null
-    and (p_wish.buddy_id = p_wish.person_id or not private.is_here(p_shift.id, p_wish.buddy_id))
-  then v_missing := v_missing || private.code('buddy_not_here', jsonb_build_object('person', p_wish.buddy_id)); end if;
-  return v_missing;
+  return v_missing || private.missing_of_buddy(p_shift, p_wish.person_id, p_wish.buddy_id);
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.missing_of_person(p_orchard uuid, p_person uuid, p_kind text, p_part text)
@@ -4536,6 +4725,8 @@ begin
   v_wish := (p_to, p_claim.tree_no, p_claim.purpose, p_claim.kind, p_claim.ladder,
     (select coalesce(array_agg(person_id), '{}') from public.claim_people
      where claim_id = p_claim.id and to_at is null and part = 'helper' and person_id <> p_to), '{}'::uuid[], p_claim.buddy_id);
+  -- Who went home, or takes the tree over, is no company any more.
+  if private.missing_of_buddy(private.open_shift(p_orchard), p_to, p_claim.buddy_id) <> '[]' then v_wish.buddy_id := null; end if;
   v_missing := private.missing_of_person(p_orchard, p_to, p_claim.kind, 'holder')
     || private.closed_around(v_tree, private.open_shift(p_orchard));
   if v_tree.no is not null and p_claim.kind = 'prune' then
@@ -4863,6 +5054,10 @@ begin
       'minors', (
         select coalesce(jsonb_object_agg(id, jsonb_build_object('guardianId', guardian_id)), '{}')
         from here where told and age_band = 'minor'),
+      'notFound', (
+        select coalesce(jsonb_object_agg(a.person_id, a.shift_id), '{}')
+        from public.attendances a join here on here.id = a.person_id
+        where p_reader.is_lead and a.orchard_id = p_reader.orchard_id and a.not_found and a.found_at is null),
       'skills', (
         select coalesce(jsonb_object_agg(person_id, skills), '{}')
         from (
@@ -5088,6 +5283,15 @@ begin
   return v_seen.answer;
 end $function$;
 comment on function private.seen_before(private.command) is 'Step 3 where there is no membership yet: args then name the user, so that nobody gets another''s answer.';
+
+CREATE OR REPLACE FUNCTION private.set_found(p_c private.command, p_person uuid)
+ RETURNS void
+ LANGUAGE sql
+ SET search_path TO ''
+AS $function$
+  update public.attendances set found_at = p_c.at, found_by = p_c.by_person_id
+  where orchard_id = p_c.orchard_id and person_id = p_person and not_found and found_at is null
+$function$;
 
 CREATE OR REPLACE FUNCTION private.set_work(p_orchard uuid, p_round uuid, p_tree integer, p_state text, p_share integer, p_note text, p_at timestamp with time zone)
  RETURNS jsonb
@@ -5842,19 +6046,24 @@ begin
   return (
     select coalesce(jsonb_object_agg(p.id, jsonb_build_object(
       'phone', p.phone, 'heardAt', private.instant(heard.heard_at), 'heardHead', heard.heard_head,
-      'joinedBy', added.by_person_id)), '{}')
+      'joinedBy', added.by_person_id, 'lastTree', last.tree_no)), '{}')
     from public.people p
     left join lateral (
       select l.heard_at, l.heard_head from public.logins l
       where l.orchard_id = p_orchard and l.person_id = p.id and l.ended_at is null and l.heard_at is not null
       order by l.heard_at desc limit 1) heard on true
+    left join lateral (
+      select c.tree_no from public.claim_people cp join public.claims c on c.id = cp.claim_id
+      where cp.person_id = p.id and c.tree_no is not null
+        and c.shift_id = (select s.id from public.shifts s where s.orchard_id = p_orchard and s.state = 'open')
+      order by cp.from_at desc limit 1) last on true
     -- A person's id is the id of the command that made them.
     left join public.events added
       on added.orchard_id = p_orchard and added.command_id = p.id and added.by_person_id <> p.id
     where p.orchard_id = p_orchard and p.removed_at is null
   );
 end $function$;
-comment on function private_people(uuid) is 'joinedBy: the lead who added this person; null when they came by a link of their own.';
+comment on function private_people(uuid) is 'joinedBy: the lead who added this person; null when they came by a link of their own. lastTree: the last one held or helped at in this shift.';
 grant execute on function private_people(uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.read_briefing(p_orchard uuid, p_shift uuid)

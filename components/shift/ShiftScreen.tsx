@@ -3,10 +3,10 @@
 import { useEffect, useRef } from 'react'
 
 import { openShiftOf, useNow, useSelect } from '@/lib/hooks'
+import { dayIn } from '@/lib/util/day-in'
 import { LeadScreen } from '../crew/LeadScreen'
 import { useLeadWords } from '../crew/use-lead-words'
 import { DuringShift } from './DuringShift'
-import { dayIn } from './orchard-time'
 import './shift.css'
 import { WayToOpen } from './WayToOpen'
 

@@ -28,11 +28,6 @@ export function isTooLong({ startsAt, endsAt }: { startsAt: Instant; endsAt: Ins
   return Date.parse(endsAt) - Date.parse(startsAt) > longestShiftMs
 }
 
-export function dayIn(timeZone: string, now: Date): DateOnly {
-  const { year, month, day } = partsIn(timeZone, now)
-  return `${year}-${month}-${day}`
-}
-
 /** What the orchard's clock shows then, as a form writes it. */
 export function clockIn(timeZone: string, at: Instant): string {
   const { hour, minute } = partsIn(timeZone, new Date(at))

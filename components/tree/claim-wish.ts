@@ -32,7 +32,11 @@ export function isSaid(tree: Tree, { company, person, ladder }: ClaimWish): bool
   return person !== null
 }
 
-export function wishOf({ company, person, ladder }: ClaimWish): Required<Omit<Wish, 'kind'>> {
+export function wishOf({
+  company,
+  person,
+  ladder,
+}: ClaimWish): Required<Omit<Wish, 'kind' | 'today'>> {
   const named = person === null ? [] : [person]
   return {
     ladder,

@@ -5,7 +5,7 @@ import * as shape from '@/lib/util/shape'
 import { type Folds, type Predictions, refuse, when } from './family'
 import { claimOf, openShift, toolsOf } from './look-ups'
 import { withEntry, withoutKeys } from './record'
-import { instant } from './shapes'
+import { id, instant } from './shapes'
 import type { State } from './state'
 
 /** `at` where the person said another time than the referee's. */
@@ -22,6 +22,11 @@ export const attendanceFolds: Folds = {
   person_arrived: when(moment, (state, body, { personId, at }) => ({
     ...state,
     attendance: withEntry(state.attendance, personId, { state: 'here', since: body.at ?? at }),
+    notFound: withoutKeys(state.notFound, [personId]),
+  })),
+  person_found: when(shape.object({ person: id }), (state, { person }) => ({
+    ...state,
+    notFound: withoutKeys(state.notFound, [person]),
   })),
   break_started: when(moment, (state, body, { personId, at }) =>
     nowIn(state, personId, 'break', body.at ?? at)
@@ -50,6 +55,8 @@ export const attendancePredictions: Predictions = {
       state.people[personId]?.admitted === false && 'not_admitted',
       Object.hasOwn(state.attendance, personId) && 'already_here'
     ) ?? [{ kind: 'person_arrived', body: {} }],
+
+  found_person: (_, { args }) => [{ kind: 'person_found', body: { person: args.subject } }],
 
   start_break: (state, { personId, args }, now) => {
     const there = state.attendance[personId]

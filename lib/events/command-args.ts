@@ -123,6 +123,7 @@ export const commandArgs = {
       claims: {},
       tools: {},
     }),
+    notFound: people,
   }),
   set_off_today: shape.object({ what: text, reason: orNull(offReason) }),
 
@@ -141,6 +142,7 @@ export const commandArgs = {
   }),
 
   arrive: none,
+  found_person: shape.object({ subject: id }),
   start_break: shape.object({ at }),
   end_break: shape.object({ at }),
   leave: shape.object({ at }),
@@ -175,7 +177,8 @@ export const commandArgs = {
   }),
   join_tree: shape.object({ claim: id, part: shape.withDefault(part, 'helper') }),
   leave_tree: shape.object({ claim: id }),
-  hand_over: shape.object({ claim: id, to: id }),
+  /** How the holder was reached: needed where somebody else hands their tree on. */
+  hand_over: shape.object({ claim: id, to: id, howReached: orNull(text) }),
   release_tree: shape.object({ ...work, share: orNull(number), note }),
   finish_tree: shape.object(work),
   end_claim: shape.object({ claim: id, howReached: text, share: orNull(number) }),
@@ -243,4 +246,5 @@ export const commandArgs = {
   }),
 
   hand_in: shape.object({ work: shape.array(shape.anything) }),
+  accept_hand_in: shape.object({ handIn: id }),
 }

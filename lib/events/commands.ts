@@ -64,6 +64,7 @@ const waitingLane = {
   mark_big_cuts: 'work',
   unmark_big_cuts: 'work',
   look_over: 'work',
+  found_person: 'work',
 
   add_photo: 'photo',
 } as const satisfies Partial<Record<CommandName, Lane>>

@@ -6,10 +6,11 @@
 import type { Tree } from '@/lib/domain/orchard/types'
 
 import type { Refusal } from './answer'
+import { buddyLacks } from './company'
 import { areNeighbours, type Ground, isWithin, metresApart } from './ground'
 import { hasFlag, holderOf, knowsAbout, openShift } from './look-ups'
 import type { WorkKind } from './missing-person'
-import type { Claim, Shift, Skill, State } from './state'
+import type { Claim, DateOnly, Shift, Skill, State } from './state'
 
 export type Wish = {
   kind?: WorkKind
@@ -17,6 +18,8 @@ export type Wish = {
   helpers?: readonly string[]
   learners?: readonly string[]
   buddy?: string | null
+  /** Today where the orchard is. Left out, a skill with an end counts as held: the referee knows the day. */
+  today?: DateOnly
 }
 
 export function missingOfTree(
@@ -176,7 +179,7 @@ function forPruning({ day, tree, personId, wish }: Asked): Refusal[] {
   const ladder = wish.ladder === true
   const alone = helpers.length === 0 && (wish.buddy ?? null) === null
   const ladderOff = ladder && shift.off.ladder
-  const lacks = (skill: Skill) => lacksSkill(state, personId, skill, shift.date)
+  const lacks = (skill: Skill) => lacksSkill(state, personId, skill, wish.today)
   const crew = [personId, ...helpers]
   const isLead = ['lead', 'manager'].includes(state.people[personId]?.role ?? '')
   return found([
@@ -187,6 +190,7 @@ function forPruning({ day, tree, personId, wish }: Asked): Refusal[] {
     tree.asksSaw && lacks('hand_saw') && { code: 'skill_missing', detail: { skill: 'hand_saw' } },
     tree.asksSaw && !hasTool(state, crew, 'saw') && { code: 'no_saw_in_hand' },
     (ladder || tree.asksSaw) && alone && { code: 'two_people_needed' },
+    ...buddyLacks(state, personId, wish.buddy ?? null),
     !isLead && !state.marked[tree.no] && lacks('prunes_alone') && { code: 'not_marked' },
     ...(ladder || tree.asksSaw || asksLadder(state, tree) ? minorsIn(state, personId, wish) : []),
   ])
@@ -214,10 +218,15 @@ export function asksLadder(state: State, tree: Pick<Tree, 'heightCm'>): boolean 
   return fromCm !== undefined && tree.heightCm !== null && tree.heightCm > fromCm
 }
 
-function lacksSkill(state: State, personId: string, skill: Skill, on: string): boolean {
+function lacksSkill(
+  state: State,
+  personId: string,
+  skill: Skill,
+  today: DateOnly | undefined
+): boolean {
   if (!knowsAbout(state, personId)) return false
   const until = state.skills[personId]?.[skill]
-  return until === undefined || (until !== null && until < on)
+  return until === undefined || (until !== null && today !== undefined && until < today)
 }
 
 function hasTool(state: State, people: readonly string[], kind: 'ladder' | 'saw'): boolean {

@@ -60,6 +60,7 @@ export const peopleFolds: Folds = {
       skills: withoutKeys(state.skills, [person]),
       consents: withoutKeys(state.consents, [person]),
       minors: withoutKeys(state.minors, [person]),
+      notFound: withoutKeys(state.notFound, [person]),
     }
   }),
   // Whom a phone serves decides what it is told; leads are told everything anyway.
@@ -68,6 +69,7 @@ export const peopleFolds: Folds = {
   invite_made: onlyChanges,
   invite_ended: onlyChanges,
   handed_in: onlyChanges,
+  hand_in_accepted: onlyChanges,
   consent_given: when(consent, (state, { person, season }) => ({
     ...state,
     consents: withEntry(

@@ -131,6 +131,7 @@ export const stop = shape.object({
   calledAt: shape.optional(instant),
   resumed: shape.withDefault(shape.boolean, false),
   answers: shape.withDefault(shape.record(id, stopAnswer), {}),
+  seenBy: shape.withDefault(shape.record(id, id), {}),
 })
 
 export const call = shape.object({

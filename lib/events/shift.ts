@@ -23,7 +23,7 @@ const opened = shape.object({
   shift: id,
   off: shape.withDefault(shape.record(text, offReason), {}),
 })
-const closed = shape.object({ shift: id })
+const closed = shape.object({ shift: id, notFound: shape.withDefault(shape.array(id), []) })
 const offChanged = shape.object({ shift: id, what: text, reason: orNull(offReason) })
 
 export const shiftFolds: Folds = {
@@ -55,10 +55,14 @@ export const shiftFolds: Folds = {
       shifts: withChanged(state.shifts, shift, (known) => ({ ...known, state: 'open', off })),
     }
   }),
-  shift_closed: when(closed, (state, { shift }): Folded => {
+  shift_closed: when(closed, (state, { shift, notFound }): Folded => {
     // Work may now go to another round, and only the referee knows which was opened last.
     if (Object.keys(state.rounds).length > 1) return 'fetch again'
-    return { ...withoutCrew(state), shifts: withoutKeys(state.shifts, [shift]) }
+    return {
+      ...withoutCrew(state),
+      shifts: withoutKeys(state.shifts, [shift]),
+      notFound: { ...state.notFound, ...Object.fromEntries(notFound.map((id) => [id, shift])) },
+    }
   }),
   off_changed: when(offChanged, (state, { shift, what, reason }) => ({
     ...state,

@@ -53,6 +53,7 @@ const snapshot = shape.object({
   skills: byId(shape.record(shapes.skill, shape.nullable(shapes.dateOnly))),
   consents: byId(number),
   minors: byId(shape.object({ guardianId: shape.nullable(id) })),
+  notFound: shape.withDefault(byId(id), {}),
   failedEquipment: byId(shape.array(text)),
 })
 

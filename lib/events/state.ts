@@ -126,6 +126,8 @@ export type Stop = {
   resumed: boolean
   /** Person → what they answered to. */
   answers: Record<string, 'stopped' | 'resumed'>
+  /** Person → the lead who gave that answer for them: who saw them, not their own phone. */
+  seenBy: Record<string, string>
 }
 
 export type CallKind = 'question' | 'tool' | 'injury' | 'lost_person'
@@ -190,5 +192,7 @@ export type State = {
   /** Person → latest season with consent to the text in force. */
   consents: Record<string, number>
   minors: Record<string, { guardianId: string | null }>
+  /** For leads: person → the shift that closed while nobody knew where they were. */
+  notFound: Record<string, string>
   failedEquipment: Record<string, string[]>
 }

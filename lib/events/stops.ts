@@ -4,8 +4,9 @@ import * as shape from '@/lib/util/shape'
 
 import { type Folds, type Predictions, refuse, when } from './family'
 import { openShift } from './look-ups'
-import { withChanged, withEntry } from './record'
+import { withChanged, withEntry, withoutKeys } from './record'
 import { id, stop, stopAnswer } from './shapes'
+import type { Stop } from './state'
 
 const called = shape.extend(stop, { stop: id })
 const answered = shape.object({ stop: id, answer: stopAnswer, person: shape.optional(id) })
@@ -20,22 +21,28 @@ export const stopFolds: Folds = {
       calledAt: facts.calledAt ?? at,
     }),
   })),
-  stop_answered: when(answered, (state, { stop, answer, person }, { personId }) => ({
+  stop_answered: when(answered, (state, { stop, answer, person }, { personId, byPersonId }) => ({
     ...state,
-    stops: withChanged(state.stops, stop, (known) => ({
-      ...known,
-      answers: withEntry(
-        known.answers,
-        person ?? personId,
-        // Who knows that work goes on has also come down.
-        known.answers[person ?? personId] === 'resumed' ? 'resumed' : answer
-      ),
-    })),
+    stops: withChanged(state.stops, stop, (known) =>
+      withAnswer(known, person ?? personId, answer, byPersonId)
+    ),
   })),
   work_resumed: when(resumed, (state, { stop }) => ({
     ...state,
     stops: withChanged(state.stops, stop, (known) => ({ ...known, resumed: true })),
   })),
+}
+
+/** The first who says it counts: what a lead has seen stays seen, though the phone wakes later. */
+function withAnswer(stop: Stop, person: string, answer: 'stopped' | 'resumed', by: string): Stop {
+  const before = stop.answers[person]
+  // Who knows that work goes on has also come down.
+  if (before === 'resumed' || before === answer) return stop
+  return {
+    ...stop,
+    answers: withEntry(stop.answers, person, answer),
+    seenBy: by === person ? withoutKeys(stop.seenBy, [person]) : withEntry(stop.seenBy, person, by),
+  }
 }
 
 export const stopPredictions: Predictions = {

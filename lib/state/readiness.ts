@@ -2,6 +2,8 @@
 
 import type { Refusal } from '@/lib/events/answer'
 import { missingForClaim, missingOfPerson, type Wish } from '@/lib/events/missing'
+import type { DateOnly, State } from '@/lib/events/state'
+import { dayIn } from '@/lib/util/day-in'
 
 import type { View } from './view'
 
@@ -16,5 +18,11 @@ export function readinessOf({ state }: View, personId: string): Refusal[] {
 
 /** Everything that stands between me and this tree. */
 export function refusalsFor({ state, ground, me }: View, tree: number, wish: Wish = {}): Refusal[] {
-  return state && me ? missingForClaim(state, ground, tree, me.personId, wish) : []
+  if (!state || !me) return []
+  return missingForClaim(state, ground, tree, me.personId, { today: todayIn(state), ...wish })
+}
+
+/** Skills run out at the orchard's midnight, also in the middle of a shift. */
+export function todayIn({ orchard }: State): DateOnly {
+  return dayIn(orchard.timeZone, new Date())
 }

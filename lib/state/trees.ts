@@ -10,6 +10,7 @@ import type { Claim, State } from '@/lib/events/state'
 
 import { isLeadView } from './me'
 import { initialsOf } from './people'
+import { todayIn } from './readiness'
 import type { View } from './view'
 import { fromParts } from './view-memo'
 
@@ -157,7 +158,7 @@ export const groundOnFoot = fromParts(
 export function nextTreeFor(view: View, from: number | null = null): NextTree<string> {
   const { state, ground, me } = view
   if (!state || !me) return { state: 'nothing_left', refusedTrees: new Map() }
-  const rules = treeRules(state, ground, me.personId)
+  const rules = treeRules(state, ground, me.personId, { today: todayIn(state) })
   const { flags } = factsOf(view)
   const walkM = from === null ? () => 0 : walksFrom(groundOnFoot(view), from)
   return nextTree({

@@ -59,11 +59,16 @@ create table public.attendances (
   left_at timestamptz,
   left_by uuid,
   left_why text constraint attendances_left_why_length check (char_length(left_why) <= 300),
+  not_found boolean not null default false,
+  found_at timestamptz,
+  found_by uuid,
   constraint attendances_shift foreign key (orchard_id, shift_id) references public.shifts (orchard_id, id) on delete cascade,
   constraint attendances_person foreign key (orchard_id, person_id) references public.people (orchard_id, id) on delete cascade
 );
 create unique index attendances_one_open on public.attendances (shift_id, person_id) where left_at is null;
 comment on column public.attendances.left_why is 'What a lead wrote when closing the shift without this person signing out.';
+create index attendances_not_found on public.attendances (orchard_id) where not_found and found_at is null;
+comment on column public.attendances.not_found is 'Nobody knew where they were when the shift closed; until a lead says that they are found.';
 
 create table public.breaks (
   id uuid primary key,

@@ -40,11 +40,14 @@ create table public.claim_people (
   part text not null constraint claim_people_part_known check (part in ('holder', 'helper', 'learner')),
   from_at timestamptz not null,
   to_at timestamptz,
+  how_reached text constraint claim_people_how_reached_length check (char_length(how_reached) <= 300),
   constraint claim_people_claim foreign key (orchard_id, claim_id) references public.claims (orchard_id, id) on delete cascade,
   constraint claim_people_person foreign key (orchard_id, person_id) references public.people (orchard_id, id) on delete cascade
 );
 create unique index claim_people_one_tree_a_person on public.claim_people (person_id) where to_at is null;
 create index claim_people_by_claim on public.claim_people (claim_id);
+create index claim_people_by_person on public.claim_people (person_id, from_at desc);
+comment on column public.claim_people.how_reached is 'When a lead hands somebody''s tree on: how that person was reached.';
 create unique index claim_people_one_holder on public.claim_people (claim_id) where to_at is null and part = 'holder';
 
 create table public.deals (
@@ -93,6 +96,8 @@ create table public.visits (
   before_state text,
   before_share integer,
   came_in_late boolean not null default false,
+  without_claim boolean not null default false,
+  lacked text[] not null default '{}',
   undone_at timestamptz,
   constraint visits_round foreign key (orchard_id, round_id) references public.rounds (orchard_id, id) on delete cascade,
   constraint visits_shift foreign key (orchard_id, shift_id) references public.shifts (orchard_id, id) on delete cascade,
@@ -101,6 +106,7 @@ create table public.visits (
   constraint visits_person foreign key (orchard_id, person_id) references public.people (orchard_id, id) on delete cascade
 );
 comment on table public.visits is 'Every time somebody worked on a tree: the record, and what undo goes back to. seconds are for display only.';
+comment on column public.visits.lacked is 'Begun without signal and so without a claim: the codes that would have refused it. Kept all the same; a lead sees them.';
 create index visits_by_tree on public.visits (orchard_id, tree_no, at desc);
 
 create table public.big_cut_marks (

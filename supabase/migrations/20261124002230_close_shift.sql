@@ -47,7 +47,9 @@ begin
   return v_refused;
 end $$;
 
-create function public.close_shift(p_orchard uuid, p_command uuid, p_person uuid, p_why jsonb default '{}') returns jsonb
+create function public.close_shift(
+  p_orchard uuid, p_command uuid, p_person uuid, p_why jsonb default '{}', p_not_found uuid[] default '{}'
+) returns jsonb
 language plpgsql volatile security definer set search_path = '' as $$
 declare
   v_c private.command;
@@ -56,8 +58,10 @@ declare
   v_left jsonb;
   v_refused jsonb;
   v_body jsonb;
+  v_not_found uuid[];
 begin
-  v_c := private.begin_command('close_shift', p_orchard, p_command, p_person, 'lead', jsonb_build_object('why', v_why));
+  v_c := private.begin_command('close_shift', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('why', v_why, 'not_found', coalesce(p_not_found, '{}')));
   if v_c.answer is not null then return v_c.answer; end if;
   perform private.need(private.are_whys(v_why), 'p_why: {people, claims, tools}, each {id: up to 300 characters}.');
   v_shift := private.open_shift(p_orchard);
@@ -75,10 +79,16 @@ begin
       'callsEnded', private.end_calls(v_c, (select array_agg(id) from public.calls where shift_id = v_shift.id and ended_at is null)));
   perform private.sign_out(v_c, id, v_c.at, v_why -> 'people' ->> person_id::text)
   from public.attendances where shift_id = v_shift.id and left_at is null;
+  update public.attendances set not_found = true
+  where shift_id = v_shift.id and left_at = v_c.at and person_id = any (p_not_found) and v_left -> 'people' ? person_id::text;
+  select array_agg(distinct person_id) into v_not_found from public.attendances where shift_id = v_shift.id and not_found;
   -- Also a link that was made when no shift was open: it would let in at once on any other day.
   update public.invites set ended_at = v_c.at
   where orchard_id = p_orchard and kind = 'join' and coalesce(shift_id, v_shift.id) = v_shift.id and ended_at is null;
   update public.shifts set state = 'closed', closed_at = v_c.at where id = v_shift.id;
-  return private.accept(v_c, 'shift_closed', private.filled(v_body));
+  return private.accept(v_c, 'shift_closed', private.filled(v_body),
+    case when v_not_found is not null then jsonb_build_object('notFound', v_not_found) end);
 end $$;
+comment on function public.close_shift is
+  'p_not_found: of those who are not signed out, whom nobody found. They stay on the leads'' list until found_person.';
 grant execute on function public.close_shift to authenticated;

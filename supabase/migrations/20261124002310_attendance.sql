@@ -1,5 +1,25 @@
 -- The count: who arrived, who is on a break, who left.
 
+create function private.set_found(p_c private.command, p_person uuid) returns void
+language sql volatile set search_path = '' as $$
+  update public.attendances set found_at = p_c.at, found_by = p_c.by_person_id
+  where orchard_id = p_c.orchard_id and person_id = p_person and not_found and found_at is null
+$$;
+
+create function public.found_person(p_orchard uuid, p_command uuid, p_person uuid, p_subject uuid) returns jsonb
+language plpgsql volatile security definer set search_path = '' as $$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('found_person', p_orchard, p_command, p_person, 'lead', jsonb_build_object('subject', p_subject));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.person_or_fail(p_orchard, p_subject);
+  perform private.set_found(v_c, p_subject);
+  return private.accept(v_c, 'person_found', null, jsonb_build_object('person', p_subject));
+end $$;
+comment on function public.found_person is 'Somebody who was not found when a shift closed. Who arrives at a later shift is found, too.';
+grant execute on function public.found_person to authenticated;
+
 create function public.arrive(p_orchard uuid, p_command uuid, p_person uuid) returns jsonb
 language plpgsql volatile security definer set search_path = '' as $$
 declare
@@ -17,6 +37,7 @@ begin
 
   insert into public.attendances (id, orchard_id, shift_id, person_id, arrived_at, arrived_by)
   values (p_command, p_orchard, v_shift.id, p_person, v_c.at, v_c.by_person_id);
+  perform private.set_found(v_c, p_person);
   return private.accept(v_c, 'person_arrived', '{}');
 end $$;
 grant execute on function public.arrive to authenticated;

@@ -27,13 +27,13 @@ begin
     if p_tree.height_cm is null then v_missing := v_missing || private.code('height_unknown'); end if;
     select reason into v_off from public.shift_offs where shift_id = p_shift.id and what = 'ladder';
     if found then v_missing := v_missing || private.code('ladders_off', jsonb_build_object('reason', v_off)); end if;
-    if not private.has_skill(p_wish.person_id, 'ladder', p_shift.on_date) then
+    if not private.has_skill(p_wish.person_id, 'ladder', private.today(p_shift.orchard_id)) then
       v_missing := v_missing || private.code('skill_missing', jsonb_build_object('skill', 'ladder'));
     end if;
     if not private.has_tool(v_crew, 'ladder') then v_missing := v_missing || private.code('no_ladder_in_hand'); end if;
   end if;
   if p_tree.asks_saw then
-    if not private.has_skill(p_wish.person_id, 'hand_saw', p_shift.on_date) then
+    if not private.has_skill(p_wish.person_id, 'hand_saw', private.today(p_shift.orchard_id)) then
       v_missing := v_missing || private.code('skill_missing', jsonb_build_object('skill', 'hand_saw'));
     end if;
     if not private.has_tool(v_crew, 'saw') then v_missing := v_missing || private.code('no_saw_in_hand'); end if;
@@ -43,6 +43,21 @@ begin
   end if;
   return v_missing;
 end $$;
+
+create function private.missing_of_buddy(p_shift public.shifts, p_person uuid, p_buddy uuid) returns jsonb
+language plpgsql stable set search_path = '' as $$
+begin
+  if p_buddy is null or p_shift.id is null then return '[]'; end if;
+  if p_buddy = p_person or not private.is_here(p_shift.id, p_buddy) or private.on_break(p_shift.id, p_buddy) then
+    return private.code('buddy_not_here', jsonb_build_object('person', p_buddy));
+  end if;
+  -- One code for both, so that nobody hears from it who is under age.
+  if not exists (select 1 from public.people where id = p_buddy and age_band = 'adult' and role <> 'visitor') then
+    return private.code('buddy_not_fit', jsonb_build_object('person', p_buddy));
+  end if;
+  return '[]';
+end $$;
+comment on function private.missing_of_buddy is 'A buddy is an adult of the crew who is here and not on a break.';
 
 create function private.missing_of_others(p_orchard uuid, p_shift public.shifts, p_wish private.wish) returns jsonb
 language plpgsql stable set search_path = '' as $$
@@ -61,10 +76,7 @@ begin
         'person', v_other.id, 'codes', (select jsonb_agg(c -> 'code') from jsonb_array_elements(v_codes) c)));
     end if;
   end loop;
-  if p_wish.buddy_id is not null and p_shift.id is not null
-    and (p_wish.buddy_id = p_wish.person_id or not private.is_here(p_shift.id, p_wish.buddy_id))
-  then v_missing := v_missing || private.code('buddy_not_here', jsonb_build_object('person', p_wish.buddy_id)); end if;
-  return v_missing;
+  return v_missing || private.missing_of_buddy(p_shift, p_wish.person_id, p_wish.buddy_id);
 end $$;
 
 create function private.missing_for_pruning(p_tree public.trees, p_shift public.shifts, p_wish private.wish) returns jsonb
@@ -73,7 +85,7 @@ declare
   v_missing jsonb := private.missing_for_height(p_tree, p_shift, p_wish);
 begin
   -- The named holder without the skill; whoever comes along as helper learns.
-  if not private.has_skill(p_wish.person_id, 'prunes_alone', p_shift.on_date)
+  if not private.has_skill(p_wish.person_id, 'prunes_alone', private.today(p_shift.orchard_id))
     and not exists (select 1 from public.people p where p.id = p_wish.person_id and private.is_lead_role(p.role))
     and not exists (select 1 from public.big_cut_marks m
       where m.round_id = p_shift.round_id and m.tree_no = p_tree.no and m.ended_at is null)

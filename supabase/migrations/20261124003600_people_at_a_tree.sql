@@ -88,6 +88,8 @@ begin
   v_wish := (p_to, p_claim.tree_no, p_claim.purpose, p_claim.kind, p_claim.ladder,
     (select coalesce(array_agg(person_id), '{}') from public.claim_people
      where claim_id = p_claim.id and to_at is null and part = 'helper' and person_id <> p_to), '{}'::uuid[], p_claim.buddy_id);
+  -- Who went home, or takes the tree over, is no company any more.
+  if private.missing_of_buddy(private.open_shift(p_orchard), p_to, p_claim.buddy_id) <> '[]' then v_wish.buddy_id := null; end if;
   v_missing := private.missing_of_person(p_orchard, p_to, p_claim.kind, 'holder')
     || private.closed_around(v_tree, private.open_shift(p_orchard));
   if v_tree.no is not null and p_claim.kind = 'prune' then
@@ -113,7 +115,9 @@ begin
     from jsonb_array_elements(p_missing) x);
 end $$;
 
-create function public.hand_over(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_to uuid) returns jsonb
+create function public.hand_over(
+  p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_to uuid, p_how_reached text default null
+) returns jsonb
 language plpgsql volatile security definer set search_path = '' as $$
 declare
   v_c private.command;
@@ -121,8 +125,11 @@ declare
   v_missing jsonb;
 begin
   v_c := private.begin_command('hand_over', p_orchard, p_command, p_person, 'self',
-    jsonb_build_object('claim', p_claim, 'to', p_to));
+    jsonb_build_object('claim', p_claim, 'to', p_to, 'how_reached', p_how_reached));
   if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_how_reached is null or private.is_line(p_how_reached, 300), 'p_how_reached: up to 300 characters.');
+  -- Whoever still stands in the tree must know that it is not theirs any more.
+  perform private.need(p_how_reached is not null or v_c.by_person_id = p_person, 'Say how the holder was reached.');
   if p_to is null or p_to = p_person then perform private.fail(400, 'malformed', 'Hand over to somebody else.'); end if;
   v_claim := private.claim_or_fail(p_orchard, p_claim);
   if v_claim.ended_at is not null then return private.refuse(v_c, private.code('claim_over')); end if;
@@ -132,7 +139,8 @@ begin
   if not v_c.by_lead then v_missing := private.told_of_taker(v_missing, p_to); end if;
   if v_missing <> '[]' then return private.refuse(v_c, v_missing); end if;
 
-  update public.claim_people set to_at = v_c.at where claim_id = p_claim and to_at is null and person_id in (p_person, p_to);
+  update public.claim_people set to_at = v_c.at, how_reached = case when person_id = p_person then p_how_reached end
+  where claim_id = p_claim and to_at is null and person_id in (p_person, p_to);
   insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at) values (p_orchard, p_claim, p_to, 'holder', v_c.at);
   return private.accept(v_c, 'tree_handed_over', jsonb_build_object('claim', p_claim, 'to', p_to, 'from', p_person,
     'dirty', private.soil_tools(p_orchard, v_claim.tree_no, array[p_person])));

@@ -1,7 +1,7 @@
 -- Finished and half-done work is never thrown away. What becomes of it depends on what happened meanwhile.
 
 create type private.coming_in as (
-  how text, claim_id uuid, shift_id uuid, round_id uuid, begun_at timestamptz, people uuid[]
+  how text, claim_id uuid, shift_id uuid, round_id uuid, begun_at timestamptz, people uuid[], lacked text[]
 );
 comment on type private.coming_in is
   'how: holder (still holds it), dealt (kept for this person and begun without signal), paper (written down, and nobody else has it), late (the shift closed meanwhile), also_worked (somebody else holds or finished it, or it was closed since).';
@@ -49,8 +49,24 @@ begin
   return (v_how, p_claim, v_claim.shift_id, v_claim.round_id, v_claim.opened_at,
     case when v_in.id is null then array[p_c.person_id] else (
       select array_agg(person_id) from public.claim_people
-      where claim_id = p_claim and to_at is not distinct from v_in.to_at) end);
+      where claim_id = p_claim and to_at is not distinct from v_in.to_at) end, null::text[]);
 end $$;
+
+create function private.lacked_without_claim(p_c private.command, p_tree public.trees, p_shift public.shifts) returns text[]
+language plpgsql stable set search_path = '' as $$
+declare
+  v_wish private.wish := (p_c.person_id, p_tree.no, 'work', 'prune', false, '{}', '{}', null);
+begin
+  -- What was missing then nobody knows any more once the shift is closed.
+  if p_shift.state <> 'open' then return '{}'; end if;
+  return (
+    select coalesce(array_agg(x ->> 'code' order by x ->> 'code'), '{}')
+    from jsonb_array_elements(private.missing_of_person(p_c.orchard_id, p_c.person_id, 'prune', 'holder')
+      || private.missing_for_pruning(p_tree, p_shift, v_wish)) x
+    where x ->> 'code' <> 'holds_another');
+end $$;
+comment on function private.lacked_without_claim is
+  'What a claim would have been refused for, as it is now that the work comes in. The work is kept; a lead is told.';
 
 create function private.comes_in_by_deal(p_c private.command, p_tree public.trees, p_begun_at timestamptz) returns private.coming_in
 language plpgsql stable set search_path = '' as $$
@@ -73,7 +89,8 @@ begin
       where d.orchard_id = p_c.orchard_id and d.tree_no = p_tree.no and p_c.person_id = any (d.people)
         and d.dealt_at <= p_c.at and coalesce(d.ended_at, p_c.at) >= v_begun)
   then v_how := case when v_shift.state = 'open' then 'dealt' else 'late' end; end if;
-  return (v_how, null::uuid, v_shift.id, v_shift.round_id, greatest(v_begun, v_shift.opened_at), array[p_c.person_id]);
+  return (v_how, null::uuid, v_shift.id, v_shift.round_id, greatest(v_begun, v_shift.opened_at), array[p_c.person_id],
+    private.lacked_without_claim(p_c, p_tree, v_shift));
 end $$;
 
 create function private.is_pruning(p_claim uuid) returns boolean

@@ -15,9 +15,10 @@ declare
 begin
   select * into v_before from public.tree_work where round_id = p_in.round_id and tree_no = p_tree;
   insert into public.visits (id, orchard_id, round_id, shift_id, tree_no, claim_id, person_id, result, share, note, at, seconds,
-    before_state, before_share, came_in_late, from_paper)
+    before_state, before_share, came_in_late, from_paper, without_claim, lacked)
   values (p_c.command_id, p_c.orchard_id, p_in.round_id, p_in.shift_id, p_tree, p_in.claim_id, p_c.person_id, p_result,
-    p_share, p_note, v_at, v_seconds, coalesce(v_before.state, 'unpruned'), v_before.share, p_in.how = 'late', p_c.name = 'enter_work');
+    p_share, p_note, v_at, v_seconds, coalesce(v_before.state, 'unpruned'), v_before.share, p_in.how = 'late', p_c.name = 'enter_work',
+    p_in.lacked is not null, coalesce(p_in.lacked, '{}'));
   return v_seconds;
 end $$;
 comment on function private.keep_visit is 'Records the visit and what the tree was before it. Seconds are for display only.';

@@ -55,7 +55,8 @@ begin
   if v_holder <> p_c.person_id and private.not_free(v_holder, p_shift.id) <> '[]' then
     v_refused := v_refused || private.code('helper_not_ready', jsonb_build_object('person', v_holder));
   end if;
-  if p_claim.kind = 'prune' and (p_claim.ladder or v_tree.asks_saw) and p_claim.buddy_id is null
+  if p_claim.kind = 'prune' and (p_claim.ladder or v_tree.asks_saw)
+    and (p_claim.buddy_id is null or private.missing_of_buddy(p_shift, v_holder, p_claim.buddy_id) <> '[]')
     and not exists (select 1 from private.back_at_tree(p_claim, p_shift.id) where part = 'helper')
   then v_refused := v_refused || private.code('two_people_needed'); end if;
   return v_refused;

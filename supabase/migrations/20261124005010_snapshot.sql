@@ -34,6 +34,10 @@ begin
       'minors', (
         select coalesce(jsonb_object_agg(id, jsonb_build_object('guardianId', guardian_id)), '{}')
         from here where told and age_band = 'minor'),
+      'notFound', (
+        select coalesce(jsonb_object_agg(a.person_id, a.shift_id), '{}')
+        from public.attendances a join here on here.id = a.person_id
+        where p_reader.is_lead and a.orchard_id = p_reader.orchard_id and a.not_found and a.found_at is null),
       'skills', (
         select coalesce(jsonb_object_agg(person_id, skills), '{}')
         from (
@@ -103,7 +107,12 @@ begin
         -- 'resumed' sorts before 'stopped' and overrides it.
         'answers', (
           select coalesce(jsonb_object_agg(person_id, phase), '{}')
-          from (select person_id, min(phase) as phase from public.stop_answers where stop_id = s.id group by person_id) last))), '{}')
+          from (select person_id, min(phase) as phase from public.stop_answers where stop_id = s.id group by person_id) last),
+        'seenBy', (
+          select coalesce(jsonb_object_agg(person_id, by_person_id) filter (where how = 'seen_by_lead'), '{}')
+          from (
+            select distinct on (person_id) person_id, by_person_id, how
+            from public.stop_answers where stop_id = s.id order by person_id, phase) last))), '{}')
       from public.stops s where s.shift_id = v_shift)
   ) || private.equipment_state(p_reader, v_shift);
 end $$;

@@ -44,19 +44,25 @@ begin
   return (
     select coalesce(jsonb_object_agg(p.id, jsonb_build_object(
       'phone', p.phone, 'heardAt', private.instant(heard.heard_at), 'heardHead', heard.heard_head,
-      'joinedBy', added.by_person_id)), '{}')
+      'joinedBy', added.by_person_id, 'lastTree', last.tree_no)), '{}')
     from public.people p
     left join lateral (
       select l.heard_at, l.heard_head from public.logins l
       where l.orchard_id = p_orchard and l.person_id = p.id and l.ended_at is null and l.heard_at is not null
       order by l.heard_at desc limit 1) heard on true
+    left join lateral (
+      select c.tree_no from public.claim_people cp join public.claims c on c.id = cp.claim_id
+      where cp.person_id = p.id and c.tree_no is not null
+        and c.shift_id = (select s.id from public.shifts s where s.orchard_id = p_orchard and s.state = 'open')
+      order by cp.from_at desc limit 1) last on true
     -- A person's id is the id of the command that made them.
     left join public.events added
       on added.orchard_id = p_orchard and added.command_id = p.id and added.by_person_id <> p.id
     where p.orchard_id = p_orchard and p.removed_at is null
   );
 end $$;
-comment on function public.private_people is 'joinedBy: the lead who added this person; null when they came by a link of their own.';
+comment on function public.private_people is
+  'joinedBy: the lead who added this person; null when they came by a link of their own. lastTree: the last one held or helped at in this shift.';
 grant execute on function public.private_people to authenticated;
 
 create function public.read_briefing(p_orchard uuid, p_shift uuid) returns jsonb

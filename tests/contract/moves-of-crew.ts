@@ -50,7 +50,8 @@ export const movesOfCrew: Moves = {
   hand_over: ({ state, personId, draw }) => {
     const to = somebodyHere(state, draw)
     const claim = draw.of(draw.chance(4) ? Object.keys(state.claims) : claimsOf(state, personId))
-    return claim === undefined || to === personId ? null : { claim, to }
+    const howReached = draw.chance(10) ? null : 'Spoke in person'
+    return claim === undefined || to === personId ? null : { claim, to, howReached }
   },
   release_tree: (situation) => {
     const work = workOf(situation)

@@ -88,7 +88,9 @@ export const movesOfLeads: Moves = {
           tools: whyFor(heldTools(state)),
         }
       : { people: {}, claims: {}, tools: {} },
+    notFound: draw.chance(2) ? Object.keys(state.attendance).slice(0, 2) : [],
   }),
+  found_person: ({ state, draw }) => ({ subject: anybody(state, draw) }),
   set_off_today: ({ draw }) => ({
     what: draw.of(['ladder', 'apple', 'cherry']),
     reason: draw.of(['wind', null, null]),

@@ -8,11 +8,13 @@ import { doorsAfterPruning } from './doors-after-pruning'
 import { doorsOfCalls } from './doors-of-calls'
 import { doorsOfFlags } from './doors-of-flags'
 import { doorsOfPaper } from './doors-of-paper'
+import { doorsOfPeople } from './doors-of-people'
 import { plainJpeg, sha256 } from './scene'
 
 export const doors: Record<string, Use[]> = {
   ...doorsAfterPruning,
   ...doorsOfPaper,
+  ...doorsOfPeople,
   create_orchard: [
     {
       right: 'anybody',
@@ -361,7 +363,11 @@ export const doors: Record<string, Use[]> = {
     {
       right: 'self',
       whose: 'bo',
-      args: ({ claim, person }) => ({ p_claim: claim, p_to: person.ann }),
+      args: ({ claim, person }) => ({
+        p_claim: claim,
+        p_to: person.ann,
+        p_how_reached: 'Spoke in person',
+      }),
       outcome: {
         else: '404 no_such_claim',
         open: 'ok',

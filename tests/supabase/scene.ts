@@ -27,6 +27,8 @@ export type Scene = {
   /** Ann's. */
   call: string
   invite: string
+  /** What Gus handed in; nobody has accepted it. */
+  handIn: string
   epoch: string
   code: { setUp: string; join: string; role: string; device: string }
   /** From the stage on where there is one; before, an id of nothing. */
@@ -215,6 +217,16 @@ async function things(database: TestDatabase, scene: Scene): Promise<void> {
   )
   scene.photo = await commandId(
     by('ann', 'add_photo', { p_jpeg: plainJpeg, p_purpose: 'flag', p_flag: scene.flag })
+  )
+  scene.handIn = randomUUID()
+  await database.asOwner(
+    `insert into public.hand_ins (id, orchard_id, person_id, work, handed_in_at) values ($1, $2, $3, $4, now())`,
+    [
+      scene.handIn,
+      scene.orchard,
+      scene.person.gus,
+      JSON.stringify([{ name: 'finish_tree', args: { tree: 7 } }]),
+    ]
   )
   scene.invite = await commandId(
     by('lead', 'make_invite', {

@@ -106,6 +106,8 @@ export const refusals = {
     `${person ?? 'Your helper'} is not ready yet. Choose somebody else, or wait.`,
   buddy_not_here: ({ person }: Detail) =>
     `${person ?? 'Your buddy'} is not here. Name somebody who is.`,
+  buddy_not_fit: ({ person }: Detail) =>
+    `${person ?? 'This person'} cannot be the buddy. Name an adult of the crew.`,
   tree_in_progress: ({ tree }: Detail) => `${tree ?? 'This tree'} is in progress. Deal another.`,
   tree_not_done: ({ tree }: Detail) =>
     `${tree ?? 'This tree'} is not done, or not any more. Look at it again when it is.`,
@@ -145,6 +147,7 @@ export const refusals = {
   not_to_oneself: (_: Detail) => 'Nobody grants a skill to themselves. Ask another lead.',
   last_manager: (_: Detail) => 'The last manager stays. Make somebody else a manager first.',
   handed_in_before: (_: Detail) => 'This work is handed in already. Nothing is lost.',
+  accepted_before: (_: Detail) => 'Another lead has accepted this already.',
   photo_too_large: (_: Detail) => 'The photo is too large. Take another.',
   photo_not_plain: (_: Detail) => 'The photo still says where or when it was taken. Take another.',
 

@@ -96,6 +96,8 @@ export const refusals: typeof en = {
     `${person ?? 'Quien te ayuda'} aún no puede empezar. Elige a otra persona o espera.`,
   buddy_not_here: ({ person }) =>
     `${person ?? 'Tu pareja'} no está aquí. Nombra a alguien que esté.`,
+  buddy_not_fit: ({ person }) =>
+    `${person ?? 'Esta persona'} no puede ser la pareja. Nombra a una persona adulta del equipo.`,
   tree_in_progress: ({ tree }) => `${tree ?? 'Este árbol'} está en curso. Asigna otro.`,
   tree_not_done: ({ tree }) =>
     `${tree ?? 'Este árbol'} no está hecho, o ya no. Míralo otra vez cuando lo esté.`,
@@ -131,6 +133,7 @@ export const refusals: typeof en = {
   not_to_oneself: () => 'Nadie se concede una destreza. Pide a otro jefe de cuadrilla.',
   last_manager: () => 'El último responsable se queda. Nombra antes a otra persona.',
   handed_in_before: () => 'Este trabajo ya está entregado. No se pierde nada.',
+  accepted_before: () => 'Otro jefe ya lo aceptó.',
   photo_too_large: () => 'La foto es demasiado grande. Haz otra.',
   photo_not_plain: () => 'La foto todavía dice dónde o cuándo se hizo. Haz otra.',
 

@@ -6,7 +6,7 @@ import { stopToAnswerBy, type View } from '@/lib/hooks'
 
 const calledAt = '2027-02-27T10:00:00.000Z'
 const before = '2027-02-27T08:00:00.000Z'
-const stop = { block: null, calledBy: 'ann', calledAt, resumed: false, answers: {} }
+const stop = { block: null, calledBy: 'ann', calledAt, resumed: false, answers: {}, seenBy: {} }
 
 function viewWith(some: Partial<State>): View {
   const attendance = Object.fromEntries(

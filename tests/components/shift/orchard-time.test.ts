@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 
-import { dayIn, hoursOf, instantAt, isTooLong } from '@/components/shift/orchard-time'
+import { hoursOf, instantAt, isTooLong } from '@/components/shift/orchard-time'
+import { dayIn } from '@/lib/util/day-in'
 
 describe('a time on the orchard’s clock', () => {
   test.each([

@@ -95,6 +95,7 @@ export function aState(change: Partial<State> = {}): State {
     skills: {},
     consents: each(2027),
     minors: {},
+    notFound: {},
     failedEquipment: {},
     ...change,
   }

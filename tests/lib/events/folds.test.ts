@@ -425,7 +425,14 @@ const families: Record<string, Case[]> = {
       body: { stop: stopId },
       after: {
         stops: {
-          [stopId]: { block: null, calledBy: ann, calledAt: later, resumed: false, answers: {} },
+          [stopId]: {
+            block: null,
+            calledBy: ann,
+            calledAt: later,
+            resumed: false,
+            answers: {},
+            seenBy: {},
+          },
         },
       },
     },
@@ -507,5 +514,5 @@ function theShift() {
 }
 
 function theStop() {
-  return { block: null, calledBy: bo, calledAt: later, resumed: false, answers: {} }
+  return { block: null, calledBy: bo, calledAt: later, resumed: false, answers: {}, seenBy: {} }
 }

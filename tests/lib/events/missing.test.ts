@@ -76,7 +76,14 @@ test('a newcomer is told everything that is missing, not the first', () => {
 })
 
 describe('of the person', () => {
-  const stop = { block: null, calledBy: bo, calledAt: later, resumed: false, answers: {} }
+  const stop = {
+    block: null,
+    calledBy: bo,
+    calledAt: later,
+    resumed: false,
+    answers: {},
+    seenBy: {},
+  }
   const stops = (change: object) => ({ stops: { [idOf('stop')]: { ...stop, ...change } } })
   const arrivedAfter = { state: 'here', since: '2027-01-16T10:00:00.000Z' } as const
   const cases: [string, Partial<State>, string[]][] = [
@@ -184,7 +191,14 @@ describe('of the tree', () => {
       {
         shifts: theShift ? { [shift]: { ...theShift, off: { apple: 'wet_wood' } } } : {},
         stops: {
-          [idOf('s')]: { block: 1, calledBy: bo, calledAt: later, resumed: false, answers: {} },
+          [idOf('s')]: {
+            block: 1,
+            calledBy: bo,
+            calledAt: later,
+            resumed: false,
+            answers: {},
+            seenBy: {},
+          },
         },
       },
       [],
@@ -196,7 +210,7 @@ describe('of the tree', () => {
     expect(codes(missingOfTree(aState(change), groundOf(...trees), no, ann))).toEqual(expected)
   })
 
-  test('a skill that ran out before the shift’s day is none', () => {
+  test('a skill that ran out before today is none, and where the day is not known it is held', () => {
     const tall = groundOf(aTree(1, { heightCm: 400 }))
     const ladder = {
       label: 'L',
@@ -206,21 +220,21 @@ describe('of the tree', () => {
       heldBy: bo,
       ownedBy: null,
     } as const
-    const wish = { ladder: true, helpers: [bo] }
-    const withSkill = (until: string | null) =>
+    const withSkill = (until: string | null, today?: string) =>
       codes(
         missingOfTree(
           aState({ skills: { [ann]: { ladder: until } }, tools: { 4: ladder } }),
           tall,
           1,
           ann,
-          wish
+          { ladder: true, helpers: [bo], ...(today && { today }) }
         )
       )
 
-    expect(withSkill('2027-01-15')).toEqual(['skill_missing'])
-    expect(withSkill('2027-01-16')).toEqual([])
-    expect(withSkill(null)).toEqual([])
+    expect(withSkill('2027-01-15', '2027-01-16')).toEqual(['skill_missing'])
+    expect(withSkill('2027-01-16', '2027-01-16')).toEqual([])
+    expect(withSkill(null, '2027-01-16')).toEqual([])
+    expect(withSkill('2027-01-15')).toEqual([])
   })
 
   test('brush is carried away from a tree that is done', () => {

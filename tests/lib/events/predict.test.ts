@@ -219,7 +219,14 @@ describe('what is expected', () => {
   })
 
   test('an answer says what the stop asks for', () => {
-    const stop = { block: null, calledBy: bo, calledAt: later, resumed: false, answers: {} }
+    const stop = {
+      block: null,
+      calledBy: bo,
+      calledAt: later,
+      resumed: false,
+      answers: {},
+      seenBy: {},
+    }
     const asked = command('answer_stop', { stop: stopId })
     const answers = (resumed: boolean) =>
       foldPredicted(aState({ stops: { [stopId]: { ...stop, resumed } } }), asked, later).stops[
