@@ -325,7 +325,7 @@ describe.each(engines)('claiming a tree on $name', ({ open }) => {
     const told = await ann.send('claim_tree', { tree: 3, helpers: [kid.id] })
     const { command: claim } = await ann.must('claim_tree', { tree: 3 })
     const handing = await ann.send('hand_over', { claim, to: kid.id })
-    const byLead = await lead.for(ann).send('hand_over', { claim, to: kid.id })
+    const byLead = await lead.for(ann).send('hand_over', { claim, to: kid.id, howReached: 'Spoke' })
 
     expect(told.body.refused).toEqual([{ code: 'helper_not_ready', detail: { person: kid.id } }])
     for (const code of ['consent_missing', 'skill_missing', 'not_marked', 'equipment_not_checked'])
