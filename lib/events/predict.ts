@@ -11,6 +11,7 @@ import type { Prediction, Predictions } from './family'
 import { flagPredictions } from './flags'
 import type { Ground } from './ground'
 import { keepOutPredictions } from './keep-outs'
+import { isLead } from './look-ups'
 import { lookingOverPredictions } from './looking-over'
 import { peoplePredictions } from './people'
 import { fold } from './reduce'
@@ -68,7 +69,8 @@ export function foldPredicted(
       at: now,
       commandId: command.id,
       personId: command.personId,
-      byPersonId: state.me.personId,
+      // Without the right of a lead, each person of a shared phone taps for themselves.
+      byPersonId: isLead(state) ? state.me.personId : command.personId,
       kind,
       body,
     })
