@@ -47,7 +47,7 @@ test('what is grave rings each minute until somebody answers', () => {
 })
 
 test('a volunteer’s phone rings for a stop that wants an answer, not for calls', () => {
-  const stop = { block: null, calledBy: 'ann', calledAt, resumed: false, answers: {} }
+  const stop = { block: null, calledBy: 'ann', calledAt, resumed: false, answers: {}, seenBy: {} }
   expect(keysWithin(seen('volunteer', { calls: { c: call } }), 300)).toEqual([])
   const stopped = seen('volunteer', { stops: { s: stop } })
   expect(ringsOf(stopped, after(1))).toEqual([{ key: 'stop|s', tone: 'stop' }])
