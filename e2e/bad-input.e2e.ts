@@ -10,10 +10,15 @@ test('a wrong, a used and an ended link each say what to do', async ({ orchard, 
   await expect(first).toHaveURL(routes.nextTree())
   const ended = await orchard.link('Lee', { kind: 'join' }, { ended: true })
 
-  for (const link of [routes.join('nobody-made-this'), used, ended]) {
+  for (const [link, why] of [
+    [routes.join('nobody-made-this'), /Nobody made this link/],
+    [used, /It was used already/],
+    [ended, /It has run out/],
+  ] as const) {
     const phone = await asNewcomer()
     await phone.goto(link)
     await expect(phone.getByRole('heading', { name: 'This link lets nobody in' })).toBeVisible()
+    await expect(phone.getByText(why)).toBeVisible()
     await expect(phone.getByText(/ask your lead for a new link/)).toBeVisible()
   }
 })

@@ -31,7 +31,7 @@ function WithCode({ code, onOtherCode }: { code: string; onOtherCode: () => void
     case 'looking':
       return <Looking />
     case 'over':
-      return <LinkOver onOtherCode={onOtherCode} />
+      return <LinkOver why={look.why} onOtherCode={onOtherCode} />
     case 'failed':
       return (
         <JoinFrame

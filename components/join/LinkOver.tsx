@@ -7,9 +7,12 @@ import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
 import { JoinFrame } from './JoinFrame'
 import { LanguageFirst } from './LanguageFirst'
+import type { Look } from './use-invite'
+
+type LinkOverProps = { why: Extract<Look, { state: 'over' }>['why']; onOtherCode: () => void }
 
 /** A link that lets nobody in. Who is in the crew already goes on without it. */
-export function LinkOver({ onOtherCode }: { onOtherCode: () => void }) {
+export function LinkOver({ why, onOtherCode }: LinkOverProps) {
   const { join } = useDoorWords()
   const known = useSelect((view) => view.memberships[0]?.personName ?? null)
   return (
@@ -30,7 +33,7 @@ export function LinkOver({ onOtherCode }: { onOtherCode: () => void }) {
       }
     >
       <h1>{join.overTitle}</h1>
-      <p>{join.overWhy}</p>
+      <p>{join.overWhy[why]}</p>
       <p>{join.overDo}</p>
       <LanguageFirst />
     </JoinFrame>

@@ -7,8 +7,7 @@ import { type Invite, useRowcall } from '@/lib/hooks'
 export type Look =
   | { state: 'looking' }
   | { state: 'found'; invite: Invite }
-  /** Used, run out, or not as it was written. */
-  | { state: 'over' }
+  | { state: 'over'; why: 'code_wrong' | NonNullable<Invite['over']> }
   | { state: 'failed'; fault: Fault; again: () => void }
 
 /** What a code is good for, asked before a name is. */
@@ -36,5 +35,7 @@ type Told = Awaited<ReturnType<ReturnType<typeof useRowcall>['lookAtInvite']>>
 
 function lookOf(told: Told, again: () => void): Look {
   if (!told.ok) return { state: 'failed', fault: told, again }
-  return told.value === null ? { state: 'over' } : { state: 'found', invite: told.value }
+  const why = told.value === null ? 'code_wrong' : told.value.over
+  if (told.value === null || why !== null) return { state: 'over', why: why ?? 'code_wrong' }
+  return { state: 'found', invite: told.value }
 }

@@ -26,6 +26,9 @@ const gates = {
   lead: dynamic(gateFiles.lead, { loading }),
 }
 
+/** What comes when it is first shown, and then would not without signal. */
+const partsOfLead = [() => import('../map/MapFrame'), () => import('../day/QrCode')]
+
 /** So long the first screen has the line for itself. */
 const afterFirstScreenMs = 1_500
 
@@ -78,6 +81,7 @@ function useFetchedAhead(first: ScreenName | undefined): void {
       if (isLead) {
         ahead(leadMessages(language))
         ahead(gateFiles.lead())
+        for (const part of partsOfLead) ahead(part())
       }
       for (const name of namesFor(isLead)) ahead(drawingOf(name))
     }

@@ -88,6 +88,8 @@ export const invite = shape.nullable(
     kind: shape.oneOf(['join', 'role', 'device', 'recovery']),
     role: shapes.role,
     shiftDate: shapes.orNull(shapes.dateOnly),
+    /** Why it lets nobody in any more. */
+    over: shapes.orNull(shape.oneOf(['code_expired', 'code_used'])),
   })
 )
 export type Invite = NonNullable<shape.Out<typeof invite>>

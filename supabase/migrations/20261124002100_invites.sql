@@ -98,10 +98,10 @@ begin
   if auth.uid() is null then perform private.fail(401, 'signed_out', 'Sign in first.'); end if;
   perform private.need(char_length(p_code) between 1 and 200, 'p_code is needed.');
   select * into v_invite from public.invites where code_hash = private.sha256_of(p_code);
-  if not found or private.invite_lacks(v_invite) is not null then return null; end if;
+  if not found then return null; end if;
   return (
     select jsonb_build_object('orchardName', o.name, 'language', o.language, 'kind', v_invite.kind, 'role', v_invite.role,
-      'shiftDate', (select on_date from public.shifts where id = v_invite.shift_id))
+      'shiftDate', (select on_date from public.shifts where id = v_invite.shift_id), 'over', private.invite_lacks(v_invite))
     from public.orchards o where o.id = v_invite.orchard_id
   );
 end $$;

@@ -18,11 +18,13 @@ export function wayInOf(link: string): WayIn | null {
 export type Looked = {
   kind: 'join' | 'role' | 'device' | 'recovery'
   role: 'manager' | 'lead' | 'volunteer'
+  over: string | null
 }
 
 /** What a link would do, without using it up. Null: nothing any more. */
 export async function lookAt(call: Call, code: string): Promise<Looked | null> {
-  return (await mustRead(call, 'look_at_invite', { p_code: code })) as Looked | null
+  const looked = (await mustRead(call, 'look_at_invite', { p_code: code })) as Looked | null
+  return looked?.over === null ? looked : null
 }
 
 export type Entered = { state: 'in'; seat: Seat } | { state: 'refused'; code: string }

@@ -325,8 +325,26 @@ describe.each(engines)('getting in on $name', ({ open }) => {
         kind: 'join',
         role: 'volunteer',
         shiftDate: null,
+        over: null,
       })
       expect(await look('nonsense')).toBeNull()
+    })
+
+    test('of a link that lets nobody in any more is told why', async () => {
+      const ann = await crew.lead.adds('Ann')
+      const user = await database.newUser()
+      const overOf = async (p_code: string) =>
+        ((await database.as(user, 'look_at_invite', { p_code })).body as Row).over
+      const used = await link(crew.lead, { kind: 'device', subject: ann.id })
+      await sendAs(database, user, 'redeem', { code: used })
+      const late = await link(crew.lead, { kind: 'join' })
+      await database.asOwner(
+        `update public.invites set expires_at = now() - interval '1 minute' where code_hash = $1`,
+        [sha256(late)]
+      )
+
+      expect(await overOf(used)).toBe('code_used')
+      expect(await overOf(late)).toBe('code_expired')
     })
   })
 

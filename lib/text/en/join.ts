@@ -30,7 +30,11 @@ export const join = {
   writeCode: 'Write the code as it stands on the card.',
   useCode: 'Use this code',
   overTitle: 'This link lets nobody in',
-  overWhy: 'It was used, it has run out, or a part of it got lost on the way.',
+  overWhy: {
+    code_wrong: 'Nobody made this link: a part of it may have got lost on the way.',
+    code_expired: 'It has run out: it was made for another day, or a lead has ended it.',
+    code_used: 'It was used already, and works only once.',
+  },
   overDo: 'Scan the code at the meeting point again, or ask your lead for a new link.',
   otherCode: 'Try another code',
   alreadyIn: (name: string) => `This device is in this crew already, as ${name}.`,

@@ -30,7 +30,11 @@ export const join: typeof en = {
   writeCode: 'Escribe el código tal como está en la tarjeta.',
   useCode: 'Usar este código',
   overTitle: 'Este enlace no deja entrar a nadie',
-  overWhy: 'Ya se usó, ha caducado o se perdió una parte por el camino.',
+  overWhy: {
+    code_wrong: 'Nadie hizo este enlace: quizá se perdió una parte por el camino.',
+    code_expired: 'Ha caducado: era para otro día, o un jefe de cuadrilla lo cerró.',
+    code_used: 'Ya se usó, y vale una sola vez.',
+  },
   overDo:
     'Escanea otra vez el código del punto de encuentro o pide un enlace nuevo a tu jefe de cuadrilla.',
   otherCode: 'Probar otro código',
