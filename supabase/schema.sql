@@ -3344,6 +3344,18 @@ begin
 end $function$;
 comment on function private.code(text,jsonb) is 'One refusal as a list of one, so that lists are joined with ||.';
 
+CREATE OR REPLACE FUNCTION private.come_down_version(p_shift uuid)
+ RETURNS integer
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select coalesce(max(version), 0) from public.briefings where shift_id = p_shift and change = 'come_down');
+end $function$;
+comment on function private.come_down_version(uuid) is 'The last change for which everybody came down; 0 without one.';
+
 CREATE OR REPLACE FUNCTION private.comes_in_at_once(p_invite invites)
  RETURNS boolean
  LANGUAGE sql
@@ -3462,13 +3474,16 @@ begin
         select id, from_at, to_at from public.breaks where attendance_id = a.id order by from_at desc, to_at is null desc limit 1) b on true
       where a.shift_id = v_shift and a.left_at is null),
     'briefed', (
-      select coalesce(jsonb_object_agg(person_id, jsonb_build_object('given', given, 'signedVersion', signed_version)), '{}')
+      select coalesce(jsonb_object_agg(person_id, jsonb_build_object(
+        -- As private.told_version.
+        'givenVersion', case when given = 0 then 0 else greatest(given, own) end, 'signedVersion', signed)), '{}')
       from (
-        select person_id, bool_or(given) as given, max(signed) as signed_version
+        select person_id, max(given) as given, max(signed) as signed, max(own) as own
         from (
-          select g.person_id, true as given, 0 as signed from public.briefings_given g where g.shift_id = v_shift
+          select g.person_id, g.version as given, 0 as signed, 0 as own from public.briefings_given g where g.shift_id = v_shift
           union all
-          select s.person_id, false, s.version from public.briefing_signatures s where s.shift_id = v_shift) each_one
+          select s.person_id, 0, s.version, case when s.signed_by = s.person_id then s.version else 0 end
+          from public.briefing_signatures s where s.shift_id = v_shift) each_one
         group by person_id) of_each
       where exists (select 1 from public.people p where p.id = person_id and p.removed_at is null)),
     'stops', (
@@ -4447,10 +4462,11 @@ CREATE OR REPLACE FUNCTION private.missing_briefing(p_shift shifts, p_person uui
 AS $function$
 declare
   v_version integer := private.latest_briefing(p_shift.id);
+  v_told integer := private.told_version(p_shift.id, p_person);
   v_missing jsonb := '[]';
 begin
-  -- Given once a shift by a person; each new version is then signed for, on the phone or read out.
-  if not exists (select 1 from public.briefings_given g where g.shift_id = p_shift.id and g.person_id = p_person)
+  -- Given once a shift by a person, and again after "come down now"; each version is signed for, on the phone or read out.
+  if v_told = 0 or v_told < private.come_down_version(p_shift.id)
   then v_missing := v_missing || private.code('briefing_not_given'); end if;
   if not exists (
     select 1 from public.briefing_signatures s
@@ -5259,7 +5275,7 @@ begin
       select coalesce(jsonb_object_agg(s.id, jsonb_build_object(
         'roundId', s.round_id, 'date', s.on_date, 'startsAt', private.instant(s.starts_at), 'endsAt', private.instant(s.ends_at),
         'state', s.state, 'signal', s.signal,
-        'briefingVersion', coalesce(b.version, 0), 'briefingChange', b.change,
+        'briefingVersion', coalesce(b.version, 0), 'briefingChange', b.change, 'comeDownVersion', private.come_down_version(s.id),
         'off', (select coalesce(jsonb_object_agg(x.what, x.reason), '{}') from public.shift_offs x where x.shift_id = s.id))), '{}')
       from public.shifts s
       left join lateral (
@@ -5671,6 +5687,24 @@ begin
     from jsonb_array_elements(p_missing) x);
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.told_version(p_shift uuid, p_person uuid)
+ RETURNS integer
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_given integer;
+begin
+  select max(version) into v_given from public.briefings_given where shift_id = p_shift and person_id = p_person;
+  if v_given is null then return 0; end if;
+  -- Who was briefed once has what they sign by their own hand; what a lead signs for them they may never have heard.
+  return (
+    select greatest(v_given, max(version)) from public.briefing_signatures
+    where shift_id = p_shift and person_id = p_person and signed_by = person_id);
+end $function$;
+comment on function private.told_version(uuid,uuid) is 'Up to which version a person told this person; 0 when nobody did.';
+
 CREATE OR REPLACE FUNCTION private.tool_in(p_orchard uuid, p_tool integer)
  RETURNS tools
  LANGUAGE sql
@@ -6066,7 +6100,7 @@ end $function$;
 comment on function private_people(uuid) is 'joinedBy: the lead who added this person; null when they came by a link of their own. lastTree: the last one held or helped at in this shift.';
 grant execute on function private_people(uuid) to authenticated;
 
-CREATE OR REPLACE FUNCTION public.read_briefing(p_orchard uuid, p_shift uuid)
+CREATE OR REPLACE FUNCTION public.read_briefing(p_orchard uuid, p_shift uuid, p_version integer DEFAULT NULL::integer)
  RETURNS jsonb
  LANGUAGE plpgsql
  STABLE SECURITY DEFINER
@@ -6079,11 +6113,12 @@ begin
   end if;
   return (
     select jsonb_build_object('version', version, 'change', change, 'topics', topics)
-    from public.briefings where shift_id = p_shift
+    from public.briefings where shift_id = p_shift and version = coalesce(p_version, version)
     order by version desc limit 1
   );
 end $function$;
-grant execute on function read_briefing(uuid,uuid) to authenticated;
+comment on function read_briefing(uuid,uuid,integer) is 'The newest version, or the one asked for: what somebody signed can be read again.';
+grant execute on function read_briefing(uuid,uuid,integer) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.read_calls(p_orchard uuid)
  RETURNS jsonb
@@ -6397,8 +6432,10 @@ begin
   insert into public.briefing_signatures (orchard_id, shift_id, version, person_id, language, how, signed_by, signed_at)
   values (p_orchard, v_shift.id, v_version, p_person, p_language, p_how, v_c.by_person_id, v_c.at)
   on conflict do nothing;
-  return private.accept(v_c, 'briefing_signed', jsonb_build_object('version', v_version));
+  return private.accept(v_c, 'briefing_signed', jsonb_build_object(
+    'version', v_version, 'own', case when v_c.by_person_id = p_person then true end));
 end $function$;
+comment on function sign_briefing(uuid,uuid,uuid,integer,text,text) is 'The event''s own: signed by this person''s own hand, not by a lead for them.';
 grant execute on function sign_briefing(uuid,uuid,uuid,integer,text,text) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.snapshot(p_orchard uuid, p_person uuid)

@@ -5,6 +5,8 @@ import { routes } from '@/lib/routes'
 import { SilentBanner } from '../alarm/SilentBanner'
 import { useSound } from '../alarm/use-sound'
 import { Banner, Banners } from '../layout/Banner'
+import { stillUp } from '../shift/briefed'
+import { StillUpBanner } from '../shift/StillUpBanner'
 import { ButtonLink } from '../ui/ButtonLink'
 import { useLeadWords } from './use-lead-words'
 
@@ -15,7 +17,8 @@ export function LeadBanners() {
   const isOffline = useSelect((view) => view.signal === 'no_signal')
   const hasShift = useSelect((view) => openShiftOf(view) !== null)
   const isSilent = useSound() !== 'on' && hasShift
-  if (!isStopped && !isOffline && !isSilent) return null
+  const isUp = useSelect((view) => stillUp(view).length > 0)
+  if (!isStopped && !isOffline && !isSilent && !isUp) return null
   return (
     <Banners>
       {isStopped && (
@@ -27,6 +30,7 @@ export function LeadBanners() {
           {leadMap.stopInForce}
         </Banner>
       )}
+      <StillUpBanner />
       {isOffline && (
         <Banner tone="ink" icon="nobars">
           {leadMap.noSignal}

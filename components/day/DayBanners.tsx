@@ -77,7 +77,7 @@ function changedBriefing(view: View): 'come_down' | 'before_next_tree' | null {
   const shift = openShiftOf(view)
   const signed = view.me && view.state?.briefed[view.me.personId]?.signedVersion
   if (!shift || !signed || signed >= shift.briefingVersion) return null
-  return shift.briefingChange === 'come_down' ? 'come_down' : 'before_next_tree'
+  return signed < shift.comeDownVersion ? 'come_down' : 'before_next_tree'
 }
 
 function useMinutesOutOfTouch(): number | null {

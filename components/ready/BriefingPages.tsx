@@ -84,7 +84,7 @@ function SignWhy({ version, how, isSigned, isOpen }: SignWhyProps) {
   return (
     <>
       {isAgain && <Why icon="edit">{briefing.changed(version)}</Why>}
-      {!briefed?.given && <Why icon="people">{briefing.notGivenYet}</Why>}
+      {(briefed?.givenVersion ?? 0) === 0 && <Why icon="people">{briefing.notGivenYet}</Why>}
       {how === null && <Why id="choose-how">{briefing.chooseHow}</Why>}
     </>
   )

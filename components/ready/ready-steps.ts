@@ -27,6 +27,8 @@ export type Readiness = {
   /** As the referee says it. */
   missing: readonly Refusal[]
   shift: 'open' | 'planned' | 'none'
+  /** Somebody briefed them today, maybe before it changed. */
+  wasBriefed: boolean
   /** For a minor somebody else consents. */
   isMinor: boolean
   /** The guardian of a minor uses this device too. */
@@ -58,7 +60,14 @@ export function readySteps(facts: Readiness): ReadyStep[] {
     ...(lacks('on_break') ? [{ name: 'on_break', state: 'mine' } as const] : []),
     ...consentSteps(facts, lacks('consent_missing')),
     ...(lacks('adult_missing') ? [{ name: 'adult', state: 'wait' } as const] : []),
-    { name: 'given', state: lacks('briefing_not_given') ? 'wait' : 'done' },
+    {
+      name: 'given',
+      // Told of a change or signing it themselves: who was briefed once need not wait for the lead.
+      state:
+        lacks('briefing_not_given') && !(facts.wasBriefed && lacks('briefing_not_signed'))
+          ? 'wait'
+          : 'done',
+    },
     mine('briefing', 'briefing_not_signed'),
     mine('equipment', 'equipment_not_checked'),
     mine('tools', 'no_tool_in_hand', 'tool_failed', 'tool_not_clean'),

@@ -16,6 +16,7 @@ function readinessFacts(view: View): Readiness {
   return {
     missing: myReadiness(view).filter(({ code }) => code !== 'holds_another'),
     shift: openShiftOf(view) ? 'open' : nextShift(view) ? 'planned' : 'none',
+    wasBriefed: me !== null && (state?.briefed[me.personId]?.givenVersion ?? 0) > 0,
     isMinor: Boolean(minor),
     guardianIsHere: memberships.some(({ personId }) => personId === minor?.guardianId),
     consented: season === undefined ? null : typeof consented === 'number' && consented >= season,

@@ -5,7 +5,7 @@ import { useState } from 'react'
 import { useSelect } from '@/lib/hooks'
 import { SignFor } from '../crew/SignFor'
 import { useLeadWords } from '../crew/use-lead-words'
-import { useNameOf } from '../sync/use-refusal-words'
+import { useNameOf, useTagOf } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
 import { Icon } from '../ui/Icon'
 import { Panel } from '../ui/Panel'
@@ -15,6 +15,7 @@ import { briefedLines } from './briefed'
 export function SignedList({ version }: { version: number }) {
   const { shift: text } = useLeadWords()
   const nameOf = useNameOf()
+  const tagOf = useTagOf()
   const lines = useSelect(briefedLines)
   const [signing, setSigning] = useState<string | null>(null)
   if (lines.length === 0) return null
@@ -24,13 +25,16 @@ export function SignedList({ version }: { version: number }) {
   return (
     <Panel title={text.signedCount(signed, lines.length)}>
       <ul className="list">
-        {lines.map(({ id, signature }) => (
+        {lines.map(({ id, signature, tree }) => (
           <li key={id} className="person-row">
             <span className="item grow">
               <Icon name={signature === 'signed' ? 'check' : 'clock'} />
               <span className="grow">
                 <b>{nameOf(id)}</b>
                 <span className="small">{words[signature]}</span>
+                {tree !== null && signature !== 'signed' && (
+                  <span className="small">{text.atTree(tagOf(tree))}</span>
+                )}
               </span>
             </span>
             {signature !== 'signed' && (

@@ -119,8 +119,9 @@ export function openBackend(where: BackendAddress, options: ClientOptions = {}) 
       return read({ name: 'shift_record', values }, shapes.shiftRecord)
     },
 
-    briefing: (orchardId: string, shiftId: string) => {
-      const values = { p_orchard: orchardId, p_shift: shiftId }
+    /** `version` null: the newest. */
+    briefing: (orchardId: string, shiftId: string, version: number | null) => {
+      const values = { p_orchard: orchardId, p_shift: shiftId, p_version: version }
       return read({ name: 'read_briefing', values }, shapes.briefing)
     },
 

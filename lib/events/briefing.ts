@@ -3,14 +3,14 @@
 import * as shape from '@/lib/util/shape'
 
 import { type Folds, type Predictions, refuse, when } from './family'
-import { openShift } from './look-ups'
+import { briefedOf, isLead, openShift } from './look-ups'
 import { withChanged, withEntry } from './record'
 import { briefingChange, id, number } from './shapes'
 import type { Briefed, State } from './state'
 
 const written = shape.object({ shift: id, version: number, change: briefingChange })
 const given = shape.object({ version: number, people: shape.array(id) })
-const signed = shape.object({ version: number })
+const signed = shape.object({ version: number, own: shape.withDefault(shape.boolean, false) })
 
 export const briefingFolds: Folds = {
   briefing_written: when(written, (state, { shift, version, change }) => ({
@@ -19,20 +19,32 @@ export const briefingFolds: Folds = {
       ...known,
       briefingVersion: version,
       briefingChange: change,
+      comeDownVersion: change === 'come_down' ? version : known.comeDownVersion,
     })),
   })),
-  briefing_given: when(given, (state, { people }) =>
-    people.reduce((before, personId) => withBriefed(before, personId, { given: true }), state)
+  briefing_given: when(given, (state, { version, people }) =>
+    people.reduce(
+      (before, personId) => withBriefed(before, personId, { givenVersion: version }),
+      state
+    )
   ),
-  briefing_signed: when(signed, (state, { version }, { personId }) => {
-    const before = state.briefed[personId]?.signedVersion ?? 0
-    return withBriefed(state, personId, { signedVersion: Math.max(version, before) })
+  briefing_signed: when(signed, (state, { version, own }, { personId }) => {
+    const wasGiven = briefedOf(state, personId).givenVersion > 0
+    return withBriefed(state, personId, {
+      signedVersion: version,
+      // Who was briefed once has what they sign by their own hand.
+      ...(own && wasGiven && { givenVersion: version }),
+    })
   }),
 }
 
-function withBriefed(state: State, personId: string, change: Partial<Briefed>): State {
-  const before = state.briefed[personId] ?? { given: false, signedVersion: 0 }
-  return { ...state, briefed: withEntry(state.briefed, personId, { ...before, ...change }) }
+function withBriefed(state: State, personId: string, versions: Partial<Briefed>): State {
+  const { givenVersion, signedVersion } = briefedOf(state, personId)
+  const after = {
+    givenVersion: Math.max(givenVersion, versions.givenVersion ?? 0),
+    signedVersion: Math.max(signedVersion, versions.signedVersion ?? 0),
+  }
+  return { ...state, briefed: withEntry(state.briefed, personId, after) }
 }
 
 export const briefingPredictions: Predictions = {
@@ -47,13 +59,14 @@ export const briefingPredictions: Predictions = {
       ]
     )
   },
-  sign_briefing: (state, { args }) => {
+  sign_briefing: (state, { personId, args: { version } }) => {
     const shift = openShift(state)
     if (!shift) return { refused: [{ code: 'shift_not_open' }] }
-    return (
-      refuse(args.version !== shift.briefingVersion && 'briefing_changed') ?? [
-        { kind: 'briefing_signed', body: { version: args.version } },
-      ]
-    )
+    if (version !== shift.briefingVersion) return { refused: [{ code: 'briefing_changed' }] }
+    const own = personId === state.me.personId || !isLead(state)
+    const { givenVersion } = briefedOf(state, personId)
+    // A lead's phone may also be this person's own, and then it is their hand; only the referee knows.
+    const isTheSame = own || givenVersion === 0 || givenVersion >= version
+    return isTheSame ? [{ kind: 'briefing_signed', body: { version, own } }] : 'asking'
   },
 }

@@ -1,12 +1,23 @@
 /** Small questions that several families ask the state. */
 
-import type { Claim, Shift, State } from './state'
+import type { Briefed, Claim, Shift, State } from './state'
 
 export function openShift(state: State): (Shift & { id: string }) | null {
   for (const [id, shift] of Object.entries(state.shifts)) {
     if (shift.state === 'open') return { ...shift, id }
   }
   return null
+}
+
+export const notBriefed: Briefed = { givenVersion: 0, signedVersion: 0 }
+
+export function briefedOf(state: State, personId: string): Briefed {
+  return state.briefed[personId] ?? notBriefed
+}
+
+/** Told by a person, and again since everybody had to come down. */
+export function isTold({ givenVersion }: Briefed, shift: Pick<Shift, 'comeDownVersion'>): boolean {
+  return givenVersion > 0 && givenVersion >= shift.comeDownVersion
 }
 
 /** The open claim this person is in, as holder, helper or learner. */

@@ -4,7 +4,7 @@
  */
 
 import type { Refusal } from './answer'
-import { claimOf, knowsAbout, openShift } from './look-ups'
+import { briefedOf, claimOf, isTold, knowsAbout, openShift } from './look-ups'
 import type { Part, Shift, State } from './state'
 
 export type WorkKind = 'prune' | 'brush' | 'other'
@@ -73,11 +73,11 @@ function missingConsent(state: State, personId: string, shift: Shift): Refusal[]
 }
 
 function missingBriefing(state: State, personId: string, shift: Shift): Refusal[] {
-  const { given, signedVersion } = state.briefed[personId] ?? { given: false, signedVersion: 0 }
+  const briefed = briefedOf(state, personId)
   const version = shift.briefingVersion
   return [
-    ...(given ? [] : [{ code: 'briefing_not_given' }]),
-    ...(version > 0 && signedVersion === version
+    ...(isTold(briefed, shift) ? [] : [{ code: 'briefing_not_given' }]),
+    ...(version > 0 && briefed.signedVersion === version
       ? []
       : [{ code: 'briefing_not_signed', detail: { version } }]),
   ]

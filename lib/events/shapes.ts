@@ -86,6 +86,7 @@ export const shift = shape.object({
   signal,
   briefingVersion: shape.withDefault(number, 0),
   briefingChange: orNull(briefingChange),
+  comeDownVersion: shape.withDefault(number, 0),
   off: shape.withDefault(shape.record(text, offReason), {}),
 })
 

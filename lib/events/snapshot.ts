@@ -30,7 +30,7 @@ const snapshot = shape.object({
   workRoundId: shape.nullable(id),
   shifts: byId(shapes.shift),
   attendance: byId(shape.object({ state: shape.oneOf(['here', 'break']), since: shapes.instant })),
-  briefed: byId(shape.object({ given: shape.boolean, signedVersion: number })),
+  briefed: byId(shape.object({ givenVersion: number, signedVersion: number })),
   equipped: byId(shape.boolean),
   tools: byTree(shapes.tool),
   /** `done`, and `passed` below: runs, [first, last, first, last, …]. */

@@ -61,13 +61,19 @@ export type Shift = {
   /** Latest version written, 0 before the first. */
   briefingVersion: number
   briefingChange: 'first' | 'before_next_tree' | 'come_down' | null
+  /** The last version for which everybody came down, 0 without one: who was told less is told again. */
+  comeDownVersion: number
   /** Species, or 'ladder', that are off today, and why. */
   off: Record<string, OffReason>
 }
 
 /** What the open shift knows of one person who arrived or was briefed. */
 export type Attendance = { state: 'here' | 'break'; since: Instant }
-export type Briefed = { given: boolean; signedVersion: number }
+export type Briefed = {
+  /** Up to which version they were told by a person, or signed by their own hand after that; 0: not briefed. */
+  givenVersion: number
+  signedVersion: number
+}
 
 export type Tool = {
   label: string

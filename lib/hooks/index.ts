@@ -32,6 +32,7 @@ export {
   useIncidents,
   useMarkPhoto,
   useNotesOfRound,
+  useOldBriefing,
   usePhoto,
   usePrivatePeople,
   useShiftRecord,

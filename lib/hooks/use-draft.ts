@@ -52,6 +52,22 @@ export function useDraft<Value>(key: string, initial: Value): Draft<Value> {
     await (await coming()).drafts().drop(key)
   }, [coming, key])
 
+  // The last moment in which a page may still write: afterwards it is frozen or gone.
+  useEffect(() => {
+    const keep = () => {
+      const unsaved = pending.current
+      if (unsaved) void writeNow(unsaved.value)
+    }
+    const keepWhenHidden = () => document.visibilityState === 'hidden' && keep()
+    addEventListener('pagehide', keep)
+    document.addEventListener('visibilitychange', keepWhenHidden)
+    return () => {
+      removeEventListener('pagehide', keep)
+      document.removeEventListener('visibilitychange', keepWhenHidden)
+      keep()
+    }
+  }, [writeNow])
+
   useEffect(() => {
     let isOver = false
     void coming().then(async (rowcall) => {
@@ -63,10 +79,8 @@ export function useDraft<Value>(key: string, initial: Value): Draft<Value> {
     })
     return () => {
       isOver = true
-      const unsaved = pending.current
-      if (unsaved) void writeNow(unsaved.value)
     }
-  }, [coming, key, name, writeNow])
+  }, [coming, key, name])
 
   return { value, ready: readFor === name, write, writeNow, drop }
 }

@@ -32,7 +32,17 @@ export type Reading<Value> =
 export function useBriefing(shiftId: string | null): Reading<Briefing | null> {
   const version = useSelect((view) => view.state?.shifts[shiftId ?? '']?.briefingVersion ?? 0)
   return useRead(shiftId && `briefing|${shiftId}|${version}`, (reads) =>
-    reads.briefing(shiftId ?? '')
+    reads.briefing(shiftId ?? '', null)
+  )
+}
+
+/** As it was said then. Null: none is wanted. */
+export function useOldBriefing(
+  shiftId: string | null,
+  version: number | null
+): Reading<Briefing | null> {
+  return useRead(shiftId && version ? `old briefing|${shiftId}|${version}` : null, (reads) =>
+    reads.briefing(shiftId ?? '', version)
   )
 }
 

@@ -11,6 +11,7 @@ import { openShift } from '@/lib/events/look-ups'
 import type { State } from '@/lib/events/state'
 import type { Storage } from '@/lib/sync/ports'
 
+import { briefingName } from './reads'
 import type { View } from './view'
 
 type TextsParts = {
@@ -122,10 +123,13 @@ export function keepTexts({ backend, storage, membership, owner, changed }: Text
   async function keepBriefing(shiftId: string, version: number): Promise<void> {
     const name = `${shiftId}|${version}`
     if (briefingKept === name || version === 0) return
-    const told = await backend.briefing(orchardId, shiftId)
+    const told = await backend.briefing(orchardId, shiftId, null)
     if (!told.ok || !told.value) return
     briefingKept = `${shiftId}|${told.value.version}`
-    await storage.write(`read|${owner}|briefing|${shiftId}`, told.value)
+    // Also under its number: what is new is told against the version that was signed.
+    for (const kept of [null, told.value.version]) {
+      await storage.write(`read|${owner}|${briefingName(shiftId, kept)}`, told.value)
+    }
   }
 
   async function once(name: string, run: () => Promise<void>): Promise<void> {

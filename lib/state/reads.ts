@@ -28,7 +28,8 @@ export type {
 }
 
 export type Reads = {
-  briefing: (shiftId: string) => Promise<Outcome<Briefing | null>>
+  /** `version` null: the newest. */
+  briefing: (shiftId: string, version: number | null) => Promise<Outcome<Briefing | null>>
   photo: (photoId: string) => Promise<Outcome<{ jpeg: string }>>
   /** The same of marked cuts, which are wanted at the tree, where there may be no signal. */
   markPhoto: (photoId: string) => Promise<Outcome<{ jpeg: string }>>
@@ -41,6 +42,11 @@ export type Reads = {
   toLookOver: () => Promise<Outcome<ToLookOver>>
   notesOfRound: () => Promise<Outcome<NotesOfRound>>
   shiftRecord: (shiftId: string | null) => Promise<Outcome<ShiftRecord | null>>
+}
+
+/** Under which name a briefing is kept. */
+export function briefingName(shiftId: string, version: number | null): string {
+  return version === null ? `briefing|${shiftId}` : `briefing|${shiftId}|${version}`
 }
 
 export function readsOf(
@@ -60,7 +66,8 @@ export function readsOf(
   { owner, orchardId }: { owner: string; orchardId: string }
 ): Reads {
   return {
-    briefing: (id) => kept(`briefing|${id}`, () => backend.briefing(orchardId, id)),
+    briefing: (id, version) =>
+      kept(briefingName(id, version), () => backend.briefing(orchardId, id, version)),
     photo: (id) => backend.photo(orchardId, id),
     markPhoto: (id) => kept(`photo|${id}`, () => backend.photo(orchardId, id)),
     treeNotes: (tree) => kept(`notes|${tree}`, () => backend.treeNotes(orchardId, tree)),

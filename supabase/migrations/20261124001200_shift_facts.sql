@@ -46,6 +46,28 @@ begin
     select max(version) from public.briefings where shift_id = p_shift);
 end $$;
 
+create function private.come_down_version(p_shift uuid) returns integer
+language plpgsql stable set search_path = '' as $$
+begin
+  return (
+    select coalesce(max(version), 0) from public.briefings where shift_id = p_shift and change = 'come_down');
+end $$;
+comment on function private.come_down_version is 'The last change for which everybody came down; 0 without one.';
+
+create function private.told_version(p_shift uuid, p_person uuid) returns integer
+language plpgsql stable set search_path = '' as $$
+declare
+  v_given integer;
+begin
+  select max(version) into v_given from public.briefings_given where shift_id = p_shift and person_id = p_person;
+  if v_given is null then return 0; end if;
+  -- Who was briefed once has what they sign by their own hand; what a lead signs for them they may never have heard.
+  return (
+    select greatest(v_given, max(version)) from public.briefing_signatures
+    where shift_id = p_shift and person_id = p_person and signed_by = person_id);
+end $$;
+comment on function private.told_version is 'Up to which version a person told this person; 0 when nobody did.';
+
 create function private.open_claim_of(p_person uuid) returns public.claims
 language plpgsql stable set search_path = '' as $$
 begin

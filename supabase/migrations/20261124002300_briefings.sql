@@ -91,6 +91,8 @@ begin
   insert into public.briefing_signatures (orchard_id, shift_id, version, person_id, language, how, signed_by, signed_at)
   values (p_orchard, v_shift.id, v_version, p_person, p_language, p_how, v_c.by_person_id, v_c.at)
   on conflict do nothing;
-  return private.accept(v_c, 'briefing_signed', jsonb_build_object('version', v_version));
+  return private.accept(v_c, 'briefing_signed', jsonb_build_object(
+    'version', v_version, 'own', case when v_c.by_person_id = p_person then true end));
 end $$;
+comment on function public.sign_briefing is 'The event''s own: signed by this person''s own hand, not by a lead for them.';
 grant execute on function public.sign_briefing to authenticated;

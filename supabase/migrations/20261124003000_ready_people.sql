@@ -35,10 +35,11 @@ create function private.missing_briefing(p_shift public.shifts, p_person uuid) r
 language plpgsql stable set search_path = '' as $$
 declare
   v_version integer := private.latest_briefing(p_shift.id);
+  v_told integer := private.told_version(p_shift.id, p_person);
   v_missing jsonb := '[]';
 begin
-  -- Given once a shift by a person; each new version is then signed for, on the phone or read out.
-  if not exists (select 1 from public.briefings_given g where g.shift_id = p_shift.id and g.person_id = p_person)
+  -- Given once a shift by a person, and again after "come down now"; each version is signed for, on the phone or read out.
+  if v_told = 0 or v_told < private.come_down_version(p_shift.id)
   then v_missing := v_missing || private.code('briefing_not_given'); end if;
   if not exists (
     select 1 from public.briefing_signatures s

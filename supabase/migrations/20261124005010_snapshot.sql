@@ -69,7 +69,7 @@ begin
       select coalesce(jsonb_object_agg(s.id, jsonb_build_object(
         'roundId', s.round_id, 'date', s.on_date, 'startsAt', private.instant(s.starts_at), 'endsAt', private.instant(s.ends_at),
         'state', s.state, 'signal', s.signal,
-        'briefingVersion', coalesce(b.version, 0), 'briefingChange', b.change,
+        'briefingVersion', coalesce(b.version, 0), 'briefingChange', b.change, 'comeDownVersion', private.come_down_version(s.id),
         'off', (select coalesce(jsonb_object_agg(x.what, x.reason), '{}') from public.shift_offs x where x.shift_id = s.id))), '{}')
       from public.shifts s
       left join lateral (
@@ -92,13 +92,16 @@ begin
         select id, from_at, to_at from public.breaks where attendance_id = a.id order by from_at desc, to_at is null desc limit 1) b on true
       where a.shift_id = v_shift and a.left_at is null),
     'briefed', (
-      select coalesce(jsonb_object_agg(person_id, jsonb_build_object('given', given, 'signedVersion', signed_version)), '{}')
+      select coalesce(jsonb_object_agg(person_id, jsonb_build_object(
+        -- As private.told_version.
+        'givenVersion', case when given = 0 then 0 else greatest(given, own) end, 'signedVersion', signed)), '{}')
       from (
-        select person_id, bool_or(given) as given, max(signed) as signed_version
+        select person_id, max(given) as given, max(signed) as signed, max(own) as own
         from (
-          select g.person_id, true as given, 0 as signed from public.briefings_given g where g.shift_id = v_shift
+          select g.person_id, g.version as given, 0 as signed, 0 as own from public.briefings_given g where g.shift_id = v_shift
           union all
-          select s.person_id, false, s.version from public.briefing_signatures s where s.shift_id = v_shift) each_one
+          select s.person_id, 0, s.version, case when s.signed_by = s.person_id then s.version else 0 end
+          from public.briefing_signatures s where s.shift_id = v_shift) each_one
         group by person_id) of_each
       where exists (select 1 from public.people p where p.id = person_id and p.removed_at is null)),
     'stops', (

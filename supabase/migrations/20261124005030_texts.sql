@@ -65,7 +65,7 @@ comment on function public.private_people is
   'joinedBy: the lead who added this person; null when they came by a link of their own. lastTree: the last one held or helped at in this shift.';
 grant execute on function public.private_people to authenticated;
 
-create function public.read_briefing(p_orchard uuid, p_shift uuid) returns jsonb
+create function public.read_briefing(p_orchard uuid, p_shift uuid, p_version integer default null) returns jsonb
 language plpgsql stable security definer set search_path = '' as $$
 begin
   perform private.begin_read(p_orchard);
@@ -74,10 +74,11 @@ begin
   end if;
   return (
     select jsonb_build_object('version', version, 'change', change, 'topics', topics)
-    from public.briefings where shift_id = p_shift
+    from public.briefings where shift_id = p_shift and version = coalesce(p_version, version)
     order by version desc limit 1
   );
 end $$;
+comment on function public.read_briefing is 'The newest version, or the one asked for: what somebody signed can be read again.';
 grant execute on function public.read_briefing to authenticated;
 
 create function public.read_photo(p_orchard uuid, p_photo uuid) returns jsonb

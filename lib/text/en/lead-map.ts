@@ -19,6 +19,9 @@ export const leadMap = {
   stop: 'Stop work',
   emergency: 'Emergency',
   stopInForce: 'Work is stopped.',
+  stillUp: (people: string) =>
+    `Come down now: not signed yet by ${people}. Shout it; a phone may not have heard.`,
+  toTheBriefing: 'To the list',
   toTheStop: 'To the head count',
   noSignal: 'No signal. You see how it was. Dealing, opening and closing need signal.',
   forLeads: 'This screen is for leads and managers',

@@ -123,7 +123,11 @@ export const shift = {
 
   giveBriefing: 'Give the briefing',
   giveTitle: 'Whom did you brief?',
-  giveNote: 'Tick who stood there and heard all of it. They sign themselves.',
+  giveNote: 'Who stood there and heard all of it. Untick who did not. They sign themselves.',
+  notBriefedYet: 'Not briefed yet',
+  tellAgain: 'Briefed before it changed: tell them, or they sign on their own phone',
+  cameJustNow: 'Came while this was open',
+  atTree: (tag: string) => `At ${tag}`,
   tickAll: (count: number) => plural(count, 'Tick the one', `Tick all ${count}`),
   untickAll: 'Untick all',
   gave: (count: number) =>

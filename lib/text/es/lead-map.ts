@@ -18,6 +18,9 @@ export const leadMap: typeof en = {
   stop: 'Parar todo',
   emergency: 'Emergencia',
   stopInForce: 'El trabajo está parado.',
+  stillUp: (people) =>
+    `Bajar ahora: aún sin firmar ${people}. Grítalo; puede que un teléfono no lo haya oído.`,
+  toTheBriefing: 'A la lista',
   toTheStop: 'Al recuento',
   noSignal: 'Sin señal. Ves cómo estaba. Asignar, abrir y cerrar necesitan señal.',
   forLeads: 'Esta pantalla es para jefes de cuadrilla y responsables',

@@ -124,7 +124,11 @@ export const shift: typeof en = {
 
   giveBriefing: 'Dar la charla',
   giveTitle: '¿A quién diste la charla?',
-  giveNote: 'Marca a quien estaba y la oyó entera. Cada cual firma lo suyo.',
+  giveNote: 'Quien estaba y la oyó entera. Quita a quien no. Cada cual firma lo suyo.',
+  notBriefedYet: 'Aún sin charla',
+  tellAgain: 'Con la charla de antes: díselo, o que firmen en su propio teléfono',
+  cameJustNow: 'Llegó con esto abierto',
+  atTree: (tag) => `En ${tag}`,
   tickAll: (count) => plural(count, 'Marcar a esta persona', `Marcar a las ${count}`),
   untickAll: 'Quitar todas',
   gave: (count) =>

@@ -5,6 +5,7 @@ import { type Readiness, readySteps, stepNow } from '../../../components/ready/r
 const open: Readiness = {
   missing: [],
   shift: 'open',
+  wasBriefed: false,
   isMinor: false,
   guardianIsHere: false,
   consented: true,
@@ -39,6 +40,15 @@ test('a newcomer does everything but be briefed, which somebody else does', () =
     tools: 'mine',
   })
   expect(stepNow(readySteps({ ...open, missing }))).toBe('arrive')
+})
+
+test('after “come down now” who was briefed signs, and waits only if a lead signed for them', () => {
+  const changed = lacking('briefing_not_given', 'briefing_not_signed')
+  const toSign = standing({ ...open, missing: changed, wasBriefed: true })
+  expect([toSign.given, toSign.briefing]).toEqual(['done', 'mine'])
+
+  const toBeTold = lacking('briefing_not_given')
+  expect(standing({ ...open, missing: toBeTold, wasBriefed: true }).given).toBe('wait')
 })
 
 test.each(['no_tool_in_hand', 'tool_failed', 'tool_not_clean'])(

@@ -70,11 +70,12 @@ export function aState(change: Partial<State> = {}): State {
         signal: 'horn',
         briefingVersion: 1,
         briefingChange: 'first',
+        comeDownVersion: 0,
         off: {},
       },
     },
     attendance: each({ state: 'here', since: morning }),
-    briefed: each({ given: true, signedVersion: 1 }),
+    briefed: each({ givenVersion: 1, signedVersion: 1 }),
     equipped: each(true),
     tools: {
       1: { label: 'P1', kind: 'pruner', fit: true, clean: true, heldBy: ann, ownedBy: null },

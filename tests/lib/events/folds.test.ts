@@ -158,6 +158,7 @@ const families: Record<string, Case[]> = {
             signal: 'voice',
             briefingVersion: 0,
             briefingChange: null,
+            comeDownVersion: 0,
             off: {},
           },
         },
@@ -202,7 +203,14 @@ const families: Record<string, Case[]> = {
       kind: 'briefing_written',
       body: { shift, version: 2, change: 'come_down' },
       after: {
-        shifts: { [shift]: { ...theShift(), briefingVersion: 2, briefingChange: 'come_down' } },
+        shifts: {
+          [shift]: {
+            ...theShift(),
+            briefingVersion: 2,
+            briefingChange: 'come_down',
+            comeDownVersion: 2,
+          },
+        },
       },
     },
     {
@@ -210,14 +218,14 @@ const families: Record<string, Case[]> = {
       before: { briefed: {} },
       kind: 'briefing_given',
       body: { version: 1, people: [bo] },
-      after: { briefed: { [bo]: { given: true, signedVersion: 0 } } },
+      after: { briefed: { [bo]: { givenVersion: 1, signedVersion: 0 } } },
     },
     {
       name: 'it is signed',
       before: { briefed: {} },
       kind: 'briefing_signed',
       body: { version: 1 },
-      after: { briefed: { [ann]: { given: false, signedVersion: 1 } } },
+      after: { briefed: { [ann]: { givenVersion: 0, signedVersion: 1 } } },
     },
   ],
   attendance: [
