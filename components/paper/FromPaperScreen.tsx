@@ -3,9 +3,10 @@
 import './from-paper.css'
 
 import { openShiftOf, useNow, useSelect } from '@/lib/hooks'
+import { dayIn } from '@/lib/util/day-in'
 import { LeadScreen } from '../crew/LeadScreen'
 import { useLeadWords } from '../crew/use-lead-words'
-import { dayIn } from '../shift/orchard-time'
+
 import { Button } from '../ui/Button'
 import { TextField } from '../ui/TextField'
 import { EntryForm } from './EntryForm'

@@ -61,6 +61,7 @@ test('danger stands first, then people, then trees', () => {
           calledAt: later,
           resumed: false,
           answers: { [bo]: 'stopped', [lead]: 'stopped' },
+          seenBy: {},
         },
       },
       work: { 6: { state: 'begun', share: 50 }, 7: { state: 'done', share: null } },
@@ -129,7 +130,7 @@ test('with a helper, or a buddy who is there, nobody is alone; a buddy on a brea
 test('everybody stands under the first thing that they lack', () => {
   const facts = factsOf({
     ...busy,
-    briefed: { [lead]: { given: true, signedVersion: 1 } },
+    briefed: { [lead]: { givenVersion: 1, signedVersion: 1 } },
     equipped: { [lead]: true, [bo]: true },
   })
 
