@@ -39,6 +39,9 @@ export const routes = {
   giveBriefing: () => '/shift/briefing',
   lookOver: () => '/look-over',
   board: () => '/board',
+  flags: () => '/flags',
+  /** One sheet, or several at once. */
+  referral: (...flags: string[]) => `/referral/${flags.join('+')}`,
   calls: (incidentOf?: string) =>
     `/calls${incidentOf === undefined ? '' : `?incident=${incidentOf}`}`,
   paper: () => '/paper',

@@ -5,7 +5,7 @@ import './people.css'
 
 import { type ReactNode, useState } from 'react'
 
-import { countToLookOver, type OpenCall, useNow, useSelect } from '@/lib/hooks'
+import { countFlagsThatWait, countToLookOver, type OpenCall, useNow, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { CallBand } from '../call/CallBand'
 import { EndCall } from '../call/EndCall'
@@ -21,7 +21,7 @@ import { useLeadWords } from './use-lead-words'
 import { usePeopleWaiting } from './use-people-waiting'
 import { useShiftLine } from './use-shift-line'
 
-export type LeadTab = 'map' | 'calls' | 'shift' | 'people' | 'lookOver' | 'board'
+export type LeadTab = 'map' | 'calls' | 'shift' | 'people' | 'lookOver' | 'flags' | 'board'
 
 type LeadScreenProps = {
   here: LeadTab
@@ -73,10 +73,11 @@ export function LeadScreen({ here, ...frame }: LeadScreenProps) {
 }
 
 function LeadTabs({ here }: { here: LeadTab }) {
-  const { leadMap, calls } = useLeadWords()
+  const { leadMap, calls, flags } = useLeadWords()
   const { tabs } = leadMap
   const waiting = usePeopleWaiting()
   const toLookOver = useSelect(countToLookOver)
+  const flagsWait = useSelect(countFlagsThatWait)
   const calling = useSelect((view) => Object.keys(view.state?.calls ?? {}).length)
   return (
     <Tabs
@@ -84,6 +85,7 @@ function LeadTabs({ here }: { here: LeadTab }) {
       tabs={[
         { href: routes.map(), word: tabs.map, isHere: here === 'map' },
         { href: routes.calls(), word: calls.title, count: calling, isHere: here === 'calls' },
+        { href: routes.flags(), word: flags.tab, count: flagsWait, isHere: here === 'flags' },
         { href: routes.shift(), word: tabs.shift, isHere: here === 'shift' },
         { href: routes.people(), word: tabs.people, count: waiting, isHere: here === 'people' },
         {

@@ -174,6 +174,20 @@ export const screens: Record<ScreenName, Screen> = {
       return () => <BoardScreen />
     },
   },
+  flags: {
+    gate: 'lead',
+    load: async () => {
+      const { FlagsScreen } = await import('../flags/FlagsScreen')
+      return () => <FlagsScreen />
+    },
+  },
+  referral: {
+    gate: 'lead',
+    load: async () => {
+      const { ReferralScreen } = await import('../paper/ReferralScreen')
+      return ({ id }) => <ReferralScreen flags={id.split('+')} />
+    },
+  },
   calls: {
     gate: 'lead',
     load: async () => {

@@ -29,6 +29,8 @@ export const screenPaths = {
   shift: /^\/shift$/,
   giveBriefing: /^\/shift\/briefing$/,
   lookOver: /^\/look-over$/,
+  flags: /^\/flags$/,
+  referral: /^\/referral\/([^/]+)$/,
   board: /^\/board$/,
   calls: /^\/calls$/,
   paper: /^\/paper$/,

@@ -134,6 +134,33 @@ export type Briefing = NonNullable<shape.Out<typeof briefing>>
 
 export const photo = shape.object({ jpeg: text })
 
+export const flagDetails = shape.record(
+  id,
+  shape.object({
+    part: shapes.orNull(text),
+    note: shapes.orNull(text),
+    notes: shape.array(shape.object({ note: text, at: instant, personId: id })),
+  })
+)
+export type FlagDetails = shape.Out<typeof flagDetails>
+
+export const myFlags = shape.array(
+  shape.object({
+    flag: id,
+    tree: number,
+    kind: shapes.flagKind,
+    sign: text,
+    state: shape.oneOf(['suspected', 'confirmed', 'open', 'withdrawn', 'cleared']),
+    raisedAt: instant,
+    confirmedBy: shapes.orNull(id),
+    endedAt: shapes.orNull(instant),
+    endedBy: shapes.orNull(id),
+    why: shapes.orNull(text),
+    doneOn: shapes.orNull(shapes.dateOnly),
+  })
+)
+export type MyFlag = shape.Out<typeof myFlags>[number]
+
 export const notes = shape.array(
   shape.object({
     kind: shape.oneOf(['begun', 'flag', 'mark']),

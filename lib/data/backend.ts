@@ -136,6 +136,16 @@ export function openBackend(where: BackendAddress, options: ClientOptions = {}) 
     incidents: (orchardId: string) =>
       read({ name: 'read_incidents', values: { p_orchard: orchardId } }, shapes.incidents),
 
+    flagDetails: (orchardId: string, flags: readonly string[]) => {
+      const values = { p_orchard: orchardId, p_flags: flags }
+      return read({ name: 'flag_details', values }, shapes.flagDetails)
+    },
+
+    myFlags: (orchardId: string, personId: string) => {
+      const values = { p_orchard: orchardId, p_person: personId }
+      return read({ name: 'my_flags', values }, shapes.myFlags)
+    },
+
     treeNotes: (orchardId: string, tree: number) => {
       const values = { p_orchard: orchardId, p_tree: tree }
       return read({ name: 'tree_notes', values }, shapes.notes)

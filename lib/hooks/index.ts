@@ -3,6 +3,7 @@
 export type { BeginResult } from '@/lib/state/begun'
 export * from '@/lib/state/calls'
 export { newCommandId } from '@/lib/state/command-id'
+export * from '@/lib/state/flags'
 export * from '@/lib/state/looking-over'
 export * from '@/lib/state/me'
 export * from '@/lib/state/people'
@@ -10,8 +11,10 @@ export * from '@/lib/state/readiness'
 export type {
   Briefing,
   CallRead,
+  FlagDetails,
   Incident,
   Invite,
+  MyFlag,
   NotesOfRound,
   PrivatePeople,
   ShiftRecord,
@@ -29,8 +32,10 @@ export {
   type Reading,
   useBriefing,
   useCalls,
+  useFlagDetails,
   useIncidents,
   useMarkPhoto,
+  useMyFlags,
   useNotesOfRound,
   useOldBriefing,
   usePhoto,

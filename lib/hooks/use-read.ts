@@ -9,7 +9,9 @@ import { openShiftOf } from '@/lib/state/me'
 import type {
   Briefing,
   CallRead,
+  FlagDetails,
   Incident,
+  MyFlag,
   NotesOfRound,
   PrivatePeople,
   Reads,
@@ -114,6 +116,27 @@ export function useNotesOfRound(): Reading<NotesOfRound> {
 /** For leads: the numbers of a shift when the screen was opened. Null: of the one opened last. */
 export function useShiftRecord(shiftId: string | null): Reading<ShiftRecord | null> {
   return useRead(`record|${shiftId}`, (reads) => reads.shiftRecord(shiftId))
+}
+
+/** For leads: what is written about these flags. Read again when there is more. */
+export function useFlagDetails(flags: readonly string[]): Reading<FlagDetails> {
+  const notes = useSelect((view) =>
+    flags.map((id) => view.confirmed?.flags[id]?.notes ?? 0).join('|')
+  )
+  return useRead(flags.length === 0 ? null : `flags|${flags.join('|')}|${notes}`, (reads) =>
+    reads.flagDetails(flags)
+  )
+}
+
+/** What became of what I reported. Read again when one of them changes or ends. */
+export function useMyFlags(): Reading<MyFlag[]> {
+  const mine = useSelect((view) =>
+    Object.entries(view.confirmed?.flags ?? {})
+      .filter(([, { raisedBy }]) => raisedBy === view.me?.personId)
+      .map(([id, { state }]) => `${id} ${state}`)
+      .join('|')
+  )
+  return useRead(`my-flags|${mine}`, (reads) => reads.myFlags())
 }
 
 /** `key` null: there is nothing to read yet. */

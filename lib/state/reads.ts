@@ -3,8 +3,10 @@
 import type {
   Briefing,
   CallRead,
+  FlagDetails,
   Incident,
   Invite,
+  MyFlag,
   NotesOfRound,
   PrivatePeople,
   ShiftRecord,
@@ -18,8 +20,10 @@ import type { Storage } from '@/lib/sync/ports'
 export type {
   Briefing,
   CallRead,
+  FlagDetails,
   Incident,
   Invite,
+  MyFlag,
   NotesOfRound,
   PrivatePeople,
   ShiftRecord,
@@ -42,6 +46,9 @@ export type Reads = {
   toLookOver: () => Promise<Outcome<ToLookOver>>
   notesOfRound: () => Promise<Outcome<NotesOfRound>>
   shiftRecord: (shiftId: string | null) => Promise<Outcome<ShiftRecord | null>>
+  flagDetails: (flags: readonly string[]) => Promise<Outcome<FlagDetails>>
+  /** What became of what this person reported. */
+  myFlags: () => Promise<Outcome<MyFlag[]>>
 }
 
 /** Under which name a briefing is kept. */
@@ -61,9 +68,11 @@ export function readsOf(
     | 'toLookOver'
     | 'notesOfRound'
     | 'shiftRecord'
+    | 'flagDetails'
+    | 'myFlags'
   >,
   storage: Storage,
-  { owner, orchardId }: { owner: string; orchardId: string }
+  { owner, orchardId, personId }: { owner: string; orchardId: string; personId: string }
 ): Reads {
   return {
     briefing: (id, version) =>
@@ -77,6 +86,8 @@ export function readsOf(
     notesOfRound: () => kept('notes-of-round', () => backend.notesOfRound(orchardId)),
     shiftRecord: (id) => kept(`record|${id}`, () => backend.shiftRecord(orchardId, id)),
     toLookOver: () => kept('look-over', () => backend.toLookOver(orchardId)),
+    flagDetails: (flags) => backend.flagDetails(orchardId, flags),
+    myFlags: () => kept('my-flags', () => backend.myFlags(orchardId, personId)),
   }
 
   async function kept<Value>(

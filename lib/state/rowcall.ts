@@ -65,7 +65,7 @@ export function openRowcall(parts: RowcallParts): Rowcall {
     session: async () => entering,
     reads: () => {
       const { me } = view
-      return me && readsOf(backend, storage, { owner: ownerOf(me), orchardId: me.orchardId })
+      return me && readsOf(backend, storage, { owner: ownerOf(me), ...me })
     },
     drafts: () => draftsOf(storage, view.me ? ownerOf(view.me) : backend.address),
     lookAtInvite: async (code) => {

@@ -13,6 +13,7 @@ const areas = [
   'components/call',
   'components/crew',
   'components/day',
+  'components/flags',
   'components/join',
   'components/layout',
   'components/look-over',

@@ -3,6 +3,7 @@ import type { lead as en } from '../en/lead'
 import { board } from './board'
 import { calls } from './calls'
 import { daySoFar } from './day-so-far'
+import { flags } from './flags'
 import { fromPaper } from './from-paper'
 import { inventory } from './inventory'
 import { leadMap } from './lead-map'
@@ -10,6 +11,7 @@ import { lookOver } from './look-over'
 import { mapTools } from './map-tools'
 import { paper } from './paper'
 import { people } from './people'
+import { referral } from './referral'
 import { setUp } from './set-up'
 import { shift } from './shift'
 
@@ -25,5 +27,7 @@ export const lead: typeof en = {
   daySoFar,
   calls,
   inventory,
+  flags,
+  referral,
   setUp,
 }

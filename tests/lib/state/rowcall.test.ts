@@ -62,6 +62,8 @@ function openPage(name = 'page', fetchInside = async () => inside) {
     toLookOver: notHere,
     notesOfRound: notHere,
     shiftRecord: notHere,
+    flagDetails: notHere,
+    myFlags: notHere,
   }
   return openRowcall({ ...device, random: plainRandom(name), backend, inside: fetchInside })
 }

@@ -23,6 +23,7 @@ const sameInBoth = [
   'tree.age',
   'board.part',
   'board.seenAt',
+  'referral.reportedBy',
 ]
 
 test('both languages have the same messages', () => {

@@ -1,0 +1,52 @@
+import type { referral as en } from '../en/referral'
+
+export const referral: typeof en = {
+  title: 'Encargo a un arborista titulado',
+  print: 'Imprimir',
+  back: 'Volver a las marcas',
+  onPaper: 'A4 o Letter, una página por árbol, legible en blanco y negro.',
+  over: 'Esta marca ya no está. No hay nada que encargar.',
+  none: 'Ningún árbol está marcado para el arborista.',
+  decides:
+    'Avisado por personas que no son arboristas. Un arborista titulado valora y decide; mandan las normas locales.',
+
+  orchard: 'Huerto',
+  tree: 'Árbol',
+  kind: 'Clase',
+  height: 'Altura',
+  notMeasured: 'sin medir',
+  where: 'Dónde',
+  rowAndTree: (block, row, place) => `${block}, fila ${row}, árbol ${place} de la fila`,
+  coordinates: 'Coordenadas',
+  notSurveyed: 'Nadie ha medido dónde está. Guíate por bloque, fila y árbol.',
+  access: 'Acceso',
+  noAccess: 'No está escrito en la ficha de emergencia.',
+
+  seen: 'Qué se vio',
+  at: 'En el árbol',
+  howBad: 'Gravedad',
+  keepOut: 'Zona cerrada',
+  keepOutOf: (distance) => `${distance} alrededor del árbol, cerrada a la cuadrilla`,
+  noKeepOut: 'Solo está cerrado el árbol',
+  note: 'En sus palabras',
+  reported: 'Avisó',
+  reportedBy: (name, date, time) => `${name}, ${date}, ${time}`,
+  since: 'Desde entonces',
+  notRead: 'No se pudieron leer notas y fotos. Imprime otra vez cuando haya señal.',
+
+  map: 'Los árboles de alrededor',
+  northUp: 'El norte está arriba',
+  rowsUp: 'Sin medir: las filas suben por la página, no hacia el norte',
+  scale: (distance) => `${distance} de largo`,
+  thisTree: 'este árbol',
+  otherTree: 'otro árbol: fila·árbol',
+  closedGround: 'zona cerrada',
+  photo: (no) => `Foto ${no}`,
+
+  forArborist: 'Para el arborista',
+  name: 'Nombre, empresa',
+  licence: 'Número de licencia',
+  done: 'Qué se hizo',
+  date: 'Fecha',
+  signature: 'Firma',
+}
