@@ -80,7 +80,7 @@ begin
     v_how := case when p_shift.state = 'open' then 'paper' else 'late' end;
   end if;
   return (v_how, v_claim.id, p_shift.id, p_shift.round_id, coalesce(p_begun_at, case when v_claim.opened_at < p_at then v_claim.opened_at end),
-    coalesce(private.people_in(v_claim.id), array[p_c.person_id]));
+    coalesce(private.people_in(v_claim.id), array[p_c.person_id]), null::text[]);
 end $$;
 
 create function public.enter_work(
