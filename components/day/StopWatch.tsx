@@ -1,16 +1,18 @@
 'use client'
 
-import { stopToAnswer, useSelect } from '@/lib/hooks'
+import { keepOutToLeave, stopToAnswer, useSelect } from '@/lib/hooks'
+import { ComeOutScreen } from './ComeOutScreen'
 import { StopScreen } from './StopScreen'
 import { WorkGoesOn } from './WorkGoesOn'
 
-/** Over every screen of the crew: a stop that wants an answer. Part of the page, so that it is there without signal. */
+/**
+ * Over every screen of the crew: a stop that wants an answer, or a keep-out to come out of. Part of the page,
+ * so that it is there without signal.
+ */
 export function StopWatch() {
   const asked = useSelect(stopToAnswer)
-  if (asked === null) return null
-  return asked.answer === 'stopped' ? (
-    <StopScreen key={asked.stop.id} stop={asked.stop} />
-  ) : (
-    <WorkGoesOn key={asked.stop.id} stop={asked.stop} />
-  )
+  const keepOut = useSelect(keepOutToLeave)
+  if (asked?.answer === 'stopped') return <StopScreen key={asked.stop.id} stop={asked.stop} />
+  if (keepOut !== null) return <ComeOutScreen key={keepOut.id} flag={keepOut} />
+  return asked && <WorkGoesOn key={asked.stop.id} stop={asked.stop} />
 }

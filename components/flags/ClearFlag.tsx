@@ -1,6 +1,7 @@
 'use client'
 
 import { useDraft, useNow, useSelect, useSend } from '@/lib/hooks'
+import { dayIn } from '@/lib/util/day-in'
 import { useLeadWords } from '../crew/use-lead-words'
 import { TextArea } from '../ui/TextArea'
 import { TextField } from '../ui/TextField'
@@ -54,6 +55,5 @@ export function ClearFlag({ flag, tag, onClose }: AboutFlag) {
 function useToday(): string {
   const now = useNow(60_000)
   const timeZone = useSelect((view) => view.state?.orchard.timeZone ?? 'UTC')
-  // Swedish writes a date as ISO does.
-  return now ? new Intl.DateTimeFormat('sv', { timeZone }).format(now) : ''
+  return now ? dayIn(timeZone, now) : ''
 }

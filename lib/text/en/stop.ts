@@ -22,6 +22,18 @@ export const stop = {
     walk: 'Walk to the meeting point',
     walkNote: 'Be counted there.',
   },
+  comeOut: {
+    title: 'Come down, leave it',
+    hazard: (name: string | null, tag: string) => `${name ?? 'Somebody'} flagged a hazard: ${tag}.`,
+    leaveIt: (tag: string | null) =>
+      tag === null ? 'Leave the brush where it is.' : `Leave ${tag} as it is. It counts as begun.`,
+    outOf: (distance: string, tag: string) => `Keep ${distance} away from ${tag}`,
+    outFrom: (tag: string) => `Out from under ${tag}`,
+    passItOn: 'Tell who is beside you: their phone may sleep.',
+    stayOut: 'Do not go back in',
+    leadDecides: 'Your lead says where you work on.',
+    iAmOut: 'I am out',
+  },
   answered: (some: number, all: number) => `${some} of ${all} people have answered.`,
   iStopped: 'I have stopped',
   emergency: 'Emergency',

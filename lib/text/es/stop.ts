@@ -20,6 +20,18 @@ export const stop: typeof en = {
     walk: 'Ve al punto de encuentro',
     walkNote: 'Allí te cuentan.',
   },
+  comeOut: {
+    title: 'Baja y déjalo',
+    hazard: (name, tag) => `${name ?? 'Alguien'} avisó de un peligro: ${tag}.`,
+    leaveIt: (tag) =>
+      tag === null ? 'Deja las ramas donde están.' : `Deja ${tag} como está. Cuenta como empezado.`,
+    outOf: (distance, tag) => `Quédate a ${distance} o más de ${tag}`,
+    outFrom: (tag) => `Sal de debajo de ${tag}`,
+    passItOn: 'Díselo a quien tengas al lado: su teléfono puede dormir.',
+    stayOut: 'No vuelvas a entrar',
+    leadDecides: 'Tu jefe de cuadrilla dice dónde sigues.',
+    iAmOut: 'Estoy fuera',
+  },
   answered: (some, all) => `Han respondido ${some} de ${all} personas.`,
   iStopped: 'He parado',
   emergency: 'Emergencia',
