@@ -2,10 +2,12 @@
 
 import { useId } from 'react'
 
+import { missingOfTree } from '@/lib/events/missing'
 import { useDraft, useSelect, useSend, whoIsWhere } from '@/lib/hooks'
 import { useNameOf, useTagOf } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
+import { Facts } from '../ui/Facts'
 import { Pick } from '../ui/Pick'
 import { Tag } from '../ui/Tag'
 import { AskedNote } from './AskedNote'
@@ -13,6 +15,7 @@ import { isAtWork } from './crew-order'
 import { mayPrune } from './deal-choices'
 import { useAsk } from './use-ask'
 import { useLeadWords } from './use-lead-words'
+import { useRefusalsOf } from './use-refusals-of'
 
 type ClaimForProps = {
   id: string
@@ -29,6 +32,7 @@ export function ClaimFor({ id, name, tree, others }: ClaimForProps) {
   const tagOf = useTagOf()
   const send = useSend()
   const group = useId()
+  const whyId = useId()
   const { asked, ask } = useAsk()
   const pair = useSelect((view) => view.state?.deals[tree]?.find((one) => one !== id) ?? null)
   const draft = useDraft<string | null>(`claim-for|${id}|${tree}`, pair)
@@ -39,6 +43,11 @@ export function ClaimFor({ id, name, tree, others }: ClaimForProps) {
       .filter((one) => mayPrune(view, one))
   )
   const helper = draft.value
+  const helpers = helper === null ? [] : [helper]
+  const missing = useSelect(({ state, ground }) =>
+    state ? missingOfTree(state, ground, tree, id, { helpers }) : []
+  )
+  const sentenceOf = useRefusalsOf(name)
 
   return (
     <div className="stack">
@@ -57,13 +66,16 @@ export function ClaimFor({ id, name, tree, others }: ClaimForProps) {
         ))}
       </ChoiceGroup>
       <AskedNote asked={asked} whose={name} />
+      {missing.length > 0 && (
+        <div id={whyId}>
+          <Facts facts={missing.map((refusal) => ({ icon: 'lock', text: sentenceOf(refusal) }))} />
+        </div>
+      )}
       <Button
-        state={asked.state === 'asking' ? 'waiting' : 'ready'}
-        onPress={() =>
-          ask(
-            send('claim_tree', { tree, helpers: helper === null ? [] : [helper] }, { personId: id })
-          )
-        }
+        {...(missing.length > 0
+          ? { state: 'off', describedBy: whyId }
+          : { state: asked.state === 'asking' ? 'waiting' : 'ready' })}
+        onPress={() => ask(send('claim_tree', { tree, helpers }, { personId: id }))}
       >
         {text.claimFor(tagOf(tree))}
       </Button>

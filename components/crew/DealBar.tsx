@@ -39,7 +39,8 @@ export function DealBar({ dealing }: { dealing: DealingNow }) {
   return (
     <section className="deal-bar" aria-label={leadMap.pick}>
       <AskedNote asked={dealing.isAsking ? { state: 'idle' } : dealing.asked} />
-      <DealNotes check={check} to={pairName(to)} />
+      {/* It would push the map away under the finger that draws. */}
+      {(!dealing.isDrawing || to.length > 0) && <DealNotes check={check} to={pairName(to)} />}
       <Button kind="quiet" icon="cross" label={leadMap.drop} onPress={dealing.drop} />
       <div className="deal-what">
         <div role="status">

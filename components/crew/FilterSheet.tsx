@@ -56,7 +56,7 @@ export function FilterSheet({ open, now, onClose }: FilterSheetProps) {
         say={(kind) => capitalised(mapTools.shown[kind])}
       />
       <p className="small">{mapTools.stillThere}</p>
-      <FilterCount now={now} />
+      {open && <FilterCount now={now} />}
       {now.choices > 0 && <Button onPress={now.clear}>{mapTools.showAll}</Button>}
     </Dialog>
   )

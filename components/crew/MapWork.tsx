@@ -4,6 +4,7 @@ import { useMemo } from 'react'
 
 import { looksOf, useSelect } from '@/lib/hooks'
 import { OrchardMap } from '../map/OrchardMap'
+import { MapLook } from './MapLook'
 import { MapTools } from './MapTools'
 import { NoTrees } from './NoTrees'
 import { TreeTable } from './TreeTable'
@@ -60,6 +61,7 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
   return (
     <div className="lead-map">
       <h1 className="sr">{leadMap.title}</h1>
+      {!(dealing.isDrawing && show === 'map') && <MapLook filter={filter} onFind={on.onFind} />}
       {show === 'map' ? (
         <OrchardMap
           {...{ trees, blocks, looks, selected, dimmed, long, keepOuts, words, lookAt }}
@@ -75,7 +77,7 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
           <TreeTable {...{ dimmed, dealing, open }} onTree={on.onTree} onOpen={on.onFind} />
         </div>
       )}
-      <MapTools {...{ show, onShow, dealing, filter }} onFind={on.onFind} />
+      <MapTools {...{ show, onShow, dealing }} />
     </div>
   )
 }

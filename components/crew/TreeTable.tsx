@@ -69,8 +69,7 @@ export function TreeTable({ dimmed, dealing, open, onTree, onOpen }: TreeTablePr
   return (
     <div className="tree-table">
       <Segmented
-        label={mapTools.sortBy('')}
-        hideLabel
+        label={mapTools.sortBy}
         low
         options={sorts.map((one) => ({ value: one, label: mapTools.columns[one] }))}
         value={sort}

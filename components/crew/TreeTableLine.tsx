@@ -50,7 +50,10 @@ export function TreeTableLine({
       </th>
       <td>{kindWords(words, tree, cultivar)}</td>
       <td>
-        <Mark name={markNames[mark]} size={18} /> {words.common.status[mark]}
+        <span className="row">
+          <Mark name={markNames[mark]} size={18} />
+          {words.common.status[mark]}
+        </span>
       </td>
       <td>{who}</td>
     </tr>

@@ -8,7 +8,7 @@ import type { Tree } from '@/lib/domain/orchard/types'
 import { OrchardLayer } from '@/lib/map/orchard-layer'
 import type { Scene } from '@/lib/map/scene'
 import { treesWithin } from '@/lib/map/trees-within'
-import { begin, comeInto, goTo } from '@/lib/map/where-to-look'
+import { begin, comeInto, goTo, takeInHand } from '@/lib/map/where-to-look'
 
 import { listenToDrawing } from './listen-to-drawing'
 import { listenToKeys } from './listen-to-keys'
@@ -78,6 +78,7 @@ export function MapOrchard({
   useEffect(() => layer.setOutline(corners), [layer, corners])
   const draw = useEffectEvent((points: readonly L.Point[], isOver: boolean) => {
     const stroke = points.flatMap((point) => layer.planeAt(point) ?? [])
+    takeInHand(map)
     layer.setOutline([...corners, ...stroke])
     if (!isOver || !drawing || stroke.length === 0) return
     drawing.onStroke(stroke, treesWithin(scene, [...corners, ...stroke]))

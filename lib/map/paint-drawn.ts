@@ -36,7 +36,7 @@ export function paintOutline(context: CanvasRenderingContext2D, picture: Picture
   context.beginPath()
   for (const { x, y } of points) context.lineTo(x, y)
   context.closePath()
-  context.globalAlpha = 0.25
+  context.globalAlpha = 0.15
   context.fillStyle = palette.called
   context.fill()
   context.globalAlpha = 1

@@ -47,6 +47,11 @@ export function comeInto(map: LeafletMap, scene: Scene, no: number): void {
   if (at) map.panInside(leafletAt(scene, at), { padding: [64, 64], animate: false })
 }
 
+/** From now on it stays where it is, whatever its box does: somebody draws on it. */
+export function takeInHand(map: LeafletMap): void {
+  inHand.add(map)
+}
+
 /** To a tree that somebody looks for: in the middle, near enough to read the numbers of its rows. */
 export function goTo(map: LeafletMap, scene: Scene, no: number): void {
   const at = pointOf(scene, no)
@@ -60,10 +65,10 @@ function showAll(map: LeafletMap, scene: Scene): void {
   const { minX, minY, maxX, maxY } = scene.box
   const low = leafletAt(scene, { x: minX, y: maxY })
   const high = leafletAt(scene, { x: maxX, y: minY })
-  // Room for the names above the blocks and the numbers beside the rows.
+  // Room for the names above the blocks, the numbers beside the rows, and what lies over the map's edges.
   map.fitBounds([low, high], {
-    paddingTopLeft: [40, 80],
-    paddingBottomRight: [40, 40],
+    paddingTopLeft: [40, 120],
+    paddingBottomRight: [40, 90],
     animate: false,
   })
 }

@@ -42,7 +42,7 @@ export const mapTools = {
   tableHint:
     'Arrows move, Enter opens a tree, space picks it, shift with arrows picks from one to another.',
   asTable: 'Table',
-  sortBy: (column: string) => `Sort by ${column}`,
+  sortBy: 'Sort by',
   columns: { tree: 'Tree', kind: 'Kind', status: 'Status', who: 'Who' },
   dealtTo: (names: string) => `for ${names}`,
   minutes: (names: string, duration: string) => `${names}, ${duration}`,

@@ -42,7 +42,7 @@ export const mapTools: typeof en = {
   tableHint:
     'Las flechas mueven, Intro abre un árbol, espacio lo elige, mayúsculas con flechas eligen de uno a otro.',
   asTable: 'Tabla',
-  sortBy: (column) => `Ordenar por ${column}`,
+  sortBy: 'Ordenar por',
   columns: { tree: 'Árbol', kind: 'Clase', status: 'Estado', who: 'Quién' },
   dealtTo: (names) => `para ${names}`,
   minutes: (names, duration) => `${names}, ${duration}`,
