@@ -3,7 +3,7 @@
 import { useId } from 'react'
 
 import { missingOfTree } from '@/lib/events/missing'
-import { useDraft, useSelect, useSend, whoIsWhere } from '@/lib/hooks'
+import { todayIn, useDraft, useSelect, useSend, whoIsWhere } from '@/lib/hooks'
 import { useNameOf, useTagOf } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
@@ -45,7 +45,7 @@ export function ClaimFor({ id, name, tree, others }: ClaimForProps) {
   const helper = draft.value
   const helpers = helper === null ? [] : [helper]
   const missing = useSelect(({ state, ground }) =>
-    state ? missingOfTree(state, ground, tree, id, { helpers }) : []
+    state ? missingOfTree(state, ground, tree, id, { helpers, today: todayIn(state) }) : []
   )
   const sentenceOf = useRefusalsOf(name)
 
