@@ -16,7 +16,7 @@ import { progressOf } from './progress'
 
 /** The day so far: the answer is the headline, then each block, what is dangerous, who is there. */
 export function BoardScreen() {
-  const { board } = useLeadWords()
+  const { board, paper } = useLeadWords()
   const blocks = useSelect((view) => view.sheet?.blocks ?? [])
   const { total, blocks: progress } = useSelect(progressOf)
   const hasRound = useSelect((view) => (view.state?.workRoundId ?? null) !== null)
@@ -46,6 +46,7 @@ export function BoardScreen() {
           </h1>
           {note && <p className="muted">{note}</p>}
         </div>
+        <ButtonLink href={routes.paper()}>{paper.title}</ButtonLink>
         <ButtonLink kind="call" icon="map" href={hasRound ? routes.map() : routes.shift()}>
           {hasRound ? board.openMap : board.toShift}
         </ButtonLink>

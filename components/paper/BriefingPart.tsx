@@ -28,7 +28,7 @@ export function BriefingPart() {
       <Page title={text.briefing} note={text.briefingNote}>
         {known === null && <p>{text.noBriefing}</p>}
         {known && (
-          <ol className="topics">
+          <ol className="paper-topics">
             {known.topics.map((topic) => {
               const { title, says, own } = topicWords(topic, language, words)
               return (
@@ -45,7 +45,7 @@ export function BriefingPart() {
         )}
         <p className="sign-line">{text.givenBy}</p>
       </Page>
-      <section className="sheet" aria-label={`${text.briefing}: ${text.signature}`}>
+      <section className="paper-sheet" aria-label={`${text.briefing}: ${text.signature}`}>
         <PaperTable
           title={`${text.briefing}. ${known ? text.versionOf(known.version) : ''}`}
           columns={columns}

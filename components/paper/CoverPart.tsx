@@ -35,7 +35,7 @@ export function CoverPart() {
   const numbers = numbersToCall(card ?? {}, zone)
 
   return (
-    <section className="sheet cover" aria-label={text.part.cover}>
+    <section className="paper-sheet" aria-label={text.part.cover}>
       <header>
         <p className="as-of">{asOf}</p>
         <h2>{orchard}</h2>

@@ -36,7 +36,7 @@ export function LeadsPart() {
     { name: 'notes', head: text.notes },
   ]
   return (
-    <section className="sheet" aria-label={text.forLead}>
+    <section className="paper-sheet" aria-label={text.forLead}>
       <p className="framed">
         <b>{text.forLeadNote}</b>
         {contacts.state !== 'read' && <span>{text.phonesUnknown}</span>}

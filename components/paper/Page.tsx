@@ -12,7 +12,7 @@ type PageProps = {
 export function Page({ title, note, children }: PageProps) {
   const asOf = useAsOf()
   return (
-    <section className="sheet" aria-label={title}>
+    <section className="paper-sheet" aria-label={title}>
       <header>
         <p className="as-of">{asOf}</p>
         <h2>{title}</h2>

@@ -20,7 +20,7 @@ export function PeoplePart() {
     { name: 'sign', head: text.signature },
   ]
   return (
-    <section className="sheet" aria-label={text.signIn}>
+    <section className="paper-sheet" aria-label={text.signIn}>
       <PaperTable title={text.signIn} columns={columns}>
         <tbody>
           {inOrder.map((id) => (

@@ -21,7 +21,7 @@ export function ToolsPart() {
     { name: 'clock-2', head: text.back },
   ]
   return (
-    <section className="sheet" aria-label={text.tools}>
+    <section className="paper-sheet" aria-label={text.tools}>
       <PaperTable title={text.tools} columns={columns}>
         <tbody>
           {tools.map(([no, tool]) => (

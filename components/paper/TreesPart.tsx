@@ -29,7 +29,7 @@ export function TreesPart({ block, onlyLeft, notes }: TreesPartProps) {
     { name: 'notes', head: text.notes },
   ]
   return (
-    <section className="sheet" aria-label={text.treesOf(block.name)}>
+    <section className="paper-sheet" aria-label={text.treesOf(block.name)}>
       {rows.length === 0 && <p>{text.noTrees}</p>}
       {notes === null && <p>{text.notesUnknown}</p>}
       {rows.length > 0 && (

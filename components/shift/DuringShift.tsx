@@ -12,19 +12,22 @@ import { Panel } from '../ui/Panel'
 import { BriefingForm } from './BriefingForm'
 import { countSigned, crewToBrief } from './briefed'
 import { CloseShift } from './CloseShift'
+import { DayRecord } from './DayRecord'
 import { JoinLink } from './JoinLink'
 import { OffToday } from './OffToday'
+import { OnPaper } from './OnPaper'
 import { PlannedShifts } from './PlannedShifts'
 import { useHoursWords } from './use-hours-words'
 
 /** While the shift is open: briefing, the join link, what is off, and in the end closing it. */
 export function DuringShift({ shift, today }: { shift: Shift & { id: string }; today: string }) {
-  const { shift: text } = useLeadWords()
+  const { shift: text, record } = useLeadWords()
   const hoursWords = useHoursWords()
   const now = useNow(60_000)
   const unbriefed = useSelect((view) => crewToBrief(view).length)
   const signed = useSelect(countSigned)
   const [isWriting, setIsWriting] = useState(false)
+  const [isCounting, setIsCounting] = useState(false)
   const isOver = now !== null && now.getTime() > Date.parse(shift.endsAt)
   const briefNext = unbriefed > 0 && !isOver
 
@@ -48,11 +51,17 @@ export function DuringShift({ shift, today }: { shift: Shift & { id: string }; t
             </div>
           </Panel>
           <OffToday shift={shift} />
+          <OnPaper />
         </div>
         <div className="stack">
           <JoinLink shiftId={shift.id} />
           <CloseShift shiftId={shift.id} isNext={isOver} />
           <PlannedShifts today={today} />
+          {isCounting ? (
+            <DayRecord shiftId={shift.id} />
+          ) : (
+            <Button onPress={() => setIsCounting(true)}>{record.show}</Button>
+          )}
         </div>
       </div>
     </>

@@ -6,7 +6,9 @@ import { openShiftOf, useNow, useSelect } from '@/lib/hooks'
 import { dayIn } from '@/lib/util/day-in'
 import { LeadScreen } from '../crew/LeadScreen'
 import { useLeadWords } from '../crew/use-lead-words'
+import { DayRecord } from './DayRecord'
 import { DuringShift } from './DuringShift'
+import { OnPaper } from './OnPaper'
 import './shift.css'
 import { WayToOpen } from './WayToOpen'
 
@@ -30,7 +32,13 @@ export function ShiftScreen() {
       <div className="shift-screen">
         <h1 ref={title}>{open ? text.isOpen : text.title}</h1>
         {open && now && <DuringShift shift={open} today={dayIn(zone, now)} />}
-        {!open && now && <WayToOpen today={dayIn(zone, now)} />}
+        {!open && now && (
+          <>
+            <WayToOpen today={dayIn(zone, now)} />
+            <DayRecord shiftId={null} />
+            <OnPaper />
+          </>
+        )}
       </div>
     </LeadScreen>
   )

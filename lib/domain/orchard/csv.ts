@@ -33,6 +33,14 @@ export function csvField(value: string | number | null): string {
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text
 }
 
+/**
+ * The same for what people typed and a spreadsheet opens: a text that begins with = + - @, a tab or a new
+ * line would be run as a formula, so an apostrophe stands before it. Source: OWASP, "CSV Injection".
+ */
+export function csvPlain(value: string | number | null): string {
+  return csvField(typeof value === 'string' && /^[=+\-@\t\r\n]/.test(value) ? `'${value}` : value)
+}
+
 type Field = { value: string; end: number }
 
 function plain(text: string, from: number): Field {

@@ -11,6 +11,7 @@ import { lookOver } from './look-over'
 import { mapTools } from './map-tools'
 import { paper } from './paper'
 import { people } from './people'
+import { record } from './record'
 import { referral } from './referral'
 import { setUp } from './set-up'
 import { shift } from './shift'
@@ -24,6 +25,7 @@ export const lead = {
   board,
   fromPaper,
   paper,
+  record,
   daySoFar,
   calls,
   inventory,

@@ -4,6 +4,7 @@ import { plural } from './plural'
 
 export const paper = {
   title: 'Print the day',
+  onPaper: 'On paper',
   lead: 'When the phones or the power fail, the day goes on from these pages.',
   offline: 'No signal: printed from what this device knows.',
   parts: 'What is printed',

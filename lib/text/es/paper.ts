@@ -3,6 +3,7 @@ import { plural } from './plural'
 
 export const paper: typeof en = {
   title: 'Imprimir el día',
+  onPaper: 'En papel',
   lead: 'Si fallan los teléfonos o la luz, el día sigue con estas hojas.',
   offline: 'Sin señal: se imprime lo que sabe este aparato.',
   parts: 'Qué se imprime',
