@@ -39,6 +39,7 @@ export const routes = {
   giveBriefing: () => '/shift/briefing',
   lookOver: () => '/look-over',
   board: () => '/board',
+  houseRules: () => '/house-rules',
   flags: () => '/flags',
   /** One sheet, or several at once. */
   referral: (...flags: string[]) => `/referral/${flags.join('+')}`,

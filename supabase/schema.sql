@@ -1308,7 +1308,7 @@ begin
   perform private.need(p_name is null or private.is_line(p_name, 80), 'p_name: up to 80 characters.');
   perform private.need(p_language is null or p_language in ('en', 'es'), 'p_language: en or es.');
   perform private.need(p_units is null or p_units in ('metric', 'us'), 'p_units: metric or us.');
-  perform private.need(p_house_rules is null or private.are_house_rules(p_house_rules), 'p_house_rules: known rules, 0 to 10000.');
+  perform private.need(p_house_rules is null or private.are_house_rules(p_house_rules), 'p_house_rules: known rules, each within its range.');
   perform private.need(p_emergency is null or private.is_emergency_card(p_emergency), 'p_emergency: known keys, up to 500 characters.');
 
   update public.orchards set
@@ -2759,7 +2759,8 @@ AS $function$
     select 1 from jsonb_each(case when jsonb_typeof(p_rules) = 'object' then p_rules else '{}' end)
     where not private.default_house_rules() ? key
       -- A case, since "and" promises no order and a word is no number.
-      or case when jsonb_typeof(value) = 'number' then value::numeric not between 0 and 10000 else true end)
+      or case when jsonb_typeof(value) = 'number' then 
+        value::numeric not between (private.house_rule_range(key))[1] and (private.house_rule_range(key))[2] else true end)
 $function$;
 
 CREATE OR REPLACE FUNCTION private.are_neighbours(p_a trees, p_b trees)
@@ -3898,6 +3899,26 @@ begin
       (select (o.house_rules ->> p_key)::numeric from public.orchards o where o.id = p_orchard),
       (private.default_house_rules() ->> p_key)::numeric));
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.house_rule_range(p_key text)
+ RETURNS numeric[]
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return case p_key
+    when 'ladder_from_cm' then array[100, 400]
+    when 'limb_cm' then array[2, 10]
+    when 'keep_out_m' then array[3, 200]
+    when 'overhead_apart_m' then array[3, 50]
+    when 'consent_version' then array[1, 10000]
+    when 'quiet_minutes' then array[2, 120]
+    when 'withdraw_minutes' then array[0, 60]
+    when 'undo_minutes' then array[0, 60]
+    else array[0, 10000] end;
+end $function$;
+comment on function private.house_rule_range(text) is 'Least and most, as lib/domain/safety/house-rules.ts. A limb may be thinner than usual for the arborist, never thicker.';
 
 CREATE OR REPLACE FUNCTION private.insert_inventory(p_orchard uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb)
  RETURNS integer

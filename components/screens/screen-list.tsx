@@ -174,6 +174,13 @@ export const screens: Record<ScreenName, Screen> = {
       return () => <BoardScreen />
     },
   },
+  houseRules: {
+    gate: 'lead',
+    load: async () => {
+      const { HouseRulesScreen } = await import('../shift/HouseRulesScreen')
+      return () => <HouseRulesScreen />
+    },
+  },
   flags: {
     gate: 'lead',
     load: async () => {

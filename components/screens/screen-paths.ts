@@ -29,6 +29,7 @@ export const screenPaths = {
   shift: /^\/shift$/,
   giveBriefing: /^\/shift\/briefing$/,
   lookOver: /^\/look-over$/,
+  houseRules: /^\/house-rules$/,
   flags: /^\/flags$/,
   referral: /^\/referral\/([^/]+)$/,
   board: /^\/board$/,

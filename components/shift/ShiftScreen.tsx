@@ -3,9 +3,11 @@
 import { useEffect, useRef } from 'react'
 
 import { openShiftOf, useNow, useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
 import { dayIn } from '@/lib/util/day-in'
 import { LeadScreen } from '../crew/LeadScreen'
 import { useLeadWords } from '../crew/use-lead-words'
+import { ButtonLink } from '../ui/ButtonLink'
 import { DayRecord } from './DayRecord'
 import { DuringShift } from './DuringShift'
 import { OnPaper } from './OnPaper'
@@ -14,7 +16,7 @@ import { WayToOpen } from './WayToOpen'
 
 /** The shift from planning to closing: one next step at a time. */
 export function ShiftScreen() {
-  const { shift: text } = useLeadWords()
+  const { shift: text, houseRules } = useLeadWords()
   const open = useSelect(openShiftOf)
   const zone = useSelect((view) => view.state?.orchard.timeZone ?? 'UTC')
   const now = useNow(60_000)
@@ -39,6 +41,9 @@ export function ShiftScreen() {
             <OnPaper />
           </>
         )}
+        <p>
+          <ButtonLink href={routes.houseRules()}>{houseRules.link}</ButtonLink>
+        </p>
       </div>
     </LeadScreen>
   )

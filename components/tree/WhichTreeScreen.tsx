@@ -11,6 +11,7 @@ import { List, ListItem } from '../ui/List'
 import { Panel } from '../ui/Panel'
 import { Tag } from '../ui/Tag'
 import { CloseLink } from './CloseLink'
+import { MyReports } from './MyReports'
 import { useMyDay } from './my-day'
 import { TreeByTag } from './TreeByTag'
 
@@ -52,6 +53,7 @@ export function WhichTreeScreen() {
       )}
       <h2>{findTree.byTag}</h2>
       <TreeByTag near={inHand ?? day.at} onFound={(tree) => go.push(routes.flagTree(tree))} />
+      <MyReports />
     </CrewScreen>
   )
 }

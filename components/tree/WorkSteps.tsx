@@ -1,6 +1,8 @@
 'use client'
 
 import type { WorkStep } from '@/lib/domain/pruning/order'
+import { houseRuleOf } from '@/lib/domain/safety/house-rules'
+import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
@@ -9,9 +11,6 @@ import { Mark } from '../ui/Mark'
 import { Step, Steps } from '../ui/Steps'
 import { StepDrawing } from './drawings/StepDrawing'
 import { StaysAboveBench } from './StaysAboveBench'
-
-/** Thicker limbs are the arborist's. Common practice, no source: 3 to 4 inches. */
-const thickestLimbCm = 10
 
 type WorkStepsProps = {
   steps: readonly WorkStep[]
@@ -55,6 +54,7 @@ type OpenStepProps = { step: WorkStep; tree: number; isFirst: boolean }
 function OpenStep({ step, tree, isFirst }: OpenStepProps) {
   const { tree: text } = useWords()
   const format = useFormat()
+  const limbCm = useSelect((view) => houseRuleOf(view.state?.orchard.houseRules ?? {}, 'limb_cm'))
   return (
     <div className="open-step">
       <StepDrawing step={step} text={text} />
@@ -69,7 +69,9 @@ function OpenStep({ step, tree, isFirst }: OpenStepProps) {
       <StaysAboveBench>
         <a className="refer" href={routes.flagTree(tree)}>
           <Mark name="arborist" size={22} />
-          {text.tooThick(format.diameter(thickestLimbCm))}
+          <span>
+            {text.tooThick(format.diameter(limbCm))} <small>{text.tooThickFrom}</small>
+          </span>
         </a>
       </StaysAboveBench>
     </div>

@@ -49,6 +49,18 @@ async function finish(orchard: Orchard, who: PersonName, tree: number): Promise<
   await orchard.must(who, 'finish_tree', { tree, claim })
 }
 
+const hazard = { kind: 'arborist', sign: 'hanging_limb', severity: 'high' } as const
+const [tag2, tag4] = ['A 1·2', 'A 1·4']
+
+/** A hazard with somebody inside its keep-out, and a suspected disease; gives the hazard's flag. */
+async function flagBoth(orchard: Orchard): Promise<string> {
+  const flag = randomUUID()
+  await orchard.must('Ann', 'claim_tree', { tree: 1 })
+  await orchard.must('Bo', 'flag_tree', { tree: 2, ...hazard, keepOutM: 8, note: '2' }, flag)
+  await orchard.must('Bo', 'flag_tree', { tree: 4, kind: 'disease', sign: 'gum', severity: 'low' })
+  return flag
+}
+
 export const walks: readonly Walk[] = [
   {
     of: 'nobody yet',
@@ -229,9 +241,57 @@ export const walks: readonly Walk[] = [
     device: 'desktop',
     screens: async (orchard) => {
       await orchard.must('Ann', 'claim_tree', { tree: 1 })
-      const hazard = { kind: 'arborist', sign: 'hanging_limb', severity: 'high' } as const
       await orchard.must('Bo', 'flag_tree', { tree: 20, ...hazard, keepOutM: 4 })
-      return [routes.board(), routes.map(), routes.map(20), routes.shift(), routes.people()]
+      return [
+        routes.board(),
+        routes.map(),
+        routes.map(20),
+        routes.shift(),
+        routes.people(),
+        routes.houseRules(),
+      ]
+    },
+  },
+  {
+    of: 'a volunteer inside a keep-out',
+    who: 'Ann',
+    device: 'phone',
+    screens: async (orchard) => {
+      await orchard.must('Ann', 'claim_tree', { tree: 1 })
+      await orchard.must('Bo', 'flag_tree', { tree: 2, ...hazard, keepOutM: 8 })
+      return [
+        routes.nextTree(),
+        { path: routes.flag(), press: (words) => words.stop.comeOut.iAmOut },
+      ]
+    },
+  },
+  {
+    of: 'a lead with flags to look at',
+    who: 'Lee',
+    device: 'tablet',
+    screens: async (orchard) => {
+      await flagBoth(orchard)
+      return [
+        routes.flags(),
+        { path: routes.flags(), press: (words) => `${words.flags.confirm}: ${tag4}` },
+        { path: routes.flags(), press: (words) => `${words.flags.withdraw}: ${tag4}` },
+        { path: routes.flags(), press: (words) => `${words.flags.changeKeepOut}: ${tag2}` },
+        { path: routes.flags(), press: (words) => `${words.flags.write}: ${tag2}` },
+        routes.houseRules(),
+      ]
+    },
+  },
+  {
+    of: 'a manager with a hazard to clear',
+    who: 'Mo',
+    device: 'desktop',
+    screens: async (orchard) => {
+      const flag = await flagBoth(orchard)
+      return [
+        routes.flags(),
+        { path: routes.flags(), press: (words) => `${words.flags.clear}: ${tag2}` },
+        routes.referral(flag),
+      ]
     },
   },
 ]

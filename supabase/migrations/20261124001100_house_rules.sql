@@ -14,6 +14,22 @@ begin
     'undo_minutes', 10);
 end $$;
 
+create function private.house_rule_range(p_key text) returns numeric[]
+language plpgsql immutable set search_path = '' as $$
+begin
+  return case p_key
+    when 'ladder_from_cm' then array[100, 400]
+    when 'limb_cm' then array[2, 10]
+    when 'keep_out_m' then array[3, 200]
+    when 'overhead_apart_m' then array[3, 50]
+    when 'consent_version' then array[1, 10000]
+    when 'quiet_minutes' then array[2, 120]
+    when 'withdraw_minutes' then array[0, 60]
+    when 'undo_minutes' then array[0, 60]
+    else array[0, 10000] end;
+end $$;
+comment on function private.house_rule_range is 'Least and most, as lib/domain/safety/house-rules.ts. A limb may be thinner than usual for the arborist, never thicker.';
+
 create function private.house_rule(p_orchard uuid, p_key text) returns numeric
 language plpgsql stable set search_path = '' as $$
 begin

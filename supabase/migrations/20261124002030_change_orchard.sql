@@ -6,7 +6,8 @@ language sql immutable set search_path = '' as $$
     select 1 from jsonb_each(case when jsonb_typeof(p_rules) = 'object' then p_rules else '{}' end)
     where not private.default_house_rules() ? key
       -- A case, since "and" promises no order and a word is no number.
-      or case when jsonb_typeof(value) = 'number' then value::numeric not between 0 and 10000 else true end)
+      or case when jsonb_typeof(value) = 'number' then 
+        value::numeric not between (private.house_rule_range(key))[1] and (private.house_rule_range(key))[2] else true end)
 $$;
 
 create function private.is_emergency_card(p_card jsonb) returns boolean
@@ -32,7 +33,7 @@ begin
   perform private.need(p_name is null or private.is_line(p_name, 80), 'p_name: up to 80 characters.');
   perform private.need(p_language is null or p_language in ('en', 'es'), 'p_language: en or es.');
   perform private.need(p_units is null or p_units in ('metric', 'us'), 'p_units: metric or us.');
-  perform private.need(p_house_rules is null or private.are_house_rules(p_house_rules), 'p_house_rules: known rules, 0 to 10000.');
+  perform private.need(p_house_rules is null or private.are_house_rules(p_house_rules), 'p_house_rules: known rules, each within its range.');
   perform private.need(p_emergency is null or private.is_emergency_card(p_emergency), 'p_emergency: known keys, up to 500 characters.');
 
   update public.orchards set

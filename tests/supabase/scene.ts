@@ -184,7 +184,7 @@ async function people(database: TestDatabase, scene: Scene): Promise<void> {
 async function things(database: TestDatabase, scene: Scene): Promise<void> {
   const by = actor(database, scene)
   // A busy machine takes longer than two minutes through all the doors.
-  await by('manager', 'change_orchard', { p_house_rules: { withdraw_minutes: 600 } })
+  await by('manager', 'change_orchard', { p_house_rules: { withdraw_minutes: 60 } })
   const round = await by('manager', 'open_round', {
     p_kind: 'winter',
     p_season: 2026,

@@ -57,6 +57,16 @@ export const flag = {
   whichTree: 'Which tree?',
   neverYours: 'Chain saw, chipper and climbing are never volunteers’ work here.',
 
+  mine: {
+    title: 'What you reported',
+    suspected: 'A lead looks at it.',
+    open: 'Closed. A licensed arborist is asked.',
+    confirmed: (name: string) => `${name} confirmed it.`,
+    withdrawn: (name: string) => `${name} looked at it and withdrew it.`,
+    withdrawnWhy: (name: string, why: string) => `${name} withdrew it: ${why}`,
+    withdrawnByYou: 'You took it back.',
+    cleared: (date: string) => `The arborist has been, ${date}. The tree is open again.`,
+  },
   kindTitle: 'What is wrong with this tree?',
   photoWorking: 'Making it small…',
   photoAway: 'Leave the photo out',

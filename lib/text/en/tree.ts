@@ -56,6 +56,7 @@ export const tree = {
   thenFinish: 'then look back once',
   goes: 'goes',
   tooThick: (diameter: string) => `Limb thicker than ${diameter}? Not yours: refer.`,
+  tooThickFrom: 'This orchard’s rule. Common practice, no source.',
   stuck: 'Stuck?',
   phoneAway: 'Phone away on the ladder.',
   heldBy: (name: string) => `${name} holds this tree`,

@@ -57,6 +57,16 @@ export const flag: typeof en = {
   whichTree: '¿Qué árbol?',
   neverYours: 'Motosierra, astilladora y trepa nunca son trabajo de voluntarios aquí.',
 
+  mine: {
+    title: 'Lo que avisaste',
+    suspected: 'La mira un jefe de cuadrilla.',
+    open: 'Cerrado. Se pregunta a un arborista titulado.',
+    confirmed: (name) => `${name} lo confirmó.`,
+    withdrawn: (name) => `${name} lo miró y retiró la marca.`,
+    withdrawnWhy: (name, why) => `${name} la retiró: ${why}`,
+    withdrawnByYou: 'La retiraste tú.',
+    cleared: (date) => `El arborista ya vino, ${date}. El árbol está abierto otra vez.`,
+  },
   kindTitle: '¿Qué le pasa a este árbol?',
   photoWorking: 'Reduciéndola…',
   photoAway: 'Sin foto',

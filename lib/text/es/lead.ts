@@ -5,6 +5,7 @@ import { calls } from './calls'
 import { daySoFar } from './day-so-far'
 import { flags } from './flags'
 import { fromPaper } from './from-paper'
+import { houseRules } from './house-rules'
 import { inventory } from './inventory'
 import { leadMap } from './lead-map'
 import { lookOver } from './look-over'
@@ -30,6 +31,7 @@ export const lead: typeof en = {
   calls,
   inventory,
   flags,
+  houseRules,
   referral,
   setUp,
 }

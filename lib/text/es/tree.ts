@@ -57,6 +57,7 @@ export const tree: typeof en = {
   thenFinish: 'después, una última mirada',
   goes: 'se quita',
   tooThick: (diameter) => `¿Rama de más de ${diameter}? No es tuya: avisa.`,
+  tooThickFrom: 'Regla de este huerto. Práctica común, sin fuente.',
   stuck: '¿Dudas?',
   phoneAway: 'En la escalera, teléfono guardado.',
   heldBy: (name) => `Este árbol lo tiene ${name}`,

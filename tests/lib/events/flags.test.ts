@@ -23,6 +23,29 @@ type Case = {
 
 const cases: Case[] = [
   {
+    name: 'a hazard ends the claim and leaves the tree begun',
+    before: { claims: { [claimId]: aClaim(1, { [ann]: 'holder' }) } },
+    kind: 'flag_raised',
+    body: {
+      flag: flagId,
+      ...aFlag(1, 'arborist'),
+      claimsEnded: [claimId],
+      work: [[1, 'begun', 30]],
+    },
+    after: {
+      flags: { [flagId]: aFlag(1, 'arborist') },
+      claims: {},
+      work: { 1: { state: 'begun', share: 30 } },
+    },
+  },
+  {
+    name: 'a flag is withdrawn',
+    before: { flags: { [flagId]: aFlag(1, 'disease') } },
+    kind: 'flag_withdrawn',
+    body: { flag: flagId },
+    after: { flags: {} },
+  },
+  {
     name: 'who is inside a keep-out is told, and those told before stay',
     before: { flags: { [flagId]: { ...aFlag(1, 'arborist'), inside: { [ann]: here } } } },
     kind: 'keep_out_changed',

@@ -3,19 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { fold } from '@/lib/events/reduce'
 import type { State } from '@/lib/events/state'
 
-import {
-  aClaim,
-  aFlag,
-  ann,
-  aState,
-  bo,
-  happened,
-  idOf,
-  later,
-  lead,
-  round,
-  shift,
-} from './a-state'
+import { aClaim, ann, aState, bo, happened, idOf, later, lead, round, shift } from './a-state'
 
 type Case = {
   name: string
@@ -29,7 +17,6 @@ type Case = {
 
 const start = aState()
 const claimId = idOf('claim')
-const flagId = idOf('flag')
 const stopId = idOf('stop')
 const cy = idOf('cy')
 
@@ -399,31 +386,6 @@ const families: Record<string, Case[]> = {
       kind: 'tree_joined',
       body: { claim: claimId, person: bo, part: 'helper' },
       after: {},
-    },
-  ],
-  flags: [
-    {
-      name: 'a hazard ends the claim and leaves the tree begun',
-      before: { claims: { [claimId]: aClaim(1, { [ann]: 'holder' }) } },
-      kind: 'flag_raised',
-      body: {
-        flag: flagId,
-        ...aFlag(1, 'arborist'),
-        claimsEnded: [claimId],
-        work: [[1, 'begun', 30]],
-      },
-      after: {
-        flags: { [flagId]: aFlag(1, 'arborist') },
-        claims: {},
-        work: { 1: { state: 'begun', share: 30 } },
-      },
-    },
-    {
-      name: 'a flag is withdrawn',
-      before: { flags: { [flagId]: aFlag(1, 'disease') } },
-      kind: 'flag_withdrawn',
-      body: { flag: flagId },
-      after: { flags: {} },
     },
   ],
   stops: [

@@ -24,6 +24,10 @@ const sameInBoth = [
   'board.part',
   'board.seenAt',
   'referral.reportedBy',
+  'mapTools.minutes',
+  'leadMap.whyWith',
+  'houseRules.unit.cm',
+  'houseRules.unit.m',
 ]
 
 test('both languages have the same messages', () => {

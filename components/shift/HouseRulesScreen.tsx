@@ -1,0 +1,46 @@
+'use client'
+
+import { houseRuleOf, houseRules } from '@/lib/domain/safety/house-rules'
+import { useSelect } from '@/lib/hooks'
+import { LeadScreen } from '../crew/LeadScreen'
+import { useLeadWords } from '../crew/use-lead-words'
+import { Panel } from '../ui/Panel'
+import { HouseRulesForm } from './HouseRulesForm'
+import { asShown, shownIn } from './rule-typed'
+import './shift.css'
+
+/** The numbers of this orchard, each with where it comes from; a manager changes them. */
+export function HouseRulesScreen() {
+  const { houseRules: text } = useLeadWords()
+  const isManager = useSelect((view) => view.state?.me.role === 'manager')
+  return (
+    <LeadScreen here="shift">
+      <div className="shift-screen">
+        <h1>{text.title}</h1>
+        <p>{text.lead}</p>
+        {isManager ? <HouseRulesForm /> : <InForce />}
+      </div>
+    </LeadScreen>
+  )
+}
+
+function InForce() {
+  const { houseRules: text } = useLeadWords()
+  const set = useSelect((view) => view.state?.orchard.houseRules ?? {})
+  const units = useSelect((view) => view.state?.orchard.units ?? 'metric')
+  return (
+    <>
+      <p className="label">{text.onlyManager}</p>
+      {houseRules.map((rule) => {
+        const { name, says, from } = text.rules[rule.key]
+        const value = asShown(rule, houseRuleOf(set, rule.key), units)
+        return (
+          <Panel key={rule.key} title={`${name} ${value} ${text.unit[shownIn(rule, units).unit]}`}>
+            <p>{says}</p>
+            <p className="small">{from}</p>
+          </Panel>
+        )
+      })}
+    </>
+  )
+}

@@ -1,0 +1,53 @@
+/** Numbers that an orchard sets for itself, each with where it comes from. */
+
+export const houseRules = {
+  title: 'House rules',
+  lead: 'Numbers of this orchard. Where the law or your insurance asks for more, that wins.',
+  onlyManager: 'A manager changes them. These are the ones in force.',
+  link: 'House rules',
+  unit: { cm: 'cm', m: 'm', min: 'minutes', in: 'inches', ft: 'feet' },
+  usual: (usual: string, least: string, most: string) =>
+    `Usual ${usual}, from ${least} to ${most}.`,
+  wrong: (least: string, most: string) => `Write a number from ${least} to ${most}.`,
+  save: 'Save the house rules',
+  nothing: 'Nothing is changed.',
+  fault: 'Some number cannot be. It is marked above.',
+  saved: 'Saved. Every phone has them now.',
+  rules: {
+    ladder_from_cm: {
+      name: 'A tree asks for a ladder above',
+      says: 'Higher trees ask for the ladder skill and for two people.',
+      from: 'Common practice, no published number. Measure what your shortest people reach.',
+    },
+    limb_cm: {
+      name: 'A limb is the arborist’s above',
+      says: 'Shown at every step of the work. It can be thinner than usual, never thicker.',
+      from: 'Common practice, 3 to 4 inches; no published number.',
+    },
+    keep_out_m: {
+      name: 'Keep-out around a hazard',
+      says: 'Claims inside end and people there are told to come down. A lead widens it for one tree.',
+      from: 'Common practice, no published number. A tall tree asks for more.',
+    },
+    overhead_apart_m: {
+      name: 'Apart from ladder and saw work',
+      says: 'Nobody claims a tree nearer than this to such work, unless a lead dealt it.',
+      from: 'Common practice, no published number.',
+    },
+    quiet_minutes: {
+      name: 'A lead is told of a silent phone after',
+      says: 'Whoever was not heard for so long stands first in the crew.',
+      from: 'Common practice, no published number.',
+    },
+    withdraw_minutes: {
+      name: 'A flag can be taken back for',
+      says: 'By who raised it. Afterwards a lead looks at it.',
+      from: 'Our own choice.',
+    },
+    undo_minutes: {
+      name: 'A finished tree can be undone for',
+      says: 'By who finished it. Afterwards a lead reopens it.',
+      from: 'Our own choice.',
+    },
+  },
+}

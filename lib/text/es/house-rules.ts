@@ -1,0 +1,52 @@
+import type { houseRules as en } from '../en/house-rules'
+
+export const houseRules: typeof en = {
+  title: 'Reglas de la casa',
+  lead: 'Números de este huerto. Donde la ley o tu seguro pidan más, eso manda.',
+  onlyManager: 'Las cambia un responsable. Estas son las que valen.',
+  link: 'Reglas de la casa',
+  unit: { cm: 'cm', m: 'm', min: 'minutos', in: 'pulgadas', ft: 'pies' },
+  usual: (usual, least, most) => `Lo usual es ${usual}, de ${least} a ${most}.`,
+  wrong: (least, most) => `Escribe un número de ${least} a ${most}.`,
+  save: 'Guardar las reglas de la casa',
+  nothing: 'No hay nada cambiado.',
+  fault: 'Algún número no puede ser. Está señalado arriba.',
+  saved: 'Guardado. Ya las tienen todos los teléfonos.',
+  rules: {
+    ladder_from_cm: {
+      name: 'Un árbol pide escalera por encima de',
+      says: 'Los más altos piden la destreza de escalera y dos personas.',
+      from: 'Práctica común, sin número publicado. Mide hasta dónde llegan los más bajos.',
+    },
+    limb_cm: {
+      name: 'Una rama es del arborista por encima de',
+      says: 'Se ve en cada paso del trabajo. Puede ser más fina que lo usual, nunca más gruesa.',
+      from: 'Práctica común, de 3 a 4 pulgadas; sin número publicado.',
+    },
+    keep_out_m: {
+      name: 'Zona cerrada alrededor de un peligro',
+      says: 'Los árboles de dentro se dejan y se avisa a quien está allí de que baje. Un jefe de cuadrilla la agranda para un árbol.',
+      from: 'Práctica común, sin número publicado. Un árbol alto pide más.',
+    },
+    overhead_apart_m: {
+      name: 'Separación de trabajos con escalera o sierra',
+      says: 'Nadie toma un árbol más cerca que esto, salvo que lo reparta un jefe de cuadrilla.',
+      from: 'Práctica común, sin número publicado.',
+    },
+    quiet_minutes: {
+      name: 'Se avisa de un teléfono callado después de',
+      says: 'Quien lleva tanto tiempo sin oírse está el primero en la cuadrilla.',
+      from: 'Práctica común, sin número publicado.',
+    },
+    withdraw_minutes: {
+      name: 'Una marca se puede retirar durante',
+      says: 'Por quien la puso. Después la mira un jefe de cuadrilla.',
+      from: 'Elección nuestra.',
+    },
+    undo_minutes: {
+      name: 'Un árbol terminado se puede deshacer durante',
+      says: 'Por quien lo terminó. Después lo reabre un jefe de cuadrilla.',
+      from: 'Elección nuestra.',
+    },
+  },
+}
