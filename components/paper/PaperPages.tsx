@@ -12,6 +12,7 @@ import { LinesPart } from './LinesPart'
 import { MapPart } from './MapPart'
 import { PeoplePart } from './PeoplePart'
 import type { PaperChoice, PaperPart } from './paper-choice'
+import { ReferralsPart } from './ReferralsPart'
 import { ToolsPart } from './ToolsPart'
 import { TreesPart } from './TreesPart'
 
@@ -36,6 +37,7 @@ export function PaperPages({ choice, blocks }: { choice: PaperChoice; blocks: re
       {has('leads') && <LeadsPart />}
       {has('tools') && <ToolsPart />}
       {has('briefing') && <BriefingPart />}
+      {has('referrals') && <ReferralsPart />}
       {has('lines') && <LinesPart />}
     </section>
   )

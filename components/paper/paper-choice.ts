@@ -8,6 +8,7 @@ export const paperParts = [
   'leads',
   'tools',
   'briefing',
+  'referrals',
   'lines',
 ] as const
 export type PaperPart = (typeof paperParts)[number]

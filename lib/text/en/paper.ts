@@ -16,6 +16,7 @@ export const paper = {
     leads: 'The lead’s page',
     tools: 'Tools',
     briefing: 'Briefing to read aloud',
+    referrals: 'Referral sheets for the arborist',
     lines: 'Blank lines',
   },
   blocks: 'Which blocks',

@@ -15,6 +15,7 @@ export const paper: typeof en = {
     leads: 'La hoja del jefe de cuadrilla',
     tools: 'Herramientas',
     briefing: 'Charla para leer en voz alta',
+    referrals: 'Hojas de remisión para el arborista',
     lines: 'Líneas en blanco',
   },
   blocks: 'Qué bloques',
