@@ -1,7 +1,7 @@
 'use client'
 
 import { useLeadWords } from '../crew/use-lead-words'
-import { BlankRows, Page, PaperTable } from './Page'
+import { BlankRows, PaperTable } from './Page'
 
 /** Lines for all that is not foreseen. */
 export function LinesPart() {
@@ -13,12 +13,13 @@ export function LinesPart() {
     { name: 'who', head: text.who },
   ]
   return (
-    <Page title={text.lines} note={text.linesNote}>
+    <section className="paper-sheet" aria-label={text.lines}>
+      <p>{text.linesNote}</p>
       <PaperTable title={text.lines} columns={columns}>
         <tbody>
           <BlankRows count={20} columns={columns.length} />
         </tbody>
       </PaperTable>
-    </Page>
+    </section>
   )
 }

@@ -35,6 +35,12 @@ export function PaperTable({ title, columns, children }: PaperTableProps) {
   const asOf = useAsOf()
   return (
     <table aria-label={title}>
+      {/* The widths: the first row of the head is one cell and says nothing about them. */}
+      <colgroup>
+        {columns.map(({ name }) => (
+          <col key={name} className={`w-${name}`} />
+        ))}
+      </colgroup>
       <thead>
         <tr className="running">
           <th colSpan={columns.length} scope="colgroup">
@@ -43,7 +49,7 @@ export function PaperTable({ title, columns, children }: PaperTableProps) {
         </tr>
         <tr>
           {columns.map(({ name, head }) => (
-            <th key={name} className={`w-${name}`} scope="col">
+            <th key={name} scope="col">
               {head}
             </th>
           ))}

@@ -19,7 +19,7 @@ export type TreeLine = {
   closed: Closed | null
   ladder: boolean
   marked: boolean
-  /** Whether anything is to be written: this round wants it, and nothing keeps people away. */
+  /** Whether anything is to be written. A species that is off may be on again when the wood is dry. */
   isOpen: boolean
 }
 
@@ -81,7 +81,10 @@ function linesFor(view: View): (tree: Tree) => TreeLine {
       closed,
       ladder: state ? asksLadder(state, tree) : false,
       marked: state?.marked[tree.no] !== undefined,
-      isOpen: isInRound(view, tree) && !['arborist', 'closed', 'done'].includes(mark),
+      isOpen:
+        isInRound(view, tree) &&
+        !['arborist', 'done'].includes(mark) &&
+        closed !== 'inside_keep_out',
     }
   }
 }
