@@ -24,6 +24,8 @@ export const routes = {
   flag: () => '/flag',
   emergency: () => '/emergency',
   callLead: (kind?: 'injury') => `/call${kind === undefined ? '' : `?kind=${kind}`}`,
+  /** By a lead, for somebody without a phone. */
+  callFor: (personId: string) => `/call?for=${personId}`,
   stopWork: () => '/stop',
 
   // the day

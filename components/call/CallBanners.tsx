@@ -10,11 +10,11 @@ import { useCallTitle } from './call-title'
 import { useMyCallWords } from './my-call-words'
 
 /** On a phone screen: who calls this lead, what became of my call, who is looked for. */
-export function CallBanners() {
+export function CallBanners({ hideMine }: { hideMine: boolean }) {
   return (
     <>
       <CallsToMe />
-      <Mine />
+      {!hideMine && <Mine />}
       <LookedFor />
     </>
   )

@@ -4,6 +4,8 @@ import { useState } from 'react'
 
 import type { CallKind } from '@/lib/events/state'
 import { myCalls, useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { useGo } from '../layout/use-go'
 import { ChooseCall } from './ChooseCall'
 import { MakeCall } from './MakeCall'
 import { MyCalls } from './MyCalls'
@@ -11,28 +13,33 @@ import { MyCalls } from './MyCalls'
 type CallLeadScreenProps = {
   /** Opened from the emergency card: somebody is hurt. */
   asked: CallKind | null
+  /** A lead calls for somebody without a phone; that call is then among all others. */
+  forPerson: string | null
 }
 
 /** Calls a lead: what it is, then sending it; afterwards who comes, and the other ways while nobody does. */
-export function CallLeadScreen({ asked }: CallLeadScreenProps) {
+export function CallLeadScreen({ asked, forPerson }: CallLeadScreenProps) {
   const [kind, setKind] = useState(asked)
   const [isAnother, setAnother] = useState(false)
+  const go = useGo()
   const hasCalled = useSelect((view) => myCalls(view).length > 0)
 
   if (kind !== null)
     return (
       <MakeCall
         kind={kind}
+        forPerson={forPerson}
         onBack={() => setKind(null)}
         onSent={() => {
+          if (forPerson !== null) return go.replace(routes.calls())
           setKind(null)
           setAnother(false)
         }}
       />
     )
-  return hasCalled && !isAnother ? (
+  return hasCalled && !isAnother && forPerson === null ? (
     <MyCalls onAnother={() => setAnother(true)} />
   ) : (
-    <ChooseCall onKind={setKind} />
+    <ChooseCall forPerson={forPerson} onKind={setKind} />
   )
 }

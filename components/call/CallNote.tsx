@@ -7,6 +7,8 @@ import { useFormat } from '../layout/use-format'
 import { useNameOf, useTagOf } from '../sync/use-refusal-words'
 import { Tag } from '../ui/Tag'
 
+const justNowMs = 10_000
+
 /** Where, who comes or for how long nobody does; of who is missing, when their phone was heard. */
 export function CallNote({ call }: { call: Call }) {
   const { calls: text } = useLeadWords()
@@ -18,7 +20,9 @@ export function CallNote({ call }: { call: Call }) {
   const age = now === null ? 0 : ageMs(call, now)
   const state =
     call.answeredBy === null
-      ? text.nobodyYet(format.waiting(age))
+      ? age < justNowMs
+        ? text.justNow
+        : text.nobodyYet(format.waiting(age))
       : call.answeredBy === me
         ? text.youCome
         : text.comes(nameOf(call.answeredBy))

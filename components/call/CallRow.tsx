@@ -30,14 +30,10 @@ export function CallRow({ call, onEnd }: CallRowProps) {
     <BandRow
       name={nameOf(call.calledBy)}
       title={title}
-      note={
-        <>
-          <CallNote call={call} />
-          <AskedNote asked={asked} />
-        </>
-      }
+      note={<CallNote call={call} />}
       action={
         <div className="call-acts">
+          <AskedNote asked={asked} />
           {call.tree !== null && (
             <ButtonLink icon="map" href={routes.map(call.tree)} label={`${text.where}: ${title}`}>
               {text.where}

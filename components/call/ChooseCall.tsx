@@ -3,17 +3,24 @@
 import type { CallKind } from '@/lib/events/state'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useWords } from '../layout/Words'
+import { useNameOf } from '../sync/use-refusal-words'
 import { Icon } from '../ui/Icon'
 import { callIcons, callKinds } from './call-kinds'
 import { Leads, OtherWays } from './OtherWays'
 import './call.css'
 
+type ChooseCallProps = {
+  forPerson: string | null
+  onKind: (kind: CallKind) => void
+}
+
 /** Four large answers; each opens what helps first. */
-export function ChooseCall({ onKind }: { onKind: (kind: CallKind) => void }) {
+export function ChooseCall({ forPerson, onKind }: ChooseCallProps) {
   const { call } = useWords()
+  const nameOf = useNameOf()
   return (
     <CrewScreen isAboutCall>
-      <h1>{call.title}</h1>
+      <h1>{forPerson === null ? call.title : call.titleFor(nameOf(forPerson))}</h1>
       <fieldset className="field call-kinds">
         <legend className="lab">{call.what}</legend>
         <div className="tiles">

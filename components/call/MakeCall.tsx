@@ -14,11 +14,12 @@ import { Button } from '../ui/Button'
 import { Note } from '../ui/Note'
 import { TextArea } from '../ui/TextArea'
 import { Why } from '../ui/Why'
-import { useWhereIAm } from './use-where-i-am'
+import { type Place, usePlace } from './use-place'
 import { WhoIsMissing, type Whom } from './WhoIsMissing'
 
 type MakeCallProps = {
   kind: CallKind
+  forPerson: string | null
   onBack: () => void
   onSent: () => void
 }
@@ -30,25 +31,26 @@ const longestNote = 300
 const whySayWho = 'say-who'
 
 /** One kind of call: what helps first stands first, a few words for who likes, and one press that sends it. */
-export function MakeCall({ kind, onBack, onSent }: MakeCallProps) {
+export function MakeCall({ kind, forPerson, onBack, onSent }: MakeCallProps) {
   const { call, common } = useWords()
   const send = useSend()
-  const now = useNow()
-  const mine = useWhereIAm()
-  const draft = useDraft<CallDraft>(`call|${kind}`, { note: '', whom: null })
+  const now = useNow(1_000)
+  const place = usePlace(forPerson)
+  const draft = useDraft<CallDraft>(`call|${kind}|${forPerson}`, { note: '', whom: null })
   const [sent, setSent] = useState<Sent | null>(null)
   const { note, whom } = draft.value
   const isInjury = kind === 'injury'
   const lacksWhom = kind === 'lost_person' && whom === null
 
   async function callForHelp(): Promise<void> {
-    const result = await send('call_for_help', {
+    const args = {
       kind,
-      tree: kind === 'lost_person' ? (whom?.tree ?? null) : (mine?.tree ?? null),
+      tree: kind === 'lost_person' ? (whom?.tree ?? null) : (place?.tree ?? null),
       subject: whom?.personId ?? null,
       note: note.trim() || null,
       at: now?.toISOString() ?? null,
-    })
+    }
+    const result = await send('call_for_help', args, forPerson ? { personId: forPerson } : {})
     setSent(result)
     if (result.state !== 'kept' && result.state !== 'accepted') return
     await draft.drop()
@@ -80,7 +82,7 @@ export function MakeCall({ kind, onBack, onSent }: MakeCallProps) {
       {kind === 'lost_person' && (
         <WhoIsMissing whom={whom} onWhom={(next) => draft.write({ note, whom: next })} />
       )}
-      {kind !== 'lost_person' && <WhereIAm />}
+      {kind !== 'lost_person' && forPerson === null && <SentAlong place={place} />}
       <TextArea
         label={isInjury ? call.noteInjury : call.note}
         hint={isInjury ? call.noteInjuryHint : call.noteHint}
@@ -108,11 +110,10 @@ function SendCall({ isInjury, onPress }: { isInjury: boolean; onPress: () => voi
 }
 
 /** What is sent along, so that a lead need not ask. */
-function WhereIAm() {
+function SentAlong({ place }: { place: Place | null }) {
   const { call } = useWords()
   const tagOf = useTagOf()
-  const mine = useWhereIAm()
-  if (mine === null) return <Note icon="map">{call.nowhere}</Note>
-  const tag = tagOf(mine.tree)
-  return <Note icon="map">{mine.isInHand ? call.at(tag) : call.near(tag)}</Note>
+  if (place === null) return <Note icon="map">{call.nowhere}</Note>
+  const tag = tagOf(place.tree)
+  return <Note icon="map">{place.isInHand ? call.at(tag) : call.near(tag)}</Note>
 }

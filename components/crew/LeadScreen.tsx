@@ -36,7 +36,7 @@ type LeadScreenProps = {
 
 /** Every screen of a lead or manager: the day, the ways between, and stop work at the top right. */
 export function LeadScreen({ here, ...frame }: LeadScreenProps) {
-  const { leadMap } = useLeadWords()
+  const { leadMap, calls } = useLeadWords()
   const { title, sub } = useShiftLine()
   // Outlives the call that it ended, since it then proposes an incident.
   const [ending, setEnding] = useState<OpenCall | null>(null)
@@ -46,7 +46,9 @@ export function LeadScreen({ here, ...frame }: LeadScreenProps) {
       <WideFrame
         {...frame}
         banners={<LeadBanners />}
-        band={<CallBand onEnd={setEnding} />}
+        // The screen of calls has them all already.
+        band={here !== 'calls' && <CallBand onEnd={setEnding} />}
+        bandLabel={calls.band}
         bar={
           <Bar
             title={title}

@@ -1,9 +1,11 @@
 'use client'
 
 import { openShiftOf, stopToAnswerBy, useSelect, useSend } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
+import { ButtonLink } from '../ui/ButtonLink'
 import { Panel } from '../ui/Panel'
 import { AskedNote } from './AskedNote'
 import { useAsk } from './use-ask'
@@ -13,7 +15,7 @@ type PersonPart = { id: string; name: string }
 
 /** Counted in, on a break, gone home; and their answer to a stop. */
 export function PersonDay({ id, name }: PersonPart) {
-  const { refusals } = useWords()
+  const { refusals, call } = useWords()
   const { people: text } = useLeadWords()
   const format = useFormat()
   const send = useSend()
@@ -58,6 +60,11 @@ export function PersonDay({ id, name }: PersonPart) {
           )}
           {there?.state === 'break' && (
             <Button onPress={() => ask(send('end_break', {}, forThem))}>{text.endBreak}</Button>
+          )}
+          {there && (
+            <ButtonLink icon="call" href={routes.callFor(id)}>
+              {call.titleFor(name)}
+            </ButtonLink>
           )}
           {there && <Button onPress={() => ask(send('leave', {}, forThem))}>{text.leave}</Button>}
         </div>

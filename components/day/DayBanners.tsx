@@ -16,7 +16,7 @@ const CallBanners = dynamic(async () => (await import('../call/CallBanners')).Ca
 const minutesUntilOutOfTouch = 15
 
 /** What everybody on a shift must know, on whatever screen they are: the gravest first. */
-export function DayBanners({ hideStop, hideCalls }: { hideStop: boolean; hideCalls: boolean }) {
+export function DayBanners({ hideStop, hideMyCalls }: { hideStop: boolean; hideMyCalls: boolean }) {
   const { stop, ready, errors } = useStartWords()
   const isStopped = useSelect((view) => stopInForce(view) !== null)
   const hasCalls = useSelect((view) => Object.keys(view.state?.calls ?? {}).length > 0)
@@ -35,10 +35,10 @@ export function DayBanners({ hideStop, hideCalls }: { hideStop: boolean; hideCal
           {stop.bannerStopped}
         </Banner>
       )}
-      {hasCalls && !hideCalls && (
+      {hasCalls && (
         // Its words come with the words of the day, which a first screen has not fetched.
         <Suspense fallback={null}>
-          <CallBanners />
+          <CallBanners hideMine={hideMyCalls} />
         </Suspense>
       )}
       {changed !== null && (

@@ -61,7 +61,7 @@ export function CrewScreen({
       }
       banners={
         <>
-          <DayBanners hideStop={isAboutStop} hideCalls={isAboutCall} />
+          <DayBanners hideStop={isAboutStop} hideMyCalls={isAboutCall} />
           {banners}
         </>
       }

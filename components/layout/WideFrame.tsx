@@ -8,6 +8,7 @@ type WideFrameProps = {
   banners?: ReactNode
   /** The ink band: calls for help, above everything. */
   band?: ReactNode
+  bandLabel?: string
   /** A map fills the work; anything else gets room around it. */
   fill?: boolean
   side?: ReactNode
@@ -19,14 +20,16 @@ type WideFrameProps = {
 
 /** Every tablet and laptop screen; on a narrow one the column beside the work goes below it. */
 export function WideFrame(props: WideFrameProps) {
-  const { bar, banners, band, fill = false, side, sideLabel, deal, children } = props
+  const { bar, banners, band, bandLabel, fill = false, side, sideLabel, deal, children } = props
   return (
     <div className="wide">
       <div>
         {bar}
         {banners}
       </div>
-      <div className="band">{band}</div>
+      <section className="band" aria-label={bandLabel}>
+        {band}
+      </section>
       <div className={joinClasses('work', side !== undefined && 'has-side')}>
         <div className="left">
           <main className={joinClasses('main', !fill && 'is-padded')}>{children}</main>

@@ -106,7 +106,9 @@ export const screens: Record<ScreenName, Screen> = {
     gate: 'crew',
     load: async () => {
       const { CallLeadScreen } = await import('../call/CallLeadScreen')
-      return ({ query }) => <CallLeadScreen asked={callKindOf(query.get('kind'))} />
+      return ({ query }) => (
+        <CallLeadScreen asked={callKindOf(query.get('kind'))} forPerson={query.get('for')} />
+      )
     },
   },
   stopWork: {

@@ -13,6 +13,7 @@ export const calls = {
   where: 'Where',
   all: 'All calls',
   more: (count: number) => plural(count, '1 more call', `${count} more calls`),
+  justNow: 'just now',
   nobodyYet: (time: string) => `nobody for ${time}`,
   comes: (name: string) => `${name} is coming`,
   youCome: 'you are coming',

@@ -12,6 +12,7 @@ export const calls: typeof en = {
   where: 'Dónde',
   all: 'Todas las llamadas',
   more: (count) => plural(count, '1 llamada más', `${count} llamadas más`),
+  justNow: 'ahora mismo',
   nobodyYet: (time) => `nadie en ${time}`,
   comes: (name) => `va ${name}`,
   youCome: 'vas tú',
