@@ -47,7 +47,7 @@ test('an injury asks the lead, after a minute everybody who leads, and is answer
   await lee.getByRole('button', coming).tap()
   expect((await handOf()).taps).toBe(1)
   await expect(ann.getByRole('heading', { name: 'Lee is coming' })).toBeVisible()
-  await expect(mo.getByText('Lee is coming')).toBeVisible()
+  await expect(mo.getByText('Lee is coming', { exact: true })).toBeVisible()
 
   await lee.getByRole('button', { name: 'End: Ann: somebody is hurt' }).tap()
   const dialog = lee.getByRole('dialog')
