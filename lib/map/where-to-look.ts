@@ -65,10 +65,12 @@ function showAll(map: LeafletMap, scene: Scene): void {
   const { minX, minY, maxX, maxY } = scene.box
   const low = leafletAt(scene, { x: minX, y: maxY })
   const high = leafletAt(scene, { x: maxX, y: minY })
-  // Room for the names above the blocks, the numbers beside the rows, and what lies over the map's edges.
+  // Room for the names above the blocks and the numbers beside the rows; on a map that is high enough also for
+  // what lies over its edges.
+  const isTall = map.getSize().y > 480
   map.fitBounds([low, high], {
-    paddingTopLeft: [40, 120],
-    paddingBottomRight: [40, 90],
+    paddingTopLeft: [40, isTall ? 120 : 70],
+    paddingBottomRight: [40, isTall ? 120 : 40],
     animate: false,
   })
 }

@@ -321,13 +321,6 @@ const families: Record<string, Case[]> = {
       body: { dealsEnded: [1] },
       after: { deals: { 2: [ann] }, dealtBy: { 2: lead } },
     },
-    {
-      name: 'big cuts are marked',
-      before: { marked: {} },
-      kind: 'big_cuts_marked',
-      body: { tree: 9 },
-      after: { marked: { 9: { mark: idOf('command'), by: ann, photo: null } } },
-    },
   ],
   claims: [
     {

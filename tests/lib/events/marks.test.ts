@@ -4,7 +4,7 @@ import { commandOf } from '@/lib/events/commands'
 import { foldPredicted, predict } from '@/lib/events/predict'
 import { fold } from '@/lib/events/reduce'
 
-import { aState, happened, idOf, later, lead } from './a-state'
+import { ann, aState, happened, idOf, later, lead } from './a-state'
 
 const mark = idOf('mark')
 const photo = idOf('photo')
@@ -24,6 +24,12 @@ describe('the photo of what was marked', () => {
     const state = aState({ marked })
     expect(fold(state, happened('photo_added', body))).toEqual(state)
   })
+})
+
+test('who marked the big cuts is known, and that no photo has come yet', () => {
+  const after = fold(aState({ marked: {} }), happened('big_cuts_marked', { tree: 9 }))
+  const expected = { mark: idOf('command'), by: ann, photo: null }
+  expect(after).toMatchObject({ marked: { 9: expected } })
 })
 
 test('marks are taken off again', () => {
