@@ -129,6 +129,7 @@ export const walks: readonly Walk[] = [
       const canker = { kind: 'disease', sign: 'canker', severity: 'low' } as const
       await orchard.must('Bo', 'flag_tree', { tree: 3, ...canker })
       await orchard.must('Lee', 'deal_trees', { trees: [3], to: [orchard.idOf('Ann')] })
+      await orchard.must('Lee', 'mark_big_cuts', { tree: 3, note: 'Varnholt 3' })
       await orchard.must('Ann', 'claim_tree', { tree: 3 })
       return [
         routes.tree(3),
@@ -189,9 +190,11 @@ export const walks: readonly Walk[] = [
     screens: async (orchard) => {
       await orchard.must('Ann', 'claim_tree', { tree: 1 })
       await orchard.must('Lee', 'deal_trees', { trees: [5, 6], to: [orchard.idOf('Bo')] })
+      await orchard.must('Lee', 'mark_big_cuts', { tree: 5, note: 'Varnholt 5' })
       await finish(orchard, 'Bo', 8)
       return [
         routes.map(),
+        { path: routes.map(7), press: (words) => words.leadMap.mark },
         routes.map(8),
         routes.lookOver(),
         { path: routes.lookOver(), press: (words) => words.lookOver.reopen },
@@ -202,6 +205,8 @@ export const walks: readonly Walk[] = [
         { path: routes.map(), press: (words) => words.mapTools.filter },
         { path: routes.map(), press: (words) => words.mapTools.find },
         { path: routes.map(), press: (words) => words.leadMap.pick },
+        // What is picked stays picked, so it comes last.
+        { path: routes.map(5), press: (words) => words.leadMap.pickTree },
         routes.shift(),
         { path: routes.shift(), press: (words) => words.shift.changeBriefing },
         { path: routes.shift(), press: (words) => words.shift.makeLink },
