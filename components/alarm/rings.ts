@@ -4,6 +4,7 @@ import {
   ageMs,
   askEverybodyAfterMs,
   callsToMe,
+  comeDownToSign,
   isGrave,
   keepOutToLeave,
   stopToAnswer,
@@ -14,16 +15,19 @@ import type { Tone } from './sound'
 export type Ring = { key: string; tone: Tone }
 
 /**
- * A stop that wants my answer; a keep-out that I am in; a call that nobody has answered: again when a minute has passed, and where it
+ * A stop that wants my answer; a keep-out that I am in; a briefing for which I come down; a call that nobody has
+ * answered: again when a minute has passed, and where it
  * is grave each further minute.
  */
 export function ringsOf(view: View, now: Date): Ring[] {
   const stop = stopToAnswer(view)
   const keepOut = keepOutToLeave(view)
+  const down = comeDownToSign(view)
   const calls = callsToMe(view, now).filter(({ answeredBy }) => answeredBy === null)
   return [
     ...(stop?.answer === 'stopped' ? [{ key: `stop|${stop.stop.id}`, tone: 'stop' as const }] : []),
     ...(keepOut ? [{ key: `keep-out|${keepOut.id}`, tone: 'stop' as const }] : []),
+    ...(down ? [{ key: `come down|${down.shiftId}|${down.version}`, tone: 'call' as const }] : []),
     ...calls.map((call) => {
       const minutes = Math.floor(ageMs(call, now) / askEverybodyAfterMs)
       const times = isGrave(call.kind) ? minutes : Math.min(minutes, 1)

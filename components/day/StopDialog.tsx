@@ -6,7 +6,7 @@ import { joinClasses } from '../ui/join-classes'
 import './stop.css'
 
 type StopDialogProps = {
-  tone: 'stop' | 'goes-on'
+  tone: 'stop' | 'goes-on' | 'come-down'
   title: ReactNode
   children: ReactNode
 }

@@ -4,6 +4,7 @@ import dynamic from 'next/dynamic'
 import type { ReactNode } from 'react'
 
 import { usePhase, useSelect, type View } from '@/lib/hooks'
+import { ComeDownWatch } from '../day/ComeDownWatch'
 import { StopWatch } from '../day/StopWatch'
 import { Fetching } from './Fetching'
 
@@ -26,6 +27,7 @@ export function CrewGate({ children }: { children: ReactNode }) {
         <>
           {children}
           <StopWatch />
+          <ComeDownWatch />
           <Alarm />
         </>
       ) : (

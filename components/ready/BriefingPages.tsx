@@ -2,6 +2,7 @@
 
 import { useState } from 'react'
 
+import type { BriefingChanges, ToldTopic } from '@/lib/domain/safety/briefing-changes'
 import { type Briefing, openShiftOf, type Sent, useSelect, useSend } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { CrewScreen } from '../layout/CrewScreen'
@@ -15,10 +16,19 @@ import { RowLine } from '../ui/RowLine'
 import { Why } from '../ui/Why'
 import { BriefingTopic } from './BriefingTopic'
 import { type How, HowHeard } from './HowHeard'
+import { NewInBriefing } from './NewInBriefing'
 import { topicWords } from './topic-words'
 
-/** Topic by topic, then the signature. */
-export function BriefingPages({ briefing }: { briefing: Briefing }) {
+type BriefingPagesProps = {
+  briefing: Briefing
+  /** Against the version they signed before; null: all of it is new to them. */
+  changes: BriefingChanges | null
+  /** That version. */
+  before: number
+}
+
+/** Topic by topic, then the signature. Who signed an earlier version reads what is new first, and may read the rest. */
+export function BriefingPages({ briefing, changes, before }: BriefingPagesProps) {
   const words = useWords()
   const language = useLanguage()
   const [at, setAt] = useState(0)
@@ -26,7 +36,11 @@ export function BriefingPages({ briefing }: { briefing: Briefing }) {
   const me = useSelect((view) => view.me)
   const briefed = useSelect((view) => view.state?.briefed[me?.personId ?? ''] ?? null)
   const isOpen = useSelect((view) => openShiftOf(view) !== null)
-  const { topics, version } = briefing
+  const [readsAll, setReadsAll] = useState(false)
+  const { version } = briefing
+  const topics: readonly (ToldTopic | BriefingChanges)[] = changes
+    ? [changes, ...changes.added, ...changes.reworded, ...(readsAll ? changes.same : [])]
+    : briefing.topics
   const topic = topics[at]
   const isLast = at === topics.length - 1
   const isSigned = briefed?.signedVersion === version
@@ -58,7 +72,12 @@ export function BriefingPages({ briefing }: { briefing: Briefing }) {
             {text.goOn}
           </ButtonLink>
         ) : (
-          <Sign version={version} how={how} topics={topics.length} name={me?.personName ?? ''} />
+          <Sign
+            version={version}
+            how={how}
+            topics={briefing.topics.length}
+            name={me?.personName ?? ''}
+          />
         )
       }
     >
@@ -66,7 +85,25 @@ export function BriefingPages({ briefing }: { briefing: Briefing }) {
         label={text.progress(at + 1, topics.length)}
         steps={topics.map((_, place) => (place < at ? 'done' : place === at ? 'now' : 'later'))}
       />
-      <BriefingTopic key={at} topic={topicWords(topic, language, words)} />
+      {'code' in topic ? (
+        <BriefingTopic key={at} topic={topicWords(topic, language, words)} />
+      ) : (
+        <>
+          <h1>{text.newTitle(before)}</h1>
+          <p>{text.newNote}</p>
+          <NewInBriefing changes={topic} />
+        </>
+      )}
+      {isLast && changes && !readsAll && changes.same.length > 0 && (
+        <Button
+          onPress={() => {
+            setReadsAll(true)
+            turnTo(at + 1)
+          }}
+        >
+          {text.readSame(changes.same.length)}
+        </Button>
+      )}
       {isLast && !isSigned && isOpen && <HowHeard value={how} onChange={setHow} />}
     </CrewScreen>
   )

@@ -2,8 +2,8 @@
 
 import { topicOf } from '@/lib/domain/safety/briefing-topics'
 import type { Source } from '@/lib/domain/safety/source'
-import { useWords } from '../layout/Words'
-import { Note } from '../ui/Note'
+import { useLanguage, useWords } from '../layout/Words'
+import { OwnWords } from './OwnWords'
 import { TopicDrawing } from './TopicDrawing'
 import type { TopicWords } from './topic-words'
 import './briefing.css'
@@ -11,18 +11,16 @@ import './briefing.css'
 /** One topic: a title that says what to do, one drawing, three sentences, and where they come from. */
 export function BriefingTopic({ topic }: { topic: TopicWords }) {
   const { briefing } = useWords()
+  const language = useLanguage()
   const { code, title, titleLang, says, own, source } = topic
   return (
     <>
       <h1 lang={titleLang}>{title}</h1>
-      {code !== null && <TopicDrawing name={topicOf(code).drawing} />}
-      {own !== null && (
-        <Note icon="edit" tone="call" lead={briefing.yourLeadSays}>
-          <span className="own" lang={own.lang}>
-            {own.words}
-          </span>
-        </Note>
+      {titleLang !== undefined && titleLang !== language && own === null && (
+        <p className="small">{briefing.writtenIn[titleLang]}</p>
       )}
+      {code !== null && <TopicDrawing name={topicOf(code).drawing} />}
+      {own !== null && <OwnWords own={own} />}
       <ul className="says">
         {says.map((sentence) => (
           <li key={sentence}>{sentence}</li>

@@ -2,6 +2,7 @@
 
 export type { BeginResult } from '@/lib/state/begun'
 export * from '@/lib/state/calls'
+export * from '@/lib/state/come-down'
 export { newCommandId } from '@/lib/state/command-id'
 export * from '@/lib/state/flags'
 export * from '@/lib/state/looking-over'
