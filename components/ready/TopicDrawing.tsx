@@ -4,6 +4,7 @@ import type { Drawing } from '@/lib/domain/safety/briefing-topics'
 import { DiseaseDrawing, NestDrawing } from './drawings/Life'
 import { KeepOutDrawing, LineDrawing, SawDrawing } from './drawings/SawAndLines'
 import { LadderDrawing, SignalDrawing, ToolsDrawing } from './drawings/StopAndTools'
+import { MinorDrawing, OffDrawing, ThunderDrawing, WetDrawing } from './drawings/TodayAndWho'
 import { ColdDrawing, HeatDrawing, SlopeDrawing, WindDrawing } from './drawings/Weather'
 
 /** One drawing a topic. Silent: the sentences below say what it shows. */
@@ -21,6 +22,14 @@ function drawingOf(name: Drawing): ReactNode {
       return <SignalDrawing />
     case 'tools':
       return <ToolsDrawing />
+    case 'off':
+      return <OffDrawing />
+    case 'minor':
+      return <MinorDrawing />
+    case 'wet':
+      return <WetDrawing />
+    case 'thunder':
+      return <ThunderDrawing />
     case 'ladder':
       return <LadderDrawing />
     case 'saw':

@@ -1,33 +1,55 @@
 /** A briefing while it is written: topics in order, and the lead's own words. */
 
-import { proposedTopics, type TopicCode, topicCodes } from '@/lib/domain/safety/briefing-topics'
+import {
+  type Proposal,
+  proposedTopics,
+  type ShiftFacts,
+} from '@/lib/domain/safety/briefing-proposals'
+import { type TopicCode, topicCodes } from '@/lib/domain/safety/briefing-topics'
 import type { ArgsOf } from '@/lib/events/commands'
+import { asksLadder } from '@/lib/events/missing'
+import type { Shift } from '@/lib/events/state'
 import { type Briefing, isInRound, type View } from '@/lib/hooks'
+import { proposedOffs } from './offs'
 
 export type TopicDraft = { code: string; en: string; es: string }
 
 export type Change = 'before_next_tree' | 'come_down'
 
-export type BriefingDraft = { topics: TopicDraft[]; change: Change | null }
+export type BriefingDraft = {
+  topics: TopicDraft[]
+  change: Change | null
+  /** Questions that were answered with no. */
+  no: readonly string[]
+}
 
-/** What is true of this shift proposes the topics. Nobody has looked at the weather or the slope yet. */
-export function proposedFor(view: View): TopicDraft[] {
-  const { state, sheet } = view
-  const trees = (sheet?.trees ?? []).filter((tree) => isInRound(view, tree))
-  const flags = Object.values(state?.flags ?? {})
-  const ladderFromCm = state?.orchard.houseRules.ladder_from_cm ?? Infinity
-  return proposedTopics({
-    ladderTrees: trees.some(({ heightCm }) => heightCm !== null && heightCm > ladderFromCm),
-    sawTrees: trees.some(({ asksSaw }) => asksSaw),
-    keepOuts: flags.some(({ kind }) => kind === 'arborist'),
-    powerLines: flags.some(({ sign }) => sign === 'power_line'),
-    diseasedTrees: flags.some(({ kind }) => kind === 'disease'),
-    slope: false,
-    nests: flags.some(({ sign }) => sign === 'nest'),
-    highestC: null,
-    lowestC: null,
-    gustKmPerH: null,
-  }).map(({ code }) => emptyTopic(code))
+export function proposalsFor(view: View, shift: Shift): Proposal[] {
+  const facts = factsOf(view, shift)
+  return facts ? proposedTopics(facts) : []
+}
+
+/** What the orchard knows of this shift. Before it opens, what is off is what the calendar proposes. */
+function factsOf({ state, sheet, ground }: View, shift: Shift): ShiftFacts | null {
+  if (!state) return null
+  const trees = (sheet?.trees ?? []).filter((tree) => isInRound({ state }, tree))
+  const flags = Object.values(state.flags)
+  const sick = new Map<number, number>()
+  for (const { tree } of flags.filter(({ kind }) => kind === 'disease')) {
+    const block = ground.trees.get(tree)?.block
+    if (block !== undefined) sick.set(block, (sick.get(block) ?? 0) + 1)
+  }
+  const round = state.rounds[shift.roundId]
+  const isOpen = shift.state === 'open'
+  const minors = Object.keys(state.minors).filter((id) => !isOpen || state.attendance[id])
+  return {
+    off: isOpen ? shift.off : proposedOffs(shift.date, round?.species ?? []),
+    ladderTrees: trees.filter((tree) => asksLadder(state, tree)).length,
+    sawTrees: trees.filter(({ asksSaw }) => asksSaw).length,
+    hazards: flags.filter(({ kind }) => kind === 'arborist'),
+    diseased: [...sick].map(([block, count]) => ({ block, trees: count })),
+    minors: minors.length,
+    round: round?.kind ?? null,
+  }
 }
 
 export function topicsOf(briefing: Briefing): TopicDraft[] {
@@ -67,6 +89,20 @@ export function isWritten(topics: readonly TopicDraft[]): boolean {
     topics.length > 0 &&
     topics.every(({ code, en, es }) => knownCode(code) !== null || `${en}${es}`.trim() !== '')
   )
+}
+
+type Told = Pick<TopicDraft, 'en' | 'es'>
+
+/** What the orchard knows now and this topic does not say yet, in whichever language it is missing. */
+export function lacksFacts(topic: TopicDraft, facts: Told): boolean {
+  return !topic.en.includes(facts.en) || !topic.es.includes(facts.es)
+}
+
+/** The facts first, then what the lead wrote. */
+export function withFacts(topic: TopicDraft, facts: Told): TopicDraft {
+  const put = (before: string, fact: string) =>
+    before.includes(fact) ? before : [fact, before].filter((words) => words !== '').join('\n')
+  return { ...topic, en: put(topic.en, facts.en), es: put(topic.es, facts.es) }
 }
 
 export function topicArgs(topics: readonly TopicDraft[]): ArgsOf<'write_briefing'>['topics'] {

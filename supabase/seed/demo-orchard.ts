@@ -5,7 +5,6 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parseInventory } from '@/lib/domain/orchard/inventory'
 import type { Inventory } from '@/lib/domain/orchard/inventory-contents'
-import { proposedTopics } from '@/lib/domain/safety/briefing-topics'
 import type { Engine } from '../local/engine/engine'
 import { root } from '../local/root'
 import { hashOfCode, newCode } from './codes'
@@ -157,19 +156,9 @@ async function planShift(manager: Seat, day: DemoDay): Promise<string> {
   const shift = randomUUID()
   await mustSend(manager, 'open_round', day.round, round)
   await mustSend(manager, 'schedule_shift', { ...day.shift, round }, shift)
-  const topics = proposedTopics({
-    ladderTrees: true,
-    sawTrees: true,
-    keepOuts: true,
-    powerLines: false,
-    diseasedTrees: true,
-    slope: false,
-    nests: false,
-    highestC: null,
-    lowestC: null,
-    gustKmPerH: null,
-  })
-  const codes = topics.map(({ code }) => ({ code }))
+  // What a lead would take in there; none of it says anything about people.
+  const topics = ['stop_signal', 'tools', 'ladders', 'saws', 'keep_out', 'disease']
+  const codes = topics.map((code) => ({ code }))
   await mustSend(manager, 'write_briefing', { shift, topics: codes, change: 'first' })
   return shift
 }

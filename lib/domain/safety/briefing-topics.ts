@@ -1,18 +1,22 @@
-/** The topics proposed for a shift's briefing, from what is true of that shift. */
+/** The topics of a shift's briefing that come with words of our own, and where each comes from. */
 
 import { commonPractice, houseRule, published, type Source } from './source'
 
 export const topicCodes = [
   'stop_signal',
   'tools',
+  'off_today',
   'ladders',
   'saws',
+  'minors',
   'keep_out',
   'lines',
   'slope',
+  'wet',
   'heat',
   'cold',
   'wind',
+  'thunder',
   'disease',
   'nests',
 ] as const
@@ -21,65 +25,24 @@ export type TopicCode = (typeof topicCodes)[number]
 export const drawings = [
   'signal',
   'tools',
+  'off',
   'ladder',
   'saw',
+  'minor',
   'keep_out',
   'line_over_rows',
   'slope',
+  'wet',
   'heat',
   'cold',
   'wind',
+  'thunder',
   'disease',
   'nest',
 ] as const
 export type Drawing = (typeof drawings)[number]
 
 export type Topic = { code: TopicCode; drawing: Drawing; source: Source }
-
-export type ShiftHazards = {
-  /** Some tree of the round asks for one. */
-  ladderTrees: boolean
-  sawTrees: boolean
-  /** Trees are closed round an open arborist flag. */
-  keepOuts: boolean
-  /** Some flag or lead says that a line runs over or beside a block. */
-  powerLines: boolean
-  /** Some tree carries an open disease flag. */
-  diseasedTrees: boolean
-  slope: boolean
-  nests: boolean
-  /** Null where nobody looked. */
-  highestC: number | null
-  lowestC: number | null
-  gustKmPerH: number | null
-}
-
-/** 80 °F, where the state asks for shade to be up. */
-const shadeFromC = 26.7
-/** Common practice, no source: hands are slow and bark is slippery. */
-const coldBelowC = 5
-/** Beaufort 5, small trees sway (NWS, from 19 mph): no ladders. The limit is common practice. */
-const gustsFromKmPerH = 30
-
-/** What always holds comes first, then this shift's own hazards; a lead adds and leaves out. */
-export function proposedTopics(hazards: ShiftHazards): Topic[] {
-  const { highestC, lowestC, gustKmPerH } = hazards
-  const isProposed: Record<TopicCode, boolean> = {
-    stop_signal: true,
-    tools: true,
-    ladders: hazards.ladderTrees,
-    saws: hazards.sawTrees,
-    keep_out: hazards.keepOuts,
-    lines: hazards.powerLines,
-    slope: hazards.slope,
-    heat: highestC !== null && highestC >= shadeFromC,
-    cold: lowestC !== null && lowestC < coldBelowC,
-    wind: gustKmPerH !== null && gustKmPerH >= gustsFromKmPerH,
-    disease: hazards.diseasedTrees,
-    nests: hazards.nests,
-  }
-  return topicCodes.filter((code) => isProposed[code]).map(topicOf)
-}
 
 export function topicOf(code: TopicCode): Topic {
   return { code, ...topics[code] }
@@ -88,17 +51,21 @@ export function topicOf(code: TopicCode): Topic {
 const topics: Record<TopicCode, Omit<Topic, 'code'>> = {
   stop_signal: { drawing: 'signal', source: commonPractice },
   tools: { drawing: 'tools', source: commonPractice },
+  off_today: { drawing: 'off', source: published('UC IPM, Apricot and Cherry') },
   ladders: {
     drawing: 'ladder',
     source: published('Cal. Code Regs. Title 8 §3276; WAC 296-307-05505'),
   },
   saws: { drawing: 'saw', source: commonPractice },
+  minors: { drawing: 'minor', source: houseRule },
   keep_out: { drawing: 'keep_out', source: houseRule },
   lines: { drawing: 'line_over_rows', source: published('29 CFR 1910.269(x)') },
   slope: { drawing: 'slope', source: commonPractice },
+  wet: { drawing: 'wet', source: commonPractice },
   heat: { drawing: 'heat', source: published('Cal. Code Regs. Title 8 §3395') },
   cold: { drawing: 'cold', source: commonPractice },
   wind: { drawing: 'wind', source: published('OSHA QuickCard, tripod orchard ladders') },
+  thunder: { drawing: 'thunder', source: published('NWS, lightning safety outdoors') },
   disease: { drawing: 'disease', source: published('UC IPM') },
   nests: { drawing: 'nest', source: commonPractice },
 }

@@ -12,6 +12,7 @@ import { lookOver } from './look-over'
 import { mapTools } from './map-tools'
 import { paper } from './paper'
 import { people } from './people'
+import { proposals } from './proposals'
 import { record } from './record'
 import { referral } from './referral'
 import { setUp } from './set-up'
@@ -27,6 +28,7 @@ export const lead = {
   fromPaper,
   paper,
   record,
+  proposals,
   daySoFar,
   calls,
   inventory,

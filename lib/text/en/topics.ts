@@ -17,6 +17,14 @@ export const topics = {
       'A tool that is loose, blunt or cracked goes apart, out of use.',
     ],
   },
+  off_today: {
+    title: 'Leave the trees that are off today',
+    says: [
+      'They cannot be claimed here, and are not pruned on the way either.',
+      'A wound at the wrong time lets disease in, or the weather makes the work dangerous.',
+      'Only a lead puts them on again.',
+    ],
+  },
   ladders: {
     title: 'Stand the ladder firm, and come down to move it',
     says: [
@@ -31,6 +39,14 @@ export const topics = {
       'Only people with the skill. Nobody stands below or beside the limb.',
       'A heavy limb comes off in three cuts: from below, from above further out, then the stub at the collar.',
       'Too thick or too high is not yours: refer it.',
+    ],
+  },
+  minors: {
+    title: 'Young people: feet on the ground',
+    says: [
+      'Under age means no ladder, no saw, and the adult who answers for them is here.',
+      'Nobody hands them a saw or holds a ladder for them, also not for a moment.',
+      'Show them, and stay where you see each other.',
     ],
   },
   keep_out: {
@@ -57,6 +73,14 @@ export const topics = {
       'Set a ladder with its third leg uphill. Too steep to stand firm? Leave the tree and say so.',
     ],
   },
+  wet: {
+    title: 'Wet wood is slippery, and open to disease',
+    says: [
+      'Test each step. Wet bark, rungs and handles slip.',
+      'Wipe your hands and the handle before you cut.',
+      'When it rains on the trees, your lead says what is still pruned.',
+    ],
+  },
   heat: {
     title: 'Drink before you are thirsty',
     says: [
@@ -79,6 +103,14 @@ export const topics = {
       'Your lead calls ladders off when gusts come. Come down at once.',
       'Look up before you go under a tree: cracked wood falls in wind.',
       'A limb that hangs or creaks is not yours: keep away and flag it.',
+    ],
+  },
+  thunder: {
+    title: 'Thunder: down at once, and away from the trees',
+    says: [
+      'Hear thunder? Call it out, come down, leave ladders and poles lying.',
+      'Go into a building or a car with a hard roof. A tree, a tent or an open shed is no shelter.',
+      'Wait 30 minutes after the last thunder; your lead says when it goes on.',
     ],
   },
   disease: {

@@ -17,6 +17,14 @@ export const topics: typeof en = {
       'Una herramienta floja, sin filo o con grietas se aparta, fuera de uso.',
     ],
   },
+  off_today: {
+    title: 'Deja los árboles que hoy no se podan',
+    says: [
+      'Aquí no se pueden tomar, y tampoco se podan de paso.',
+      'Una herida a destiempo deja entrar enfermedades, o el tiempo hace peligroso el trabajo.',
+      'Solo un jefe de cuadrilla los vuelve a permitir.',
+    ],
+  },
   ladders: {
     title: 'Asienta la escalera, y baja para moverla',
     says: [
@@ -31,6 +39,14 @@ export const topics: typeof en = {
       'Solo quien tiene la destreza. Nadie debajo ni al lado de la rama.',
       'Una rama pesada sale en tres cortes: desde abajo, desde arriba más afuera, y el tocón junto al collar.',
       'Lo demasiado grueso o alto no es tuyo: avisa.',
+    ],
+  },
+  minors: {
+    title: 'Jóvenes: los pies en el suelo',
+    says: [
+      'Ser menor significa sin escalera, sin serrucho y con la persona adulta que responde aquí.',
+      'Nadie les da un serrucho ni les sujeta una escalera, tampoco un momento.',
+      'Enséñales, y quédate donde se vean.',
     ],
   },
   keep_out: {
@@ -57,6 +73,14 @@ export const topics: typeof en = {
       'Pon la escalera con la tercera pata cuesta arriba. ¿Demasiada pendiente para estar firme? Deja el árbol y dilo.',
     ],
   },
+  wet: {
+    title: 'La madera mojada resbala, y deja entrar enfermedades',
+    says: [
+      'Prueba cada paso. Corteza, peldaños y mangos mojados resbalan.',
+      'Sécate las manos y seca el mango antes de cortar.',
+      'Si llueve sobre los árboles, tu jefe de cuadrilla dice qué se poda todavía.',
+    ],
+  },
   heat: {
     title: 'Bebe antes de tener sed',
     says: [
@@ -79,6 +103,14 @@ export const topics: typeof en = {
       'Tu jefe de cuadrilla prohíbe las escaleras cuando hay ráfagas. Baja al momento.',
       'Mira arriba antes de pasar bajo un árbol: con viento cae madera rota.',
       'Una rama que cuelga o cruje no es para ti: aléjate y márcala.',
+    ],
+  },
+  thunder: {
+    title: 'Truenos: abajo enseguida, y lejos de los árboles',
+    says: [
+      '¿Oyes truenos? Dilo en voz alta, baja, deja escaleras y pértigas en el suelo.',
+      'Entra en un edificio o en un coche de techo duro. Un árbol, una tienda o un cobertizo abierto no protegen.',
+      'Espera 30 minutos desde el último trueno; tu jefe de cuadrilla dice cuándo se sigue.',
     ],
   },
   disease: {

@@ -23,6 +23,9 @@ function seen(role: 'lead' | 'volunteer', change: Partial<State>): View {
     attendance: { me: { state: 'here', since: '2027-02-27T08:00:00.000Z' } },
     calls: {},
     stops: {},
+    claims: {},
+    shifts: {},
+    briefed: {},
     ...change,
   }
   return { state, me: { personId: 'me' } } as unknown as View
@@ -53,4 +56,15 @@ test('a volunteer’s phone rings for a stop that wants an answer, not for calls
   expect(ringsOf(stopped, after(1))).toEqual([{ key: 'stop|s', tone: 'stop' }])
   const mine = seen('volunteer', { stops: { s: { ...stop, answers: { me: 'stopped' } } } })
   expect(ringsOf(mine, after(1))).toEqual([])
+})
+
+test('whoever is at a tree is rung once for a briefing that asks to come down, and nobody else', () => {
+  const shifts = { s: { state: 'open', briefingVersion: 2, comeDownVersion: 2 } }
+  const briefed = { me: { givenVersion: 1, signedVersion: 1 } }
+  const claims = { c: { tree: 3, people: { me: 'helper' } } }
+  const at = (some: object) => keysWithin(seen('volunteer', some as Partial<State>), 120)
+
+  expect(at({ shifts, briefed, claims })).toEqual(['come down|s|2'])
+  expect(at({ shifts, briefed })).toEqual([])
+  expect(at({ shifts, briefed: { me: { givenVersion: 2, signedVersion: 2 } }, claims })).toEqual([])
 })

@@ -3,10 +3,12 @@ import { expect, test } from 'vitest'
 import {
   emptyTopic,
   isWritten,
+  lacksFacts,
   moved,
   ownTopic,
   topicArgs,
   topicsLeft,
+  withFacts,
 } from '@/components/shift/briefing-draft'
 
 const topics = [emptyTopic('stop_signal'), emptyTopic('tools'), emptyTopic('wind')]
@@ -38,4 +40,17 @@ test('empty words are left out of what is sent', () => {
   expect(topicArgs([{ code: 'wind', en: ' Row 3 ', es: ' ' }])).toEqual([
     { code: 'wind', en: 'Row 3' },
   ])
+})
+
+test('facts are put before what the lead wrote, once, and asked for again when they are others', () => {
+  const facts = { en: 'Nest: A 1·3.', es: 'Nido: A 1·3.' }
+  const written = { code: 'nests', en: 'By the gate', es: '' }
+
+  const told = withFacts(written, facts)
+
+  expect(told).toEqual({ code: 'nests', en: 'Nest: A 1·3.\nBy the gate', es: 'Nido: A 1·3.' })
+  expect([lacksFacts(written, facts), lacksFacts(told, facts)]).toEqual([true, false])
+  expect(withFacts(told, facts)).toEqual(told)
+  expect(lacksFacts(told, { en: 'Nest: A 1·3, A 2·1.', es: 'Nido: A 1·3, A 2·1.' })).toBe(true)
+  expect(lacksFacts(written, { en: '', es: '' })).toBe(false)
 })

@@ -22,6 +22,8 @@ const sameInBoth = [
   'tools.labelled',
   'tree.age',
   'board.part',
+  'proposals.hazard',
+  'proposals.noTo',
   'board.seenAt',
   'referral.reportedBy',
   'mapTools.minutes',

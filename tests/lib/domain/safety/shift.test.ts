@@ -1,12 +1,7 @@
 import { describe, expect, test } from 'vitest'
 
 import { asksOf } from '@/lib/domain/safety/asks'
-import {
-  proposedTopics,
-  type ShiftHazards,
-  topicCodes,
-  topicOf,
-} from '@/lib/domain/safety/briefing-topics'
+import { topicCodes, topicOf } from '@/lib/domain/safety/briefing-topics'
 import { equipmentFor } from '@/lib/domain/safety/equipment'
 import { proposedOff } from '@/lib/domain/safety/species-season'
 import { checksFor, toolCheckCodes, toolKinds } from '@/lib/domain/safety/tool-checks'
@@ -65,52 +60,6 @@ describe('the look at a tool', () => {
 })
 
 describe('the topics of a briefing', () => {
-  const calm: ShiftHazards = {
-    ladderTrees: false,
-    sawTrees: false,
-    keepOuts: false,
-    powerLines: false,
-    diseasedTrees: false,
-    slope: false,
-    nests: false,
-    highestC: 15,
-    lowestC: 8,
-    gustKmPerH: 10,
-  }
-
-  test('on a calm day are the signal and the tools', () => {
-    expect(proposedTopics(calm).map(({ code }) => code)).toEqual(['stop_signal', 'tools'])
-  })
-
-  test.each<[Partial<ShiftHazards>, string]>([
-    [{ ladderTrees: true }, 'ladders'],
-    [{ sawTrees: true }, 'saws'],
-    [{ keepOuts: true }, 'keep_out'],
-    [{ powerLines: true }, 'lines'],
-    [{ diseasedTrees: true }, 'disease'],
-    [{ slope: true }, 'slope'],
-    [{ nests: true }, 'nests'],
-    // Cal. Code Regs. Title 8 §3395: shade when it exceeds 80 °F (26.7 °C).
-    [{ highestC: 27 }, 'heat'],
-    // Common practice, no source.
-    [{ lowestC: 4 }, 'cold'],
-    // Beaufort 5 from 19 mph (30.6 km/h), NWS; that it is a limit is common practice.
-    [{ gustKmPerH: 31 }, 'wind'],
-  ])('with %o take in %s', (hazard, code) => {
-    expect(proposedTopics({ ...calm, ...hazard }).map((topic) => topic.code)).toEqual(
-      topicCodes.filter((each) => ['stop_signal', 'tools', code].includes(each))
-    )
-  })
-
-  test('say nothing about weather that nobody looked at', () => {
-    const unknown = { highestC: null, lowestC: null, gustKmPerH: null }
-
-    expect(proposedTopics({ ...calm, ...unknown }).map(({ code }) => code)).toEqual([
-      'stop_signal',
-      'tools',
-    ])
-  })
-
   test('each have a drawing of their own', () => {
     expect(new Set(topicCodes.map((code) => topicOf(code).drawing)).size).toBe(topicCodes.length)
   })
