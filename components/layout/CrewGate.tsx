@@ -4,7 +4,6 @@ import dynamic from 'next/dynamic'
 import type { ReactNode } from 'react'
 
 import { usePhase, useSelect, type View } from '@/lib/hooks'
-import { ComeDownWatch } from '../day/ComeDownWatch'
 import { StopWatch } from '../day/StopWatch'
 import { Fetching } from './Fetching'
 
@@ -27,7 +26,6 @@ export function CrewGate({ children }: { children: ReactNode }) {
         <>
           {children}
           <StopWatch />
-          <ComeDownWatch />
           <Alarm />
         </>
       ) : (

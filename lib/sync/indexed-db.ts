@@ -48,7 +48,11 @@ export function indexedDbStorage(name = 'rowcall'): Storage {
     },
     read: async (key) => (await opening).get('values', key),
     write: async (key, value) => {
-      await (await opening).put('values', value, key)
+      const transaction = (await opening).transaction('values', 'readwrite')
+      transaction.store.put(value, key).catch(() => {})
+      // A page that is going hears no answer any more, and what waits for one is undone.
+      transaction.commit()
+      await transaction.done
     },
     drop: async (key) => (await opening).delete('values', key),
     lease: async (lease, holder, nowMs, lengthMs) => {
