@@ -20,6 +20,8 @@ export const routes = {
   halfDoneTree: (tree: number) => `/tree/${tree}/half-done`,
   flagTree: (tree: number) => `/tree/${tree}/flag`,
 
+  haul: () => '/haul',
+
   // when something is wrong
   flag: () => '/flag',
   emergency: () => '/emergency',
@@ -40,6 +42,7 @@ export const routes = {
   person: (personId: string) => `/people/${personId}`,
   giveBriefing: () => '/shift/briefing',
   lookOver: () => '/look-over',
+  brush: () => '/brush',
   board: () => '/board',
   houseRules: () => '/house-rules',
   flags: () => '/flags',

@@ -156,6 +156,32 @@ create table briefings_given (
 alter table briefings_given enable row level security;
 comment on table briefings_given is 'The lead''s "I briefed these people": a person gives the briefing, the phone records it.';
 
+create table brush_hauled (
+  orchard_id uuid not null,
+  round_id uuid not null,
+  tree_no integer not null,
+  claim_id uuid,
+  by_person_id uuid not null,
+  at timestamp with time zone not null,
+  constraint brush_hauled_key PRIMARY KEY (round_id, tree_no)
+);
+alter table brush_hauled enable row level security;
+comment on table brush_hauled is 'Trees whose wood is carried away. Every change of a tree''s work takes it out again: then new wood lies there.';
+
+create table brush_ways (
+  orchard_id uuid not null,
+  round_id uuid not null,
+  block_no integer not null,
+  row_no integer not null,
+  goes text not null,
+  said_by uuid not null,
+  said_at timestamp with time zone not null,
+  constraint brush_ways_goes_known CHECK ((goes = ANY (ARRAY['burn'::text, 'chip'::text, 'bag'::text, 'pile'::text]))),
+  constraint brush_ways_key PRIMARY KEY (round_id, block_no, row_no)
+);
+alter table brush_ways enable row level security;
+comment on table brush_ways is 'Where the wood of a row goes, as a lead said. Nothing said: one asks.';
+
 create table calls (
   id uuid not null,
   orchard_id uuid not null,
@@ -811,6 +837,11 @@ alter table briefing_signatures add constraint briefing_signatures_version FOREI
 alter table briefings add constraint briefings_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
 alter table briefings_given add constraint briefings_given_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table briefings_given add constraint briefings_given_version FOREIGN KEY (shift_id, version) REFERENCES briefings(shift_id, version) ON DELETE CASCADE;
+alter table brush_hauled add constraint brush_hauled_claim FOREIGN KEY (orchard_id, claim_id) REFERENCES claims(orchard_id, id) ON DELETE CASCADE;
+alter table brush_hauled add constraint brush_hauled_round FOREIGN KEY (orchard_id, round_id) REFERENCES rounds(orchard_id, id) ON DELETE CASCADE;
+alter table brush_hauled add constraint brush_hauled_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
+alter table brush_ways add constraint brush_ways_block FOREIGN KEY (orchard_id, block_no) REFERENCES blocks(orchard_id, no);
+alter table brush_ways add constraint brush_ways_round FOREIGN KEY (orchard_id, round_id) REFERENCES rounds(orchard_id, id) ON DELETE CASCADE;
 alter table calls add constraint calls_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table calls add constraint calls_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
 alter table calls add constraint calls_subject FOREIGN KEY (orchard_id, subject_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
@@ -1673,6 +1704,33 @@ begin
 end $function$;
 grant execute on function deal_trees(uuid,uuid,uuid,integer[],uuid[]) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.direct_brush(p_orchard uuid, p_command uuid, p_person uuid, p_block integer, p_rows integer[], p_goes text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_round public.rounds;
+begin
+  v_c := private.begin_command('direct_brush', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('block', p_block, 'rows', p_rows, 'goes', p_goes));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(cardinality(p_rows) between 1 and 500 and array_position(p_rows, null) is null
+    and (p_goes is null or p_goes in ('burn', 'chip', 'bag', 'pile')), 'p_rows: 1 to 500 rows; p_goes: burn, chip, bag, pile or null.');
+  perform private.row_or_fail(p_orchard, p_block, x) from unnest(p_rows) x;
+  v_round := private.work_round(p_orchard);
+  if v_round.id is null then return private.refuse(v_c, private.code('no_round')); end if;
+
+  delete from public.brush_ways where round_id = v_round.id and block_no = p_block and row_no = any (p_rows);
+  insert into public.brush_ways (orchard_id, round_id, block_no, row_no, goes, said_by, said_at)
+  select p_orchard, v_round.id, p_block, x, p_goes, v_c.by_person_id, v_c.at
+  from (select distinct unnest(p_rows) as x) rows where p_goes is not null;
+  return private.accept(v_c, 'brush_directed', jsonb_build_object('block', p_block, 'rows', p_rows, 'goes', p_goes));
+end $function$;
+grant execute on function direct_brush(uuid,uuid,uuid,integer,integer[],text) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.emergency_card(p_orchard uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -1965,6 +2023,39 @@ begin
   return private.accept(v_c, 'tool_failed', jsonb_build_object('tool', p_tool));
 end $function$;
 grant execute on function fail_tool(uuid,uuid,uuid,integer,text[],text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.finish_brush(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_trees integer[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_claim public.claims;
+  v_ended jsonb;
+begin
+  v_c := private.begin_command('finish_brush', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('claim', p_claim, 'trees', p_trees));
+  if v_c.answer is not null then return v_c.answer; end if;
+  v_claim := private.claim_or_fail(p_orchard, p_claim);
+  perform private.need(v_claim.tree_no is null and cardinality(p_trees) <= 1000 and not exists (
+      select 1 from unnest(p_trees) x
+      left join public.trees t on t.orchard_id = p_orchard and t.no = x and t.block_no = v_claim.block_no and t.row_no = v_claim.row_no
+      where t.no is null), 'p_trees: trees of the row that was taken; [] when nothing was hauled.');
+  if not exists (select 1 from public.claim_people where claim_id = p_claim and person_id = p_person and part <> 'learner') then
+    return private.refuse(v_c, private.code('not_in_claim'));
+  end if;
+
+  -- What was hauled is hauled, also when somebody ended the claim meanwhile.
+  if v_claim.ended_at is null and coalesce(private.part_in(p_claim, p_person), 'learner') <> 'learner' then
+    perform private.end_claim(p_claim, v_c.at, case when p_trees = '{}' then 'released' else 'finished' end);
+    v_ended := jsonb_build_array(p_claim);
+  end if;
+  return private.accept(v_c, 'brush_finished', jsonb_build_object(
+    'claimsEnded', v_ended, 'hauled', private.haul(v_c, p_claim, v_claim.round_id, p_trees)));
+end $function$;
+grant execute on function finish_brush(uuid,uuid,uuid,uuid,integer[]) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.finish_tree(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_claim uuid DEFAULT NULL::uuid, p_begun_at timestamp with time zone DEFAULT NULL::timestamp with time zone, p_at timestamp with time zone DEFAULT NULL::timestamp with time zone, p_elapsed_s integer DEFAULT NULL::integer)
  RETURNS jsonb
@@ -2287,7 +2378,7 @@ begin
 
   v_missing := private.missing_of_person(p_orchard, p_person, 'other', p_part);
   select * into v_tree from public.trees where orchard_id = p_orchard and no = v_claim.tree_no;
-  v_missing := v_missing || private.closed_around(v_tree, private.open_shift(p_orchard));
+  v_missing := v_missing || private.closed_around_claim(v_claim, v_tree, private.open_shift(p_orchard));
   if private.is_minor(p_person) and (v_claim.ladder or v_tree.asks_saw or private.asks_ladder(v_tree)) then
     v_missing := v_missing || private.code('minor_ladder_saw');
   end if;
@@ -2496,6 +2587,37 @@ begin
   return private.accept(v_c, 'big_cuts_marked', jsonb_build_object('tree', p_tree));
 end $function$;
 grant execute on function mark_big_cuts(uuid,uuid,uuid,integer,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.mark_brush(p_orchard uuid, p_command uuid, p_person uuid, p_trees integer[], p_hauled boolean)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_round public.rounds;
+  v_lying jsonb;
+begin
+  v_c := private.begin_command('mark_brush', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('trees', p_trees, 'hauled', p_hauled));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(cardinality(p_trees) between 1 and 1000 and p_hauled is not null
+    and array_position(p_trees, null) is null, 'p_trees: 1 to 1000 trees; p_hauled: true or false.');
+  v_round := private.work_round(p_orchard);
+  if v_round.id is null then return private.refuse(v_c, private.code('no_round')); end if;
+
+  if p_hauled then
+    return private.accept(v_c, 'brush_marked', jsonb_build_object('hauled', private.haul(v_c, null, v_round.id, p_trees)));
+  end if;
+  with lies as (
+    delete from public.brush_hauled where round_id = v_round.id and tree_no = any (p_trees) returning tree_no
+  )
+  select jsonb_agg(tree_no order by tree_no) into v_lying from lies;
+  return private.accept(v_c, 'brush_marked', jsonb_build_object('lying', v_lying));
+end $function$;
+comment on function mark_brush(uuid,uuid,uuid,integer[],boolean) is 'For people without a phone, and where somebody tapped wrong.';
+grant execute on function mark_brush(uuid,uuid,uuid,integer[],boolean) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.mend_tool(p_orchard uuid, p_command uuid, p_person uuid, p_tool integer)
  RETURNS jsonb
@@ -3031,6 +3153,25 @@ begin
   return private.take_in_work(p_c, p_tree, v_in, p_result, p_share, p_note, p_said_at, p_elapsed_s);
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.brush_state(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_round uuid := (private.work_round(p_orchard)).id;
+begin
+  return jsonb_build_object(
+    'hauled', (
+      select coalesce(jsonb_agg(edge), '[]')
+      from (select range_agg(int4range(tree_no, tree_no, '[]')) as ranges from public.brush_hauled where round_id = v_round) hauled,
+      unnest(hauled.ranges) as run,
+      lateral (values (lower(run)), (upper(run) - 1)) as edges (edge)),
+    'brushGoes', (
+      select coalesce(jsonb_object_agg(block_no || ':' || row_no, goes), '{}') from public.brush_ways where round_id = v_round));
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.call_or_fail(p_orchard uuid, p_call uuid)
  RETURNS calls
  LANGUAGE plpgsql
@@ -3219,7 +3360,7 @@ begin
   return (
     select jsonb_build_object(
       'claim', c.id, 'tree', c.tree_no,
-      'row', case when c.tree_no is null then jsonb_build_object('block', c.block_no, 'row', c.row_no) end,
+      'row', private.row_of(c),
       'purpose', c.purpose, 'kind', c.kind, 'ladder', c.ladder, 'buddyId', c.buddy_id,
       'openedAt', private.instant(c.opened_at),
       'people', (select jsonb_object_agg(cp.person_id, cp.part) from public.claim_people cp
@@ -3301,13 +3442,23 @@ AS $function$
 declare
   v_keep_out public.flags := private.keep_out_over(p_tree);
 begin
-  return coalesce((
-      select private.code('stopped', jsonb_build_object('stop', s.id)) from public.stops s
-      where s.shift_id = p_shift.id and s.resumed_at is null and s.block_no = p_tree.block_no limit 1), '[]')
+  return private.stopped_in(p_tree.block_no, p_shift)
     || case when v_keep_out.id is null then '[]'::jsonb
        else private.code('inside_keep_out', jsonb_build_object('tree', v_keep_out.tree_no)) end;
 end $function$;
 comment on function private.closed_around(trees,shifts) is 'Why nobody more comes to a tree that is or was in hand: its block is stopped, or a hazard is near.';
+
+CREATE OR REPLACE FUNCTION private.closed_around_claim(p_claim claims, p_tree trees, p_shift shifts)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  if p_claim.tree_no is not null then return private.closed_around(p_tree, p_shift); end if;
+  return private.stopped_in(p_claim.block_no, p_shift);
+end $function$;
+comment on function private.closed_around_claim(claims,trees,shifts) is 'The same for a row: its block is stopped. A hazard closes the trees near it, and the wood of the others can still be hauled.';
 
 CREATE OR REPLACE FUNCTION private.closed_for_work(p_tree trees, p_round rounds)
  RETURNS jsonb
@@ -3836,6 +3987,38 @@ begin
       where h.person_id = any (p_people) and h.returned_at is null and t.kind = p_kind and t.state = 'fit'));
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.haul(p_c private.command, p_claim uuid, p_round uuid, p_trees integer[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_trees integer[];
+begin
+  select array_agg(tree_no order by tree_no) into v_trees from public.tree_work
+  where round_id = p_round and tree_no = any (p_trees) and state in ('begun', 'done');
+  insert into public.brush_hauled (orchard_id, round_id, tree_no, claim_id, by_person_id, at)
+  select p_c.orchard_id, p_round, x, p_claim, p_c.person_id, p_c.at from unnest(v_trees) x
+  on conflict do nothing;
+  if p_round is distinct from (private.work_round(p_c.orchard_id)).id then return null; end if;
+  return to_jsonb(v_trees);
+end $function$;
+comment on function private.haul(private.command,uuid,uuid,integer[]) is 'Only where somebody pruned: elsewhere nothing lies. The list for hauled; null when it is not the round that phones carry.';
+
+CREATE OR REPLACE FUNCTION private.hazard_at(p_tree trees)
+ RETURNS integer
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return coalesce(
+    (select f.tree_no from public.flags f
+     where f.orchard_id = p_tree.orchard_id and f.tree_no = p_tree.no and f.kind = 'arborist' and f.ended_at is null limit 1),
+    (private.keep_out_over(p_tree)).tree_no);
+end $function$;
+comment on function private.hazard_at(trees) is 'The flagged tree that this one is, or is too close to; null where one may go.';
+
 CREATE OR REPLACE FUNCTION private.held_by(p_orchard uuid, p_tree integer)
  RETURNS uuid
  LANGUAGE plpgsql
@@ -3859,7 +4042,8 @@ declare
   v_claim public.claims := private.open_claim_of(p_person);
 begin
   if v_claim.id is null then return '[]'; end if;
-  return private.code('holds_another', jsonb_build_object('claim', v_claim.id, 'tree', v_claim.tree_no));
+  return private.code('holds_another', jsonb_build_object('claim', v_claim.id, 'tree', v_claim.tree_no,
+    'row', private.row_of(v_claim)));
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.hours_in(p_shift shifts, p_now timestamp with time zone)
@@ -3979,6 +4163,16 @@ AS $function$
   end
 $function$;
 comment on function private.invite_lacks(invites) is 'Null while it lets people in.';
+
+CREATE OR REPLACE FUNCTION private.is_brush(p_claim uuid)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return exists (select 1 from public.claims where id = p_claim and kind = 'brush');
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.is_day(p_day date)
  RETURNS boolean
@@ -4676,8 +4870,35 @@ begin
   end if;
   if p_part <> 'learner' then v_missing := v_missing || private.missing_tools(p_person, p_kind); end if;
   if v_holds.id is not null then
-    v_missing := v_missing || private.code('holds_another', jsonb_build_object('tree', v_holds.tree_no));
+    v_missing := v_missing || private.holds_another(p_person);
   end if;
+  return v_missing;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.missing_of_row(p_orchard uuid, p_shift shifts, p_block integer, p_row integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_claim public.claims;
+  v_wood integer;
+  v_open integer;
+  v_hazard integer;
+  v_missing jsonb := private.stopped_in(p_block, p_shift);
+begin
+  select * into v_claim from public.claims
+  where orchard_id = p_orchard and block_no = p_block and row_no = p_row and tree_no is null and ended_at is null;
+  if found then
+    v_missing := v_missing || private.code('row_held', jsonb_build_object('row', private.row_of(v_claim), 'person', (
+      select person_id from public.claim_people where claim_id = v_claim.id and part = 'holder' and to_at is null)));
+  end if;
+  select count(*), count(*) filter (where hazard is null), min(hazard) into v_wood, v_open, v_hazard
+  from (select private.hazard_at(w) as hazard from private.wood_in_row(p_orchard, p_shift.round_id, p_block, p_row) w) wood;
+  if v_wood = 0 then return v_missing || private.code('nothing_to_haul'); end if;
+  -- Wood near a hazard stays where it is. Where only such wood lies, nobody has business in the row.
+  if v_open = 0 then v_missing := v_missing || private.code('inside_keep_out', jsonb_build_object('tree', v_hazard)); end if;
   return v_missing;
 end $function$;
 
@@ -4710,9 +4931,7 @@ begin
   v_missing := v_missing || coalesce((
     select private.code('species_off', jsonb_build_object('species', o.what, 'reason', o.reason))
     from public.shift_offs o where o.shift_id = p_shift.id and o.what = p_tree.species), '[]');
-  v_missing := v_missing || coalesce((
-    select private.code('stopped', jsonb_build_object('stop', s.id)) from public.stops s
-    where s.shift_id = p_shift.id and s.resumed_at is null and s.block_no = p_tree.block_no limit 1), '[]');
+  v_missing := v_missing || private.stopped_in(p_tree.block_no, p_shift);
   if private.has_disease_flag(p_tree.orchard_id, p_tree.no) and not v_mine then
     v_missing := v_missing || private.code('disease_not_dealt');
   end if;
@@ -4765,7 +4984,7 @@ begin
   -- Who went home, or takes the tree over, is no company any more.
   if private.missing_of_buddy(private.open_shift(p_orchard), p_to, p_claim.buddy_id) <> '[]' then v_wish.buddy_id := null; end if;
   v_missing := private.missing_of_person(p_orchard, p_to, p_claim.kind, 'holder')
-    || private.closed_around(v_tree, private.open_shift(p_orchard));
+    || private.closed_around_claim(p_claim, v_tree, private.open_shift(p_orchard));
   if v_tree.no is not null and p_claim.kind = 'prune' then
     v_missing := v_missing || private.missing_for_pruning(v_tree, private.open_shift(p_orchard), v_wish);
   end if;
@@ -5304,6 +5523,29 @@ begin
       where s.orchard_id = p_orchard and s.state in ('scheduled', 'open')));
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.row_of(p_claim claims)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return case when p_claim.tree_no is null then jsonb_build_object('block', p_claim.block_no, 'row', p_claim.row_no) end;
+end $function$;
+comment on function private.row_of(claims) is '{block, row} of a claim that is of a row; null of a tree''s.';
+
+CREATE OR REPLACE FUNCTION private.row_or_fail(p_orchard uuid, p_block integer, p_row integer)
+ RETURNS void
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  if not exists (select 1 from public.trees where orchard_id = p_orchard and block_no = p_block and row_no = p_row) then
+    perform private.fail(404, 'no_such_row', 'There is no row with this number in this block.');
+  end if;
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.seen_before(p_c private.command)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -5336,6 +5578,7 @@ CREATE OR REPLACE FUNCTION private.set_work(p_orchard uuid, p_round uuid, p_tree
  SET search_path TO ''
 AS $function$
 begin
+  delete from public.brush_hauled where round_id = p_round and tree_no = p_tree;
   if p_state = 'unpruned' then
     delete from public.tree_work where round_id = p_round and tree_no = p_tree;
   else
@@ -5471,6 +5714,18 @@ begin
   return v_stop;
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.stopped_in(p_block integer, p_shift shifts)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return coalesce((
+    select private.code('stopped', jsonb_build_object('stop', s.id)) from public.stops s
+    where s.shift_id = p_shift.id and s.resumed_at is null and s.block_no = p_block limit 1), '[]');
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.store_answer(p_c private.command, p_answer jsonb)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -5547,6 +5802,8 @@ begin
     if private.is_pruning(v_in.claim_id) then
       v_body := v_body || jsonb_build_object('work', private.set_work(
         p_c.orchard_id, v_in.round_id, p_tree, p_result, p_share, p_note, p_c.at));
+    elsif p_result = 'done' and private.is_brush(v_in.claim_id) then
+      v_body := v_body || jsonb_build_object('hauled', private.haul(p_c, v_in.claim_id, v_in.round_id, array[p_tree]));
     end if;
   end if;
   if v_in.how = 'holder' then
@@ -5806,7 +6063,7 @@ begin
     'claims', (
       select coalesce(jsonb_object_agg(c.id, jsonb_build_object(
         'tree', c.tree_no,
-        'row', case when c.tree_no is null then jsonb_build_object('block', c.block_no, 'row', c.row_no) end,
+        'row', private.row_of(c),
         'purpose', c.purpose, 'kind', c.kind, 'ladder', c.ladder, 'buddyId', c.buddy_id, 'openedAt', private.instant(c.opened_at),
         'people', (
           select coalesce(jsonb_object_agg(cp.person_id, cp.part), '{}')
@@ -5872,6 +6129,20 @@ CREATE OR REPLACE FUNCTION private.without_why(p_ids jsonb, p_whys jsonb)
 AS $function$
   select coalesce(jsonb_agg(id), '[]') from jsonb_array_elements(p_ids) id where p_whys -> (id #>> '{}') is null
 $function$;
+
+CREATE OR REPLACE FUNCTION private.wood_in_row(p_orchard uuid, p_round uuid, p_block integer, p_row integer)
+ RETURNS SETOF trees
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return query
+    select t.* from public.trees t
+    join public.tree_work w on w.round_id = p_round and w.tree_no = t.no and w.state in ('begun', 'done')
+    where t.orchard_id = p_orchard and t.block_no = p_block and t.row_no = p_row
+      and not exists (select 1 from public.brush_hauled h where h.round_id = p_round and h.tree_no = t.no);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.work_round(p_orchard uuid)
  RETURNS rounds
@@ -6475,6 +6746,7 @@ begin
     || private.work_state(p_orchard)
     || private.trees_in_hand_state(p_orchard)
     || private.looked_over_state(v_reader)
+    || private.brush_state(p_orchard)
     || private.calls_state(v_reader)
     || private.flags_state(v_reader);
 end $function$;
@@ -6554,6 +6826,41 @@ begin
     jsonb_build_object('dealsEnded', private.end_deals(p_orchard, p_trees, v_c.at)));
 end $function$;
 grant execute on function take_back(uuid,uuid,uuid,integer[]) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.take_brush(p_orchard uuid, p_command uuid, p_person uuid, p_block integer, p_row integer, p_helpers uuid[] DEFAULT '{}'::uuid[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+  v_helpers uuid[] := coalesce(p_helpers, '{}');
+  v_missing jsonb;
+begin
+  v_c := private.begin_command('take_brush', p_orchard, p_command, p_person, 'self',
+    jsonb_build_object('block', p_block, 'row', p_row, 'helpers', v_helpers));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(cardinality(v_helpers) <= 8 and not p_person = any (v_helpers)
+    and cardinality(v_helpers) = (select count(distinct x) from unnest(v_helpers) x), 'p_helpers: up to eight different others.');
+  perform private.row_or_fail(p_orchard, p_block, p_row);
+
+  v_shift := private.open_shift(p_orchard);
+  v_missing := private.missing_of_person(p_orchard, p_person, 'brush', 'holder')
+    || private.missing_of_others(p_orchard, v_shift, (p_person, null, 'work', 'brush', false, v_helpers, '{}', null)::private.wish);
+  if v_shift.id is not null then v_missing := v_missing || private.missing_of_row(p_orchard, v_shift, p_block, p_row); end if;
+  if v_missing <> '[]' then return private.refuse(v_c, private.told_of_others(v_c, v_missing, v_helpers)); end if;
+
+  insert into public.claims (id, orchard_id, round_id, shift_id, block_no, row_no, purpose, kind, opened_at)
+  values (p_command, p_orchard, v_shift.round_id, v_shift.id, p_block, p_row, 'work', 'brush', v_c.at);
+  insert into public.claim_people (orchard_id, claim_id, person_id, part, from_at)
+  select p_orchard, p_command, p_person, 'holder', v_c.at
+  union all select p_orchard, p_command, h, 'helper', v_c.at from unnest(v_helpers) h;
+  return private.accept(v_c, 'brush_taken', private.claim_facts(p_command));
+end $function$;
+comment on function take_brush(uuid,uuid,uuid,integer,integer,uuid[]) is 'Others come by join_tree, go by leave_tree, and take it over by hand_over.';
+grant execute on function take_brush(uuid,uuid,uuid,integer,integer,uuid[]) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.take_tool(p_orchard uuid, p_command uuid, p_person uuid, p_tool integer, p_failed_items text[])
  RETURNS jsonb

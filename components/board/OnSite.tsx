@@ -2,6 +2,7 @@
 
 import { useSelect, whoIsWhere } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
+import { useRowWords } from '../brush/use-row-words'
 import { countCrew } from '../crew/crew-order'
 import { useLeadWords } from '../crew/use-lead-words'
 import { useNameOf, useTagOf } from '../sync/use-refusal-words'
@@ -12,7 +13,8 @@ import { Tag } from '../ui/Tag'
 
 /** Everybody who is counted in, and where. */
 export function OnSite() {
-  const { board, leadMap } = useLeadWords()
+  const { board, leadMap, brushRows } = useLeadWords()
+  const rowWords = useRowWords()
   const nameOf = useNameOf()
   const tagOf = useTagOf()
   const where = useSelect(whoIsWhere)
@@ -27,12 +29,23 @@ export function OnSite() {
         {where.length === 0 ? board.nobodyHere : leadMap.crewCounts(atTree, free, onBreak)}
       </p>
       <List label={board.here}>
-        {byName.map(({ personId, state, tree }) => (
+        {byName.map(({ personId, state, tree, row }) => (
           <ListItem
             key={personId}
-            lead={<Face name={nameOf(personId)} kind={tree === null ? 'free' : 'plain'} />}
+            lead={
+              <Face
+                name={nameOf(personId)}
+                kind={tree === null && row === null ? 'free' : 'plain'}
+              />
+            }
             title={nameOf(personId)}
-            note={state === 'break' ? leadMap.onBreak : undefined}
+            note={
+              state === 'break'
+                ? leadMap.onBreak
+                : row
+                  ? brushRows.haulsRow(rowWords(row))
+                  : undefined
+            }
             end={tree !== null && <Tag>{tagOf(tree)}</Tag>}
             href={routes.person(personId)}
           />

@@ -2,9 +2,11 @@
 
 import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
+import { useRowWords } from '../brush/use-row-words'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { useNameOf, useTagOf } from '../sync/use-refusal-words'
+import { useRowTag } from '../sync/use-row-tag'
 import { Face } from '../ui/Face'
 import { Icon } from '../ui/Icon'
 import { ListItem } from '../ui/List'
@@ -23,6 +25,7 @@ export function CrewRow({ line, onTree }: CrewRowProps) {
   const name = useNameOf()(line.personId)
   const tagOf = useTagOf()
   const note = [useCrewNote(line), useToGo(line), useHeard(line)].filter(Boolean).join(' · ')
+  const rowTag = useRowTag()
   const tree = line.tree ?? (line.need?.kind === 'hazard' ? line.need.tree : null)
   const minutes = format.duration(line.minutes)
   return (
@@ -33,6 +36,7 @@ export function CrewRow({ line, onTree }: CrewRowProps) {
       end={
         <>
           {tree !== null && <Tag>{tagOf(tree)}</Tag>}
+          {tree === null && line.row && <Tag>{rowTag(line.row)}</Tag>}
           {line.need?.kind === 'long' && (
             <b className="crew-long">
               <Icon name="clock" size={18} />
@@ -52,15 +56,15 @@ export function CrewRow({ line, onTree }: CrewRowProps) {
 function useCrewNote(line: CrewLine): string | undefined {
   const { need, part, state, row, isReady, tree } = line
   const { things } = useWords()
-  const { leadMap } = useLeadWords()
+  const { leadMap, brushRows } = useLeadWords()
+  const rowWords = useRowWords()
   const format = useFormat()
   const role = useSelect((view) => view.state?.people[line.personId]?.role)
-  const blocks = useSelect((view) => view.ground.blocks)
   if (need?.kind === 'hazard') return leadMap.needs.hazard
   if (need?.kind === 'quiet') return leadMap.needs.quiet(format.duration(need.minutes))
   if (need?.kind === 'long') return leadMap.needs.long
   if (state === 'break') return leadMap.onBreak
-  if (row) return leadMap.rowOf(blocks.get(row.block)?.code ?? '', row.row)
+  if (row) return brushRows.haulsRow(rowWords(row))
   if (part === 'helper') return leadMap.helps
   if (part === 'learner') return leadMap.learns
   if (tree !== null) return undefined

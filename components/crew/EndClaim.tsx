@@ -19,6 +19,8 @@ type EndClaimProps = {
   claimId: string
   name: string
   tag: string
+  /** Of a row it is not said how far: who hauled says it. */
+  isRow?: boolean
   onClose: () => void
 }
 
@@ -27,14 +29,15 @@ type Ending = { howReached: 'spoke' | 'phoned' | 'notReached' | null; share: Sha
 const notSaid: Ending = { howReached: null, share: null }
 
 /** Ends somebody's claim: how they were reached is kept, and how far the tree is. */
-export function EndClaim({ open, claimId, name, tag, onClose }: EndClaimProps) {
+export function EndClaim({ open, claimId, name, tag, isRow = false, onClose }: EndClaimProps) {
   const { common } = useWords()
   const { leadMap } = useLeadWords()
   const send = useSend()
   const whyId = useId()
   const draft = useDraft<Ending>(`end-claim|${claimId}`, notSaid)
   const { asked, ask } = useAsk()
-  const { howReached, share } = draft.value
+  const { howReached } = draft.value
+  const share = isRow ? 'not_begun' : draft.value.share
   const lacks = howReached === null ? leadMap.sayHow : share === null && leadMap.sayHowFar
 
   const end = () => {
@@ -73,11 +76,13 @@ export function EndClaim({ open, claimId, name, tag, onClose }: EndClaimProps) {
           </Pick>
         ))}
       </ChoiceGroup>
-      <HowFar
-        label={leadMap.howFar}
-        value={share}
-        onChange={(next) => draft.write({ ...draft.value, share: next })}
-      />
+      {!isRow && (
+        <HowFar
+          label={leadMap.howFar}
+          value={share}
+          onChange={(next) => draft.write({ ...draft.value, share: next })}
+        />
+      )}
       <AskedNote asked={asked} />
       {lacks && <Why id={whyId}>{lacks}</Why>}
       {lacks ? (

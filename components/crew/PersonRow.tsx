@@ -5,6 +5,7 @@ import { routes } from '@/lib/routes'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { useNameOf, useTagOf } from '../sync/use-refusal-words'
+import { useRowTag } from '../sync/use-row-tag'
 import { Button } from '../ui/Button'
 import { Face } from '../ui/Face'
 import { Tag } from '../ui/Tag'
@@ -21,9 +22,11 @@ export function PersonRow({ line: { id, group, lacks } }: { line: PersonLine }) 
   const { people: text } = useLeadWords()
   const format = useFormat()
   const tagOf = useTagOf()
+  const rowTag = useRowTag()
   const name = useNameOf()(id)
   const role = useSelect((view) => view.state?.people[id]?.role ?? 'volunteer')
   const tree = useSelect((view) => claimWith(view, id)?.tree ?? null)
+  const row = useSelect((view) => claimWith(view, id)?.row ?? null)
   const canArrive = useSelect((view) =>
     Object.values(view.state?.shifts ?? {}).some((shift) => shift.state === 'open')
   )
@@ -45,6 +48,7 @@ export function PersonRow({ line: { id, group, lacks } }: { line: PersonLine }) 
             </span>
           </span>
           {tree !== null && <Tag>{tagOf(tree)}</Tag>}
+          {row && <Tag>{rowTag(row)}</Tag>}
         </a>
         {group === 'waiting' && (
           <Button

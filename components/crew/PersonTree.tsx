@@ -5,6 +5,7 @@ import { Panel } from '../ui/Panel'
 import { ClaimFor } from './ClaimFor'
 import { claimWith } from './claims'
 import { dealtTreesOf } from './dealt-trees'
+import { HauledFor } from './HauledFor'
 import { HeldFor } from './HeldFor'
 import { useLeadWords } from './use-lead-words'
 
@@ -16,7 +17,8 @@ export function PersonTree({ id, name }: { id: string; name: string }) {
   const [next] = dealt
   return (
     <Panel title={text.theirTree}>
-      {claim && <HeldFor id={id} name={name} claim={claim} />}
+      {claim?.row && <HauledFor id={id} name={name} claim={claim} row={claim.row} />}
+      {claim && !claim.row && <HeldFor id={id} name={name} claim={claim} />}
       {!claim && next !== undefined && (
         <ClaimFor key={next} id={id} name={name} tree={next} others={dealt.slice(1)} />
       )}

@@ -1,6 +1,7 @@
 'use client'
 
 import { useEffect, useRef } from 'react'
+import { TreeBrush } from '../brush/TreeBrush'
 import { useWords } from '../layout/Words'
 import { TreeLookedOver } from '../look-over/TreeLookedOver'
 import { MarkedCuts } from '../tree/MarkedCuts'
@@ -54,6 +55,7 @@ export function TreePanel({ no, dealing, onClose }: TreePanelProps) {
       <TreeDealing facts={facts} dealing={dealing} />
       <TreeLookedOver facts={facts} />
       <MarkedCuts tree={no} />
+      <TreeBrush facts={facts} />
       <TreeSteps facts={facts} />
       <TreeNotes tree={no} />
     </div>

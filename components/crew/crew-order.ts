@@ -77,7 +77,8 @@ function needOf(one: Whereabouts, facts: CrewFacts): Need | null {
   const heard = lastHeard(one.personId, facts)
   const quiet = typeof heard === 'number' ? heard : 0
   if (quiet >= facts.quietMinutes) return { kind: 'quiet', minutes: quiet }
-  const isLong = isAtWork(one) && minutesSince(one.since, facts.now) >= longAtTreeMinutes
+  // A row of brush takes as long as it takes.
+  const isLong = one.tree !== null && minutesSince(one.since, facts.now) >= longAtTreeMinutes
   return isLong && one.state === 'here' ? { kind: 'long' } : null
 }
 

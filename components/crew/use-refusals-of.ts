@@ -11,12 +11,14 @@ export function useRefusalsOf(whose?: string): (refusal: Refusal) => string {
   const words = useWords()
   const person = useNameOf()
   const tree = useTagOf()
+  const blocks = useSelect((view) => view.ground.blocks)
   const tools = useSelect((view) => view.state?.tools)
   return (refusal) =>
     refusalWords(words, refusal, {
       tree,
       person,
       tool: (no) => tools?.[no]?.label ?? String(no),
+      block: (no) => blocks.get(no)?.code ?? '',
       whose,
     })
 }

@@ -51,10 +51,8 @@ export function GoHome() {
                 mine.tree === null ? breakLeave.stillAtRow : breakLeave.stillHeld(tagOf(mine.tree))
               }
               note={breakLeave.finishFirst}
-              {...(mine.tree !== null && {
-                href: routes.tree(mine.tree),
-                end: <Icon name="right" />,
-              })}
+              href={mine.tree === null ? routes.haul() : routes.tree(mine.tree)}
+              end={<Icon name="right" />}
             />
           )}
           {tools.length > 0 && (

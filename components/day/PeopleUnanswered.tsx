@@ -5,6 +5,7 @@ import { useState } from 'react'
 import { type Sent, useSend } from '@/lib/hooks'
 import { useStartWords } from '../layout/Words'
 import { useTagOf } from '../sync/use-refusal-words'
+import { useRowTag } from '../sync/use-row-tag'
 import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
 import { Face } from '../ui/Face'
@@ -18,6 +19,7 @@ type PeopleUnansweredProps = { stop: string; people: readonly Unanswered[] }
 export function PeopleUnanswered({ stop, people }: PeopleUnansweredProps) {
   const { stop: text } = useStartWords()
   const tagOf = useTagOf()
+  const rowTag = useRowTag()
   const send = useSend()
   const [sent, setSent] = useState<Sent | null>(null)
   const see = async (personId: string) =>
@@ -27,12 +29,14 @@ export function PeopleUnanswered({ stop, people }: PeopleUnansweredProps) {
       <p>{text.seenNote}</p>
       <WhyNot sent={sent} />
       <List label={text.silent}>
-        {people.map(({ id, name, tree }) => (
+        {people.map(({ id, name, tree, row }) => (
           <ListItem
             key={id}
             lead={<Face name={name} />}
             title={name}
-            note={tree === null ? undefined : <Tag>{tagOf(tree)}</Tag>}
+            note={
+              tree !== null ? <Tag>{tagOf(tree)}</Tag> : row ? <Tag>{rowTag(row)}</Tag> : undefined
+            }
             end={
               <Button label={text.seenPerson(name)} onPress={() => see(id)}>
                 {text.seen}

@@ -8,7 +8,7 @@ export function whereTo(view: View): string {
   if (view.state?.me.role === 'manager') return routes.board()
   if (isLeadView(view)) return routes.map()
   const mine = myTree(view)
-  if (mine.state !== 'none' && mine.tree !== null) return routes.tree(mine.tree)
+  if (mine.state !== 'none') return mine.tree === null ? routes.haul() : routes.tree(mine.tree)
   const lacks = myReadiness(view).filter(({ code }) => code !== 'holds_another')
   return lacks.length > 0 ? routes.ready() : routes.nextTree()
 }

@@ -19,7 +19,7 @@ type LookOverListProps = {
 
 /** Everything that waits, by who pruned it and then along the rows. */
 export function LookOverList({ trees, proposals, onTree }: LookOverListProps) {
-  const { lookOver } = useLeadWords()
+  const { leadMap, lookOver } = useLeadWords()
   const nameOf = useNameOf()
   const format = useFormat()
   const tagOf = useTagOf()
@@ -46,7 +46,7 @@ export function LookOverList({ trees, proposals, onTree }: LookOverListProps) {
                 .map(({ tree, block, row, at }) => (
                   <ListItem
                     key={tree}
-                    title={lookOver.rowOf(ground.blocks.get(block)?.code ?? '', row)}
+                    title={leadMap.rowOf(ground.blocks.get(block)?.code ?? '', row)}
                     note={[
                       format.clock(new Date(at)),
                       proposed.has(tree) ? lookOver.proposed : null,

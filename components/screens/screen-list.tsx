@@ -87,6 +87,13 @@ export const screens: Record<ScreenName, Screen> = {
       return ({ id }) => <FlagScreen no={treeNumber(id)} />
     },
   },
+  haul: {
+    gate: 'crew',
+    load: async () => {
+      const { HaulScreen } = await import('../brush/HaulScreen')
+      return () => <HaulScreen />
+    },
+  },
   // when something is wrong
   flag: {
     gate: 'crew',
@@ -160,6 +167,13 @@ export const screens: Record<ScreenName, Screen> = {
     load: async () => {
       const { GiveBriefingScreen } = await import('../shift/GiveBriefingScreen')
       return () => <GiveBriefingScreen />
+    },
+  },
+  brush: {
+    gate: 'lead',
+    load: async () => {
+      const { BrushScreen } = await import('../brush/BrushScreen')
+      return () => <BrushScreen />
     },
   },
   lookOver: {

@@ -15,6 +15,7 @@ export const screenPaths = {
   finishTree: /^\/tree\/([^/]+)\/finish$/,
   halfDoneTree: /^\/tree\/([^/]+)\/half-done$/,
   flagTree: /^\/tree\/([^/]+)\/flag$/,
+  haul: /^\/haul$/,
   // when something is wrong
   flag: /^\/flag$/,
   emergency: /^\/emergency$/,
@@ -32,6 +33,7 @@ export const screenPaths = {
   houseRules: /^\/house-rules$/,
   flags: /^\/flags$/,
   referral: /^\/referral\/([^/]+)$/,
+  brush: /^\/brush$/,
   board: /^\/board$/,
   calls: /^\/calls$/,
   paper: /^\/paper$/,

@@ -21,7 +21,7 @@ import { useHoursWords } from './use-hours-words'
 
 /** While the shift is open: briefing, the join link, what is off, and in the end closing it. */
 export function DuringShift({ shift, today }: { shift: Shift & { id: string }; today: string }) {
-  const { shift: text, record } = useLeadWords()
+  const { shift: text, record, brushRows } = useLeadWords()
   const hoursWords = useHoursWords()
   const now = useNow(60_000)
   const unbriefed = useSelect((view) => crewToBrief(view).length)
@@ -52,6 +52,9 @@ export function DuringShift({ shift, today }: { shift: Shift & { id: string }; t
           </Panel>
           <OffToday shift={shift} />
           <OnPaper />
+          <ButtonLink icon="heap" href={routes.brush()}>
+            {brushRows.toRows}
+          </ButtonLink>
         </div>
         <div className="stack">
           <JoinLink shiftId={shift.id} />

@@ -4,6 +4,7 @@ import { useSelect } from '@/lib/hooks'
 import { holderIn } from '../crew/claims'
 import { useLeadWords } from '../crew/use-lead-words'
 import { useNameOf, useTagOf } from '../sync/use-refusal-words'
+import { useRowTag } from '../sync/use-row-tag'
 import type { LeftKind } from './leaving'
 
 export type LeftThing = { id: string; words: string }
@@ -15,15 +16,15 @@ export function useLeftWords(): Record<LeftKind, (ids: readonly string[]) => Lef
   const { shift: text } = useLeadWords()
   const nameOf = useNameOf()
   const tagOf = useTagOf()
+  const rowTag = useRowTag()
   const claims = useSelect((view) => view.state?.claims)
   const tools = useSelect((view) => view.state?.tools)
 
   const claimWords = (id: string) => {
     const claim = claims?.[id]
     const holder = claim && holderIn(claim)
-    return [claim?.tree == null ? null : tagOf(claim.tree), holder && nameOf(holder)]
-      .filter(Boolean)
-      .join(', ')
+    const at = claim?.row ? rowTag(claim.row) : claim?.tree == null ? null : tagOf(claim.tree)
+    return [at, holder && nameOf(holder)].filter(Boolean).join(', ')
   }
   const toolWords = (no: string) => {
     const tool = tools?.[no]

@@ -10,6 +10,8 @@ export type Naming = {
   tree: (no: number) => string
   person: (id: string) => string
   tool: (no: number) => string
+  /** The code of a block, "S". */
+  block: (no: number) => string
   /** Whose work it is, where that is not the reader. */
   whose?: string | undefined
 }
@@ -26,9 +28,13 @@ export function refusalWords(
   naming: Naming,
   { tree, take }: RefusalAbout = {}
 ): string {
-  const about = namesNeighbour.includes(code) ? tree : (numbersIn(detail.tree)[0] ?? tree)
+  const row = rowIn(detail.row)
+  // What is about a whole row is not about the tree that was asked for.
+  const named = numbersIn(detail.tree)[0] ?? (row ? undefined : tree)
+  const about = namesNeighbour.includes(code) ? tree : named
   return refusalSentence(words, code, {
     ...readable(words, detail, naming),
+    ...(row && { row: words.brush.row(naming.block(row.block), row.row) }),
     ...(about !== undefined && { tree: naming.tree(about) }),
     ...(take !== undefined && { take: naming.tree(take) }),
   })
@@ -46,6 +52,11 @@ function readable(words: Messages, detail: Record<string, unknown>, naming: Nami
     species: textsIn(detail.species).map((kind) => speciesWords(words, kind).many)[0],
     whose: naming.whose,
   }
+}
+
+function rowIn(value: unknown): { block: number; row: number } | null {
+  const { block, row } = Object(value) as { block?: unknown; row?: unknown }
+  return typeof block === 'number' && typeof row === 'number' ? { block, row } : null
 }
 
 const mostShown = 4

@@ -11,12 +11,18 @@ export function useRefusalWords(): (refusal: Refusal, about?: RefusalAbout) => s
   const words = useWords()
   const nameOf = useNameOf()
   const tools = useSelect((view) => view.state?.tools)
+  const blocks = useSelect((view) => view.ground.blocks)
   const tree = useTagOf()
   return (refusal, about) =>
     refusalWords(
       words,
       refusal,
-      { tree, person: nameOf, tool: (no) => tools?.[no]?.label ?? String(no) },
+      {
+        tree,
+        person: nameOf,
+        tool: (no) => tools?.[no]?.label ?? String(no),
+        block: (no) => blocks.get(no)?.code ?? '',
+      },
       about
     )
 }

@@ -15,6 +15,7 @@ import { ClaimRefused } from './ClaimRefused'
 import { ClaimStep } from './ClaimStep'
 import { CompanyChoice } from './CompanyChoice'
 import { asksForTwo, firstWish, isSaid, wishOf } from './claim-wish'
+import { HaulersNear } from './HaulersNear'
 import { LadderChoice } from './LadderChoice'
 import { MarkedCuts } from './MarkedCuts'
 import { MissingList } from './MissingList'
@@ -41,7 +42,7 @@ export function ClaimScreen({ facts, onAnother, onTake }: ClaimScreenProps) {
   const others = useSelect((view) =>
     whoIsWhere(view)
       .filter(({ personId, state }) => personId !== me && state === 'here')
-      .filter(({ tree: at }) => wish.company === 'buddy' || at === null)
+      .filter(({ tree: at, row }) => wish.company === 'buddy' || (at === null && row === null))
       .map(({ personId }) => personId)
   )
   const { asked, ask, begin } = useClaim(tree.no)
@@ -93,6 +94,7 @@ export function ClaimScreen({ facts, onAnother, onTake }: ClaimScreenProps) {
         {words.nextTree.isIt}
       </p>
       <MarkedCuts tree={tree.no} />
+      <HaulersNear tree={tree} overhead={wish.ladder || tree.asksSaw} />
       <LadderChoice tree={tree} wish={wish} onChange={setWish} />
       <CompanyChoice wish={wish} two={two} people={others} onChange={setWish} />
       {missing.length > 0 && (

@@ -8,20 +8,18 @@ import { ButtonLink } from '../ui/ButtonLink'
 
 /** One tree at a time: the way back to the one in hand. `tree` is null while it is a whole row. */
 export function HoldsAnother({ tree }: { tree: number | null }) {
-  const { claim } = useWords()
+  const { brush, claim } = useWords()
   const tagOf = useTagOf()
   return (
     <CrewScreen
       step={
-        tree !== null && (
-          <ButtonLink kind="call" href={routes.tree(tree)}>
-            {claim.backToIt}
-          </ButtonLink>
-        )
+        <ButtonLink kind="call" href={tree === null ? routes.haul() : routes.tree(tree)}>
+          {tree === null ? brush.backToIt : claim.backToIt}
+        </ButtonLink>
       }
     >
-      {tree !== null && <h1>{claim.holdsAnother(tagOf(tree))}</h1>}
-      <p>{claim.holdsAnotherNote}</p>
+      <h1>{tree === null ? brush.holdsRow : claim.holdsAnother(tagOf(tree))}</h1>
+      <p>{tree === null ? brush.holdsRowNote : claim.holdsAnotherNote}</p>
     </CrewScreen>
   )
 }

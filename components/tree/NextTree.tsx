@@ -8,6 +8,7 @@ import { Button } from '../ui/Button'
 import { Icon, type IconName } from '../ui/Icon'
 import { Plate } from '../ui/Plate'
 import { FoundAtMyTrees, PassedTrees } from './FoundAtMyTrees'
+import { HaulInstead } from './HaulInstead'
 import { LastWorkNote } from './LastWorkNote'
 import type { DayInHand } from './my-day'
 import { RowsMap } from './RowsMap'
@@ -78,6 +79,7 @@ export function NextTree({ facts, suggestion, day, onClaim, onOther, onWhere }: 
       {way && <RowsMap facts={facts} from={day.at} way={way} />}
       <TreeFactsList facts={facts} why={suggestion.why} />
       <WhereNote day={day} onChange={onWhere} />
+      <HaulInstead />
       <PassedTrees />
     </CrewScreen>
   )

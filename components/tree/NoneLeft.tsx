@@ -5,6 +5,7 @@ import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { Facts } from '../ui/Facts'
 import { FoundAtMyTrees } from './FoundAtMyTrees'
+import { HaulInstead } from './HaulInstead'
 import { LastWorkNote } from './LastWorkNote'
 import type { DayInHand } from './my-day'
 import { reasonsNone } from './reasons-none'
@@ -31,6 +32,7 @@ export function NoneLeft({ day, refusedTrees, onOther }: NoneLeftProps) {
       <FoundAtMyTrees />
       <h1>{nextTree.noneLeft}</h1>
       <p>{nextTree.noneLeftWhy}</p>
+      <HaulInstead />
       {reasons.length > 0 && (
         <section>
           <h2>{nextTree.noneBecause}</h2>

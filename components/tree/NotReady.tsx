@@ -6,6 +6,7 @@ import { CrewScreen } from '../layout/CrewScreen'
 import { useWords } from '../layout/Words'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Note } from '../ui/Note'
+import { HaulInstead } from './HaulInstead'
 import { MissingList } from './MissingList'
 
 /** What is missing before any tree, and the way to each. */
@@ -28,6 +29,7 @@ export function NotReady({ missing }: { missing: readonly Refusal[] }) {
       )}
       <p>{ready.whyLocked}</p>
       <MissingList label={claim.everythingMissing} missing={missing} />
+      <HaulInstead />
     </CrewScreen>
   )
 }

@@ -17,7 +17,7 @@ import { WorksOffline } from './WorksOffline'
 
 /** What is kept on this phone, what became of it, and the one thing that does not work: a stop. */
 export function UnsentScreen() {
-  const { claim, unsent, things } = useWords()
+  const { brush, claim, unsent, things } = useWords()
   const format = useFormat()
   const tagOf = useTagOf()
   const { retry } = useRowcall()
@@ -47,7 +47,11 @@ export function UnsentScreen() {
         )
       }
       step={
-        mine.state !== 'none' && mine.tree !== null ? (
+        mine.state !== 'none' && mine.tree === null ? (
+          <ButtonLink kind="call" href={routes.haul()}>
+            {brush.backToIt}
+          </ButtonLink>
+        ) : mine.state !== 'none' && mine.tree !== null ? (
           <ButtonLink kind="call" href={routes.tree(mine.tree)}>
             {unsent.backToTree(tagOf(mine.tree))}
           </ButtonLink>

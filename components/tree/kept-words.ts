@@ -34,6 +34,9 @@ export function keptWords(words: Messages, command: Command, { tag, tool }: Kept
         'camera',
         command.args.tree === null ? kind.photo : photoOf(tag(command.args.tree))
       )
+    case 'finish_brush':
+    case 'mark_brush':
+      return plain('check', kind.brush)
     case 'look_over':
       return plain('eye', kind.lookOver(tag(command.args.tree)))
     case 'arrive':

@@ -154,7 +154,25 @@ export const walks: readonly Walk[] = [
       await orchard.must('Lee', 'look_over', { tree: 1, result: 'passed' })
       const stubs = { result: 'reopened', reason: 'stubs_left' } as const
       await orchard.must('Lee', 'look_over', { tree: 2, ...stubs })
-      return [routes.nextTree()]
+      return [routes.nextTree(), routes.haul()]
+    },
+  },
+  {
+    of: 'a volunteer who hauls brush',
+    who: 'Ann',
+    device: 'phone',
+    screens: async (orchard) => {
+      for (const tree of [1, 2]) await finish(orchard, 'Ann', tree)
+      const canker = { kind: 'disease', sign: 'canker', severity: 'low' } as const
+      await orchard.must('Bo', 'flag_tree', { tree: 2, ...canker })
+      await orchard.must('Lee', 'direct_brush', { block: 1, rows: [1], goes: 'burn' })
+      await orchard.must('Ann', 'take_brush', { block: 1, row: 1 })
+      return [
+        routes.haul(),
+        { path: routes.haul(), press: (words) => words.brush.part },
+        routes.nextTree(),
+        routes.breakOrLeave(),
+      ]
     },
   },
   {
@@ -197,6 +215,7 @@ export const walks: readonly Walk[] = [
         { path: routes.map(7), press: (words) => words.leadMap.mark },
         routes.map(8),
         routes.lookOver(),
+        routes.brush(),
         { path: routes.lookOver(), press: (words) => words.lookOver.reopen },
         routes.map(1),
         routes.map(5),

@@ -19,6 +19,8 @@ export const changes = shape.object({
   claimsEnded: shape.optional(shape.array(id)),
   claimsLeft: shape.optional(shape.array(shape.tuple([id, id]))),
   dealsEnded: shape.optional(shape.array(number)),
+  hauled: shape.optional(shape.array(number)),
+  lying: shape.optional(shape.array(number)),
   dirty: shape.optional(shape.array(number)),
   returned: shape.optional(shape.array(number)),
   left: shape.optional(shape.array(id)),
@@ -35,6 +37,7 @@ export function foldChanges(state: State, change: Changes): State {
     ...state,
     work: work ? worked(state.work, work) : state.work,
     claims: withoutKeys(claimsLeft ? without(state.claims, claimsLeft) : state.claims, claimsEnded),
+    hauled: hauledAfter(state.hauled, change),
     deals: withoutKeys(state.deals, dealsEnded),
     dealtBy: withoutKeys(state.dealtBy, dealsEnded),
     tools: toolsAfter(state.tools, dirty, returned),
@@ -52,6 +55,16 @@ function worked(before: State['work'], changed: NonNullable<Changes['work']>): S
     else work[tree] = { state, share }
   }
   return work
+}
+
+/** Whatever changes a tree's work leaves new wood there, or none to speak of. */
+function hauledAfter(
+  before: State['hauled'],
+  { work = [], lying = [], hauled = [] }: Changes
+): State['hauled'] {
+  const rest = withoutKeys(before, [...work.map(([tree]) => tree), ...lying])
+  if (hauled.length === 0) return rest
+  return { ...rest, ...Object.fromEntries(hauled.map((tree) => [tree, true as const])) }
 }
 
 function without(

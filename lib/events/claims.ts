@@ -3,7 +3,7 @@
 import * as shape from '@/lib/util/shape'
 
 import { type Folds, onlyChanges, type Prediction, type Predictions, refuse, when } from './family'
-import { claimOnTree, hasFlag, soiledAt } from './look-ups'
+import { claimOnTree, hasFlag, pruned, soiledAt } from './look-ups'
 import { withChanged, withEntry, withoutKeys } from './record'
 import { claim, id, part } from './shapes'
 import type { Claim, State, WorkState } from './state'
@@ -12,7 +12,8 @@ const claimed = shape.extend(claim, { claim: id })
 const joined = shape.object({ claim: id, person: id, part })
 const handedOver = shape.object({ claim: id, to: id, from: id })
 
-const fromClaim = when(claimed, (state, { claim, openedAt, ...facts }, { at }) => ({
+/** A claim as the referee spells it. */
+export const fromClaim = when(claimed, (state, { claim, openedAt, ...facts }, { at }) => ({
   ...state,
   claims: withEntry(state.claims, claim, { ...facts, openedAt: openedAt ?? at }),
 }))
@@ -102,6 +103,8 @@ function worked(
         ...(claimId !== null && { claimsEnded: [claimId] }),
         ...(begunOffline && { dealsEnded: [tree] }),
         ...(prunes && result.state && { work: [[tree, result.state, result.share]] }),
+        ...(claim?.kind === 'brush' &&
+          result.state === 'done' && { hauled: pruned(state, [tree]) }),
         ...soiledAt(state, tree, people),
       },
     },

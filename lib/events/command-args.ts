@@ -4,6 +4,7 @@ import * as shape from '@/lib/util/shape'
 
 import {
   briefingChange,
+  brushGoes,
   callKind,
   claimKind,
   dateOnly,
@@ -184,6 +185,14 @@ export const commandArgs = {
   end_claim: shape.object({ claim: id, howReached: text, share: orNull(number) }),
   undo_tree: shape.object({ tree: number }),
 
+  take_brush: shape.object({ block: number, row: number, helpers: people }),
+  finish_brush: shape.object({ claim: id, trees: shape.array(number) }),
+  mark_brush: shape.object({ trees: shape.array(number), hauled: shape.boolean }),
+  direct_brush: shape.object({
+    block: number,
+    rows: shape.array(number),
+    goes: orNull(brushGoes),
+  }),
   look_over: shape.object({
     tree: number,
     result: shape.oneOf(['passed', 'reopened']),

@@ -65,6 +65,9 @@ const waitingLane = {
   unmark_big_cuts: 'work',
   look_over: 'work',
   found_person: 'work',
+  finish_brush: 'work',
+  mark_brush: 'work',
+  direct_brush: 'work',
 
   add_photo: 'photo',
 } as const satisfies Partial<Record<CommandName, Lane>>

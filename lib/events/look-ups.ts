@@ -69,3 +69,8 @@ export function soiledAt(
   const dirty = isDiseased ? toolsOf(state, personIds) : []
   return dirty.length > 0 ? { dirty } : {}
 }
+
+/** Where nobody pruned nothing lies. */
+export function pruned(state: State, trees: readonly number[]): number[] {
+  return trees.filter((tree) => ['begun', 'done'].includes(state.work[tree]?.state ?? ''))
+}

@@ -31,7 +31,7 @@ export function missingOfPerson(
     ...missingBriefing(state, personId, shift),
     ...(state.equipped[personId] ? [] : [{ code: 'equipment_not_checked' }]),
     ...(part === 'learner' ? [] : missingTools(state, personId, kind)),
-    ...(held ? [{ code: 'holds_another', detail: { tree: held.tree } }] : []),
+    ...(held ? [{ code: 'holds_another', detail: { tree: held.tree, row: held.row } }] : []),
   ]
 }
 

@@ -2,6 +2,7 @@
 
 import { attendancePredictions } from './attendance'
 import { briefingPredictions } from './briefing'
+import { brushPredictions } from './brush'
 import { callPredictions } from './calls'
 import { claimPredictions } from './claims'
 import type { Command } from './commands'
@@ -32,6 +33,7 @@ const predictions: Predictions = {
   ...flagPredictions,
   ...lookingOverPredictions,
   ...keepOutPredictions,
+  ...brushPredictions,
   ...stopPredictions,
   ...callPredictions,
 }

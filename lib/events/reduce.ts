@@ -4,6 +4,7 @@ import * as shape from '@/lib/util/shape'
 
 import { attendanceFolds } from './attendance'
 import { briefingFolds } from './briefing'
+import { brushFolds } from './brush'
 import { callFolds } from './calls'
 import { changes, foldChanges } from './changes'
 import { claimFolds } from './claims'
@@ -34,6 +35,7 @@ const folds: Folds = {
   ...flagFolds,
   ...lookingOverFolds,
   ...keepOutFolds,
+  ...brushFolds,
   ...stopFolds,
   ...callFolds,
 }

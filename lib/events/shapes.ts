@@ -37,6 +37,7 @@ export const reopenReason = shape.oneOf([
   'wood_hanging',
   'not_tidy',
 ])
+export const brushGoes = shape.oneOf(['burn', 'chip', 'bag', 'pile'])
 export const language = shape.oneOf(['en', 'es'])
 export const units = shape.oneOf(['metric', 'us'])
 export const briefingChange = shape.oneOf(['first', 'before_next_tree', 'come_down'])

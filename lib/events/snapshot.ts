@@ -33,7 +33,7 @@ const snapshot = shape.object({
   briefed: byId(shape.object({ givenVersion: number, signedVersion: number })),
   equipped: byId(shape.boolean),
   tools: byTree(shapes.tool),
-  /** `done`, and `passed` below: runs, [first, last, first, last, …]. */
+  /** `done`, and `passed` and `hauled` below: runs, [first, last, first, last, …]. */
   work: shape.object({
     done: shape.array(number),
     begun: shape.array(shape.tuple([number, shape.nullable(number)])),
@@ -43,6 +43,8 @@ const snapshot = shape.object({
     passed: shape.array(number),
     reopened: shape.array(shape.tuple([number, shapes.reopenReason, id, shapes.instant])),
   }),
+  hauled: shape.array(number),
+  brushGoes: shape.record(text, shapes.brushGoes),
   claims: byId(claim),
   deals: byTree(shape.array(id)),
   dealtBy: byTree(id),
@@ -61,8 +63,13 @@ const snapshot = shape.object({
 export function stateOf(told: unknown): State | null {
   const known = shape.read(snapshot, told)
   if (!known) return null
-  const { work, lookedOver, ...rest } = known.value
-  return { ...rest, work: unpacked(work), lookedOver: unpackedFindings(lookedOver) }
+  const { work, lookedOver, hauled, ...rest } = known.value
+  return {
+    ...rest,
+    work: unpacked(work),
+    lookedOver: unpackedFindings(lookedOver),
+    hauled: Object.fromEntries([...inRuns(hauled)].map((tree) => [tree, true as const])),
+  }
 }
 
 function unpacked(packed: shape.Out<typeof snapshot>['work']): Record<string, Work> {

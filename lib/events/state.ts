@@ -22,6 +22,7 @@ export type ReopenReason =
   | 'torn_bark'
   | 'wood_hanging'
   | 'not_tidy'
+export type BrushGoes = 'burn' | 'chip' | 'bag' | 'pile'
 export type OffReason = 'season' | 'rain' | 'wet_wood' | 'wind' | 'thunder' | 'heat' | 'lead'
 /** UTC, milliseconds, as JavaScript prints it. */
 export type Instant = string
@@ -177,6 +178,10 @@ export type State = {
   work: Record<string, Work>
   /** Tree number → the last that was found there; a volunteer hears of trees they worked on only. */
   lookedOver: Record<string, LookedOver>
+  /** Trees whose cut wood is carried away. */
+  hauled: Record<string, true>
+  /** `rowKey` → where a lead said that the wood of the row goes. */
+  brushGoes: Record<string, BrushGoes>
   claims: Record<string, Claim>
   /** Tree number → the one or two people it is kept for. */
   deals: Record<string, string[]>

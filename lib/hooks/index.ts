@@ -1,6 +1,7 @@
 /** All that screens need of the client. */
 
 export type { BeginResult } from '@/lib/state/begun'
+export * from '@/lib/state/brush'
 export * from '@/lib/state/calls'
 export * from '@/lib/state/come-down'
 export { newCommandId } from '@/lib/state/command-id'

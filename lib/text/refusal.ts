@@ -11,6 +11,8 @@ export type RefusalCode = keyof Messages['refusals']
 export type RefusalDetail = {
   tree?: string | undefined
   trees?: string | undefined
+  /** "row S 7" */
+  row?: string | undefined
   /** Somebody else it is about: who holds the tree, who is missing. */
   person?: string | undefined
   /** Whose work it is, where that is not the reader. */

@@ -76,6 +76,13 @@ begin
     where cp.person_id = p_person and cp.to_at is null and c.ended_at is null);
 end $$;
 
+create function private.row_of(p_claim public.claims) returns jsonb
+language plpgsql immutable set search_path = '' as $$
+begin
+  return case when p_claim.tree_no is null then jsonb_build_object('block', p_claim.block_no, 'row', p_claim.row_no) end;
+end $$;
+comment on function private.row_of is '{block, row} of a claim that is of a row; null of a tree''s.';
+
 create function private.people_in(p_claim uuid) returns uuid[]
 language plpgsql stable set search_path = '' as $$
 begin

@@ -48,7 +48,8 @@ declare
   v_claim public.claims := private.open_claim_of(p_person);
 begin
   if v_claim.id is null then return '[]'; end if;
-  return private.code('holds_another', jsonb_build_object('claim', v_claim.id, 'tree', v_claim.tree_no));
+  return private.code('holds_another', jsonb_build_object('claim', v_claim.id, 'tree', v_claim.tree_no,
+    'row', private.row_of(v_claim)));
 end $$;
 
 create function public.start_break(p_orchard uuid, p_command uuid, p_person uuid, p_at timestamptz default null) returns jsonb

@@ -128,7 +128,7 @@ begin
   end if;
   if p_part <> 'learner' then v_missing := v_missing || private.missing_tools(p_person, p_kind); end if;
   if v_holds.id is not null then
-    v_missing := v_missing || private.code('holds_another', jsonb_build_object('tree', v_holds.tree_no));
+    v_missing := v_missing || private.holds_another(p_person);
   end if;
   return v_missing;
 end $$;

@@ -80,14 +80,20 @@ begin
   return v_missing;
 end $$;
 
+create function private.stopped_in(p_block integer, p_shift public.shifts) returns jsonb
+language plpgsql stable set search_path = '' as $$
+begin
+  return coalesce((
+    select private.code('stopped', jsonb_build_object('stop', s.id)) from public.stops s
+    where s.shift_id = p_shift.id and s.resumed_at is null and s.block_no = p_block limit 1), '[]');
+end $$;
+
 create function private.closed_around(p_tree public.trees, p_shift public.shifts) returns jsonb
 language plpgsql stable set search_path = '' as $$
 declare
   v_keep_out public.flags := private.keep_out_over(p_tree);
 begin
-  return coalesce((
-      select private.code('stopped', jsonb_build_object('stop', s.id)) from public.stops s
-      where s.shift_id = p_shift.id and s.resumed_at is null and s.block_no = p_tree.block_no limit 1), '[]')
+  return private.stopped_in(p_tree.block_no, p_shift)
     || case when v_keep_out.id is null then '[]'::jsonb
        else private.code('inside_keep_out', jsonb_build_object('tree', v_keep_out.tree_no)) end;
 end $$;
@@ -141,9 +147,7 @@ begin
   v_missing := v_missing || coalesce((
     select private.code('species_off', jsonb_build_object('species', o.what, 'reason', o.reason))
     from public.shift_offs o where o.shift_id = p_shift.id and o.what = p_tree.species), '[]');
-  v_missing := v_missing || coalesce((
-    select private.code('stopped', jsonb_build_object('stop', s.id)) from public.stops s
-    where s.shift_id = p_shift.id and s.resumed_at is null and s.block_no = p_tree.block_no limit 1), '[]');
+  v_missing := v_missing || private.stopped_in(p_tree.block_no, p_shift);
   if private.has_disease_flag(p_tree.orchard_id, p_tree.no) and not v_mine then
     v_missing := v_missing || private.code('disease_not_dealt');
   end if;

@@ -6,7 +6,7 @@ begin
   return (
     select jsonb_build_object(
       'claim', c.id, 'tree', c.tree_no,
-      'row', case when c.tree_no is null then jsonb_build_object('block', c.block_no, 'row', c.row_no) end,
+      'row', private.row_of(c),
       'purpose', c.purpose, 'kind', c.kind, 'ladder', c.ladder, 'buddyId', c.buddy_id,
       'openedAt', private.instant(c.opened_at),
       'people', (select jsonb_object_agg(cp.person_id, cp.part) from public.claim_people cp

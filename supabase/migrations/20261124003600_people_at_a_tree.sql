@@ -24,6 +24,14 @@ begin
     select exists (select 1 from public.people where id = p_person and age_band = 'minor'));
 end $$;
 
+create function private.closed_around_claim(p_claim public.claims, p_tree public.trees, p_shift public.shifts) returns jsonb
+language plpgsql stable set search_path = '' as $$
+begin
+  if p_claim.tree_no is not null then return private.closed_around(p_tree, p_shift); end if;
+  return private.stopped_in(p_claim.block_no, p_shift);
+end $$;
+comment on function private.closed_around_claim is 'The same for a row: its block is stopped. A hazard closes the trees near it, and the wood of the others can still be hauled.';
+
 create function public.join_tree(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid, p_part text default 'helper') returns jsonb
 language plpgsql volatile security definer set search_path = '' as $$
 declare
@@ -43,7 +51,7 @@ begin
 
   v_missing := private.missing_of_person(p_orchard, p_person, 'other', p_part);
   select * into v_tree from public.trees where orchard_id = p_orchard and no = v_claim.tree_no;
-  v_missing := v_missing || private.closed_around(v_tree, private.open_shift(p_orchard));
+  v_missing := v_missing || private.closed_around_claim(v_claim, v_tree, private.open_shift(p_orchard));
   if private.is_minor(p_person) and (v_claim.ladder or v_tree.asks_saw or private.asks_ladder(v_tree)) then
     v_missing := v_missing || private.code('minor_ladder_saw');
   end if;
@@ -91,7 +99,7 @@ begin
   -- Who went home, or takes the tree over, is no company any more.
   if private.missing_of_buddy(private.open_shift(p_orchard), p_to, p_claim.buddy_id) <> '[]' then v_wish.buddy_id := null; end if;
   v_missing := private.missing_of_person(p_orchard, p_to, p_claim.kind, 'holder')
-    || private.closed_around(v_tree, private.open_shift(p_orchard));
+    || private.closed_around_claim(p_claim, v_tree, private.open_shift(p_orchard));
   if v_tree.no is not null and p_claim.kind = 'prune' then
     v_missing := v_missing || private.missing_for_pruning(v_tree, private.open_shift(p_orchard), v_wish);
   end if;

@@ -125,6 +125,7 @@ create function private.set_work(
 ) returns jsonb
 language plpgsql volatile set search_path = '' as $$
 begin
+  delete from public.brush_hauled where round_id = p_round and tree_no = p_tree;
   if p_state = 'unpruned' then
     delete from public.tree_work where round_id = p_round and tree_no = p_tree;
   else

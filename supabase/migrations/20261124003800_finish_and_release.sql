@@ -73,6 +73,8 @@ begin
     if private.is_pruning(v_in.claim_id) then
       v_body := v_body || jsonb_build_object('work', private.set_work(
         p_c.orchard_id, v_in.round_id, p_tree, p_result, p_share, p_note, p_c.at));
+    elsif p_result = 'done' and private.is_brush(v_in.claim_id) then
+      v_body := v_body || jsonb_build_object('hauled', private.haul(p_c, v_in.claim_id, v_in.round_id, array[p_tree]));
     end if;
   end if;
   if v_in.how = 'holder' then

@@ -24,3 +24,18 @@ begin
   );
 end $$;
 comment on function private.looked_over_state is 'The last that was said of each tree; to a volunteer only of trees they had worked on.';
+
+create function private.brush_state(p_orchard uuid) returns jsonb
+language plpgsql stable set search_path = '' as $$
+declare
+  v_round uuid := (private.work_round(p_orchard)).id;
+begin
+  return jsonb_build_object(
+    'hauled', (
+      select coalesce(jsonb_agg(edge), '[]')
+      from (select range_agg(int4range(tree_no, tree_no, '[]')) as ranges from public.brush_hauled where round_id = v_round) hauled,
+      unnest(hauled.ranges) as run,
+      lateral (values (lower(run)), (upper(run) - 1)) as edges (edge)),
+    'brushGoes', (
+      select coalesce(jsonb_object_agg(block_no || ':' || row_no, goes), '{}') from public.brush_ways where round_id = v_round));
+end $$;

@@ -188,7 +188,7 @@ begin
     'claims', (
       select coalesce(jsonb_object_agg(c.id, jsonb_build_object(
         'tree', c.tree_no,
-        'row', case when c.tree_no is null then jsonb_build_object('block', c.block_no, 'row', c.row_no) end,
+        'row', private.row_of(c),
         'purpose', c.purpose, 'kind', c.kind, 'ladder', c.ladder, 'buddyId', c.buddy_id, 'openedAt', private.instant(c.opened_at),
         'people', (
           select coalesce(jsonb_object_agg(cp.person_id, cp.part), '{}')
@@ -226,6 +226,7 @@ begin
     || private.work_state(p_orchard)
     || private.trees_in_hand_state(p_orchard)
     || private.looked_over_state(v_reader)
+    || private.brush_state(p_orchard)
     || private.calls_state(v_reader)
     || private.flags_state(v_reader);
 end $$;

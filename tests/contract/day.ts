@@ -2,9 +2,10 @@
 
 import { randomUUID } from 'node:crypto'
 import { expect } from 'vitest'
-
+import type { Refusal } from '@/lib/events/answer'
 import { type Command, type CommandName, commandOf } from '@/lib/events/commands'
 import { dealRules, missingForClaim } from '@/lib/events/missing'
+import { missingForRow } from '@/lib/events/missing-row'
 import { foldPredicted, predict } from '@/lib/events/predict'
 import type { State } from '@/lib/events/state'
 import type { TestDatabase } from '../support/engines'
@@ -160,9 +161,16 @@ export class Day {
     if (command.name === 'claim_tree') {
       const { tree, buddy, ...wish } = command.args
       const missing = missingForClaim(before, ground, tree, command.personId, { ...wish, buddy })
-      const referee = body.refused?.map(({ code }) => code) ?? []
-      expect(referee, 'missing on the phone').toEqual(
-        expect.arrayContaining(missing.map(({ code }) => code))
+      this.compareMissing(missing, body)
+    }
+    if (command.name === 'take_brush') {
+      const { block, row } = command.args
+      const trees = [...ground.trees.values()].filter(
+        (one) => one.block === block && one.row === row
+      )
+      this.compareMissing(
+        missingForRow(before, ground, { block, row, trees }, command.personId),
+        body
       )
     }
     if (command.name === 'deal_trees') {
@@ -174,6 +182,13 @@ export class Day {
         expect.arrayContaining(known)
       )
     }
+  }
+
+  private compareMissing(missing: readonly Refusal[], body: Reply['body']): void {
+    const referee = body.refused?.map(({ code }) => code) ?? []
+    expect(referee, 'missing on the phone').toEqual(
+      expect.arrayContaining(missing.map(({ code }) => code))
+    )
   }
 
   private tell(who: string, { name, args }: Command, { status, body }: Reply): void {

@@ -2,7 +2,7 @@
 
 import type { CommandName } from '@/lib/events/commands'
 import type { State } from '@/lib/events/state'
-import { treeNumbers } from './ground'
+import { ground, treeNumbers } from './ground'
 
 /**
  * Choices made by a list of numbers, so that the same numbers tell the same story: ids are new each
@@ -54,4 +54,20 @@ export function aTree(draw: Draw): number {
 
 export function aTool(state: State, draw: Draw): number {
   return Number(draw.of(Object.keys(state.tools)) ?? 1)
+}
+
+const rows = [
+  { block: 1, row: 1 },
+  { block: 1, row: 2 },
+  { block: 2, row: 1 },
+]
+
+export function aRow(draw: Draw): { block: number; row: number } {
+  return rows[draw.number(rows.length)] ?? { block: 1, row: 1 }
+}
+
+export function treesIn({ block, row }: { block: number; row: number }): number[] {
+  return [...ground.trees.values()]
+    .filter((tree) => tree.block === block && tree.row === row)
+    .map(({ no }) => no)
 }

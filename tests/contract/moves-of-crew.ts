@@ -4,6 +4,7 @@ import type { Claim, State } from '@/lib/events/state'
 import { plainJpeg } from '../supabase/scene'
 import {
   anybody,
+  aRow,
   aTool,
   aTree,
   type Draw,
@@ -11,6 +12,7 @@ import {
   type Moves,
   type Situation,
   some,
+  treesIn,
 } from './draw'
 
 export const movesOfCrew: Moves = {
@@ -44,6 +46,16 @@ export const movesOfCrew: Moves = {
     learners: [],
     buddy: draw.chance(6) ? anybody(state, draw) : null,
   }),
+  take_brush: ({ state, personId, draw }) => ({
+    ...aRow(draw),
+    helpers: draw.chance(3) ? others(state, personId, draw) : [],
+  }),
+  finish_brush: ({ state, personId, draw }) => {
+    const own = claimsOf(state, personId)
+    const id = draw.of(draw.chance(4) ? Object.keys(state.claims) : own)
+    const row = id && state.claims[id]?.row
+    return row ? { claim: id, trees: draw.chance(4) ? [] : treesIn(row) } : null
+  },
   join_tree: ({ state, draw }) =>
     some('claim', draw.of(Object.keys(state.claims)), { part: draw.of(['helper', 'learner']) }),
   leave_tree: ({ state, personId, draw }) => some('claim', draw.of(claimsOf(state, personId))),

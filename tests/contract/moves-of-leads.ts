@@ -1,7 +1,7 @@
 /** What only leads and managers do. */
 
 import type { Flag, State } from '@/lib/events/state'
-import { anybody, aTool, aTree, type Draw, type Moves, some } from './draw'
+import { anybody, aRow, aTool, aTree, type Draw, type Moves, some, treesIn } from './draw'
 
 export const movesOfLeads: Moves = {
   change_orchard: ({ draw }) => ({
@@ -127,6 +127,11 @@ export const movesOfLeads: Moves = {
     tree: draw.of([null, aTree(draw)]),
     call: draw.of([null, ...Object.keys(state.calls)]),
   }),
+  mark_brush: ({ draw }) => ({ trees: treesIn(aRow(draw)), hauled: draw.chance(2) }),
+  direct_brush: ({ draw }) => {
+    const { block, row } = aRow(draw)
+    return { block, rows: [row], goes: draw.of([null, 'burn', 'bag']) }
+  },
   look_over: ({ state, draw }) => {
     const done = Object.keys(state.work).filter((tree) => state.work[tree]?.state === 'done')
     const reason = draw.of([null, 'stubs_left', 'torn_bark'])

@@ -42,6 +42,8 @@ const often: Partial<Record<CommandName, number>> = {
   open_round: 5,
   change_orchard: 3,
   look_over: 4,
+  take_brush: 5,
+  finish_brush: 6,
   leave_tree: 6,
   end_claim: 2,
   answer_call: 3,
@@ -72,7 +74,7 @@ const cures: Record<string, CommandName | readonly CommandName[]> = {
   no_tool_in_hand: 'take_tool',
   tool_failed: 'return_tool',
   tool_not_clean: 'clean_tool',
-  holds_another: ['finish_tree', 'finish_tree', 'release_tree', 'hand_over'],
+  holds_another: ['finish_tree', 'finish_tree', 'finish_brush', 'release_tree', 'hand_over'],
 }
 
 /** Every other time something sensible; volunteers mostly leave alone what is a lead's. */

@@ -11,6 +11,7 @@ const areas = [
   'components/alarm',
   'components/board',
   'components/call',
+  'components/brush',
   'components/crew',
   'components/day',
   'components/flags',

@@ -9,7 +9,7 @@ export type Stage = (typeof stages)[number]
 
 const names = ['lead', 'ann', 'bo', 'cy', 'dee', 'eve', 'fay', 'gus'] as const
 /**
- * Ann is ready and holds nothing, and finished tree 20 just now; Bo holds tree 2 with Cy's help; Dee has not arrived; Eve is on a
+ * Ann is ready and holds nothing, and finished tree 20 just now; Bo holds tree 2 with Cy's help; the lead hauls row 4; Dee has not arrived; Eve is on a
  * break; Fay was removed; Gus waits to be let in.
  */
 export type Name = 'manager' | (typeof names)[number]
@@ -34,6 +34,7 @@ export type Scene = {
   /** From the stage on where there is one; before, an id of nothing. */
   shift: string
   claim: string
+  brush: string
   stop: string
 }
 
@@ -53,7 +54,7 @@ export async function buildScene(database: TestDatabase): Promise<Scene> {
     p_units: 'metric',
   })
   const scene = { orchard, user, code, person: { manager: orchard } } as Scene
-  for (const unknown of ['shift', 'claim', 'stop'] as const) scene[unknown] = randomUUID()
+  for (const unknown of ['shift', 'claim', 'brush', 'stop'] as const) scene[unknown] = randomUUID()
   await plant(database, scene)
   await people(database, scene)
   await things(database, scene)
@@ -80,7 +81,9 @@ export async function advance(database: TestDatabase, scene: Scene, stage: Stage
     case 'open':
       await by('lead', 'open_shift', { p_shift: scene.shift })
       await makeReady(by, scene)
-      await finishOne(by)
+      await finish(by, 33)
+      await finish(by, 20)
+      scene.brush = await commandId(by('lead', 'take_brush', { p_block: 1, p_row: 4 }))
       scene.claim = await commandId(
         by('bo', 'claim_tree', { p_tree: 2, p_helpers: [scene.person.cy] })
       )
@@ -95,7 +98,7 @@ export async function advance(database: TestDatabase, scene: Scene, stage: Stage
       await by('lead', 'close_shift', {
         p_why: {
           people: Object.fromEntries(here.map((name) => [scene.person[name], 'went home'])),
-          claims: { [scene.claim]: 'dusk' },
+          claims: { [scene.claim]: 'dusk', [scene.brush]: 'dusk' },
           tools: { 1: 'in the van', 2: 'in the van', 3: 'in the van' },
         },
       })
@@ -267,7 +270,7 @@ async function makeReady(by: Act, scene: Scene): Promise<void> {
   }
 }
 
-async function finishOne(by: Act): Promise<void> {
-  const { command } = await by('ann', 'claim_tree', { p_tree: 20 })
-  await by('ann', 'finish_tree', { p_tree: 20, p_claim: command })
+async function finish(by: Act, tree: number): Promise<void> {
+  const { command } = await by('ann', 'claim_tree', { p_tree: tree })
+  await by('ann', 'finish_tree', { p_tree: tree, p_claim: command })
 }

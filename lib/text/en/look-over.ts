@@ -25,7 +25,6 @@ export const lookOver = {
   yours: 'You worked on this tree. Another lead looks it over.',
   passed: 'Looked over and passed',
   reopened: (found: string, name: string) => `Reopened by ${name}: ${found}`,
-  rowOf: (block: string, row: number) => `Row ${block} ${row}`,
   listOf: 'Done and not looked over, by person',
   proposed: 'proposed',
 }

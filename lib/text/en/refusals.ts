@@ -99,8 +99,8 @@ export const refusals = {
     `${tree ?? 'This tree'} is flagged for disease. Only a lead deals it; take another.`,
   height_unknown: ({ tree }: Detail) =>
     `Nobody has measured ${tree ?? 'this tree'}: no ladder. Prune what you reach from the ground.`,
-  holds_another: ({ tree, whose }: Detail) =>
-    `${whose ? `${whose} holds` : 'You hold'} ${tree ?? 'another tree'} already. Finish or leave that one first.`,
+  holds_another: ({ tree, row, whose }: Detail) =>
+    `${whose ? `${whose} holds` : 'You hold'} ${tree ?? row ?? 'another tree'} already. Finish or leave that one first.`,
   two_people_needed: (_: Detail) => 'Ladder or saw takes two people. Say who works with you.',
   helper_not_ready: ({ person }: Detail) =>
     `${person ?? 'Your helper'} is not ready yet. Choose somebody else, or wait.`,
@@ -109,6 +109,9 @@ export const refusals = {
   buddy_not_fit: ({ person }: Detail) =>
     `${person ?? 'This person'} cannot be the buddy. Name an adult of the crew.`,
   tree_in_progress: ({ tree }: Detail) => `${tree ?? 'This tree'} is in progress. Deal another.`,
+  row_held: ({ row, person }: Detail) =>
+    `${person ?? 'Somebody'} hauls ${row ?? 'this row'} already. Join them, or take another row.`,
+  nothing_to_haul: (_: Detail) => 'No cut wood lies in this row. Take another.',
   tree_not_done: ({ tree }: Detail) =>
     `${tree ?? 'This tree'} is not done, or not any more. Look at it again when it is.`,
   worked_on_it: ({ tree }: Detail) =>

@@ -38,6 +38,7 @@ export const unsent = {
     sign: 'Briefing signed',
     equipment: 'Protection checked',
     tool: (tool: string) => `Tool: ${tool}`,
+    brush: 'Brush hauled',
     lookOver: (tag: string) => `Tree ${tag} looked over`,
     other: 'Something you did',
   },

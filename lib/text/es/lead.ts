@@ -1,6 +1,7 @@
 import type { lead as en } from '../en/lead'
 
 import { board } from './board'
+import { brushRows } from './brush-rows'
 import { calls } from './calls'
 import { daySoFar } from './day-so-far'
 import { flags } from './flags'
@@ -21,6 +22,7 @@ import { shift } from './shift'
 export const lead: typeof en = {
   leadMap,
   lookOver,
+  brushRows,
   mapTools,
   shift,
   people,

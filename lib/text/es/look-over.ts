@@ -26,7 +26,6 @@ export const lookOver: typeof en = {
   yours: 'Trabajaste en este árbol. Lo revisa otro responsable.',
   passed: 'Revisado y aprobado',
   reopened: (found, name) => `Reabierto por ${name}: ${found}`,
-  rowOf: (block, row) => `Fila ${block} ${row}`,
   listOf: 'Hechos y sin revisar, por persona',
   proposed: 'propuesto',
 }

@@ -89,8 +89,8 @@ export const refusals: typeof en = {
     `${tree ?? 'Este árbol'} está marcado por enfermedad. Solo lo asigna un jefe de cuadrilla; toma otro.`,
   height_unknown: ({ tree }) =>
     `Nadie ha medido ${tree ?? 'este árbol'}: sin escalera. Poda lo que alcances desde el suelo.`,
-  holds_another: ({ tree, whose }) =>
-    `${whose ? `${whose} ya tiene` : 'Ya tienes'} ${tree ?? 'otro árbol'}. Primero termina o deja ese.`,
+  holds_another: ({ tree, row, whose }) =>
+    `${whose ? `${whose} ya tiene` : 'Ya tienes'} ${tree ?? row ?? 'otro árbol'}. Primero termina o deja ese.`,
   two_people_needed: () => 'Con escalera o serrucho van dos personas. Di quién trabaja contigo.',
   helper_not_ready: ({ person }) =>
     `${person ?? 'Quien te ayuda'} aún no puede empezar. Elige a otra persona o espera.`,
@@ -99,6 +99,9 @@ export const refusals: typeof en = {
   buddy_not_fit: ({ person }) =>
     `${person ?? 'Esta persona'} no puede ser la pareja. Nombra a una persona adulta del equipo.`,
   tree_in_progress: ({ tree }) => `${tree ?? 'Este árbol'} está en curso. Asigna otro.`,
+  row_held: ({ row, person }) =>
+    `${person ?? 'Alguien'} ya recoge ${row ?? 'esta fila'}. Únete o toma otra fila.`,
+  nothing_to_haul: () => 'En esta fila no hay leña cortada. Toma otra.',
   tree_not_done: ({ tree }) =>
     `${tree ?? 'Este árbol'} no está hecho, o ya no. Míralo otra vez cuando lo esté.`,
   worked_on_it: ({ tree }) => `Trabajaste en ${tree ?? 'este árbol'}. Lo revisa otro responsable.`,

@@ -37,6 +37,7 @@ export const unsent: typeof en = {
     sign: 'Charla firmada',
     equipment: 'Protección revisada',
     tool: (tool) => `Herramienta: ${tool}`,
+    brush: 'Leña recogida',
     lookOver: (tag) => `Árbol ${tag} revisado`,
     other: 'Algo que hiciste',
   },

@@ -2,6 +2,7 @@ import type { work as en } from '../en/work'
 
 import { breakLeave } from './break-leave'
 import { briefing } from './briefing'
+import { brush } from './brush'
 import { call } from './call'
 import { claim } from './claim'
 import { device } from './device'
@@ -22,6 +23,7 @@ export const work: typeof en = {
   topics,
   tools,
   call,
+  brush,
   claim,
   findTree,
   nextTree,

@@ -10,6 +10,7 @@ const naming = {
   tree: (no: number) => `S 7·${no}`,
   person: (id: string) => ({ teo: 'Teo', ines: 'Inés' })[id] ?? 'Somebody',
   tool: (no: number) => `P${no}`,
+  block: () => 'S',
 }
 
 describe('a refusal in words', () => {

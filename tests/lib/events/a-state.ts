@@ -84,6 +84,8 @@ export function aState(change: Partial<State> = {}): State {
     },
     work: {},
     lookedOver: {},
+    hauled: {},
+    brushGoes: {},
     claims: {},
     deals: {},
     dealtBy: {},

@@ -37,7 +37,8 @@ const kinds = [
   'big_cuts_unmarked',
   'tree_undone tree_joined tree_handed_over tree_left tree_released tree_finished also_worked',
   'tree_finished_late claim_ended flag_raised flag_withdrawn photo_added stop_called stop_answered',
-  'work_resumed tree_looked_over constructor __proto__ toString',
+  'work_resumed tree_looked_over brush_taken brush_finished brush_marked brush_directed',
+  'constructor __proto__ toString',
 ].flatMap((line) => line.split(' '))
 
 /** Words that bodies use, and words that every object knows. */
@@ -110,6 +111,7 @@ test('no event makes reduce throw, and what it gives is a whole state', () => {
       const packed = {
         work: { done: [], begun: [], leftOut: [] },
         lookedOver: { passed: [], reopened: [] },
+        hauled: [],
       }
       expect(stateOf({ ...after, ...packed })).not.toBeNull()
     }),

@@ -16,6 +16,7 @@ const lookedOver = { passed: [1, 2], reopened: [[4, 'stubs_left', lead, later]] 
 const nothing = {
   work: { done: [], begun: [], leftOut: [] },
   lookedOver: { passed: [], reopened: [] },
+  hauled: [],
 }
 
 test('runs of finished trees are unpacked', () => {

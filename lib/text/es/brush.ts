@@ -1,0 +1,48 @@
+import type { brush as en } from '../en/brush'
+
+import { plural } from './plural'
+
+export const brush: typeof en = {
+  row: (block, row) => `la fila ${block} ${row}`,
+  instead: 'Mejor recoger leña',
+  title: (row) => `Recoge la leña de ${row}`,
+  none: 'No hay leña por recoger',
+  noneNote: 'En ninguna fila hay leña cortada, o ya hay alguien. Pregunta a tu jefe qué sigue.',
+  lies: (trees) => plural(trees, 'Hay leña bajo 1 árbol', `Hay leña bajo ${trees} árboles`),
+  goes: {
+    burn: 'Al lugar donde se quema',
+    chip: 'Al lugar donde se tritura. La trituradora no es tarea tuya.',
+    bag: 'A las bolsas',
+    pile: 'Al montón del final de la fila',
+  },
+  goesUnknown: 'Nadie ha dicho adónde va. Pregunta a tu jefe.',
+  sick: (trees) =>
+    `La leña de ${trees} aparte, en bolsas o quemada. Nunca se tritura entre las filas ni se deja en montones.`,
+  keepAway: (trees) =>
+    `No te acerques a ${trees}: hay un peligro señalado. Esa leña se queda donde está.`,
+  overhead: (who, tree) =>
+    `${who} trabaja con escalera o serrucho en ${tree}. Quédate lejos hasta que baje y avisa antes de pasar.`,
+  haulNear: (names) =>
+    `${names} recoge leña aquí o en la fila de al lado. Nadie se queda debajo mientras cortas: avisa y espera respuesta.`,
+  gloves:
+    'Guantes y gafas puestos. Lleva por delante el lado grueso, y nadie arrastra solo lo que pide dos.',
+  take: 'Tomar esta fila',
+  join: (name) => `Unirte a ${name}`,
+  with: (names) => `${names} recoge aquí`,
+  otherRows: 'Otras filas',
+  toTrees: 'Volver a los árboles',
+  needsSignal: 'Para tomar una fila hace falta señal. Lo que tienes lo puedes terminar sin ella.',
+
+  inHand: (row) => `Recoges ${row}`,
+  stillLies: '¿Hasta dónde has llegado?',
+  all: 'Está recogida entera',
+  part: 'Solo una parte',
+  nothing: 'Todavía nada',
+  from: 'Del árbol',
+  to: 'al árbol',
+  holdsRow: 'Estás recogiendo una fila',
+  holdsRowNote: 'Di primero hasta dónde has llegado. Luego toma un árbol.',
+  backToIt: 'Volver a tu fila',
+  finish: 'La fila está recogida',
+  handBack: 'Devolverla así',
+}
