@@ -5,6 +5,7 @@ import type { ReactNode } from 'react'
 import { callKindOf } from '../call/call-kinds'
 import { treeNumber } from '../tree/tree-number'
 import type { ScreenName } from './screen-paths'
+import { screensAfterPruning } from './screens-after-pruning'
 
 /** What an address says beyond which screen it is. */
 export type Said = { id: string; query: URLSearchParams }
@@ -15,6 +16,7 @@ export type Draw = (said: Said) => ReactNode
 export type Screen = { gate: 'crew' | 'lead'; load: () => Promise<Draw> }
 
 export const screens: Record<ScreenName, Screen> = {
+  ...screensAfterPruning,
   home: {
     gate: 'crew',
     load: async () => {
@@ -85,13 +87,6 @@ export const screens: Record<ScreenName, Screen> = {
     load: async () => {
       const { FlagScreen } = await import('../tree/FlagScreen')
       return ({ id }) => <FlagScreen no={treeNumber(id)} />
-    },
-  },
-  haul: {
-    gate: 'crew',
-    load: async () => {
-      const { HaulScreen } = await import('../brush/HaulScreen')
-      return () => <HaulScreen />
     },
   },
   // when something is wrong
@@ -167,20 +162,6 @@ export const screens: Record<ScreenName, Screen> = {
     load: async () => {
       const { GiveBriefingScreen } = await import('../shift/GiveBriefingScreen')
       return () => <GiveBriefingScreen />
-    },
-  },
-  brush: {
-    gate: 'lead',
-    load: async () => {
-      const { BrushScreen } = await import('../brush/BrushScreen')
-      return () => <BrushScreen />
-    },
-  },
-  lookOver: {
-    gate: 'lead',
-    load: async () => {
-      const { LookOverScreen } = await import('../look-over/LookOverScreen')
-      return () => <LookOverScreen />
     },
   },
   board: {

@@ -2,9 +2,9 @@
 
 import * as shape from '@/lib/util/shape'
 
+import { argsAfterPruning } from './args-after-pruning'
 import {
   briefingChange,
-  brushGoes,
   callKind,
   claimKind,
   dateOnly,
@@ -18,7 +18,6 @@ import {
   orNull,
   part,
   purpose,
-  reopenReason,
   role,
   roundKind,
   severity,
@@ -185,20 +184,7 @@ export const commandArgs = {
   end_claim: shape.object({ claim: id, howReached: text, share: orNull(number) }),
   undo_tree: shape.object({ tree: number }),
 
-  take_brush: shape.object({ block: number, row: number, helpers: people }),
-  finish_brush: shape.object({ claim: id, trees: shape.array(number) }),
-  mark_brush: shape.object({ trees: shape.array(number), hauled: shape.boolean }),
-  direct_brush: shape.object({
-    block: number,
-    rows: shape.array(number),
-    goes: orNull(brushGoes),
-  }),
-  look_over: shape.object({
-    tree: number,
-    result: shape.oneOf(['passed', 'reopened']),
-    reason: orNull(reopenReason),
-    note,
-  }),
+  ...argsAfterPruning,
 
   flag_tree: shape.object({
     tree: number,

@@ -166,10 +166,10 @@ describe.each(engines)('hauling brush on $name', ({ open }) => {
     const { command: claim } = await bo.must('take_brush', row1)
     await lead.must('write_briefing', { shift, topics: [{ code: 'wind' }], change: 'come_down' })
 
-    expect(codesOf(await ann.send('join_tree', { claim }))).toEqual(['briefing_not_signed'])
+    expect(codesOf(await ann.send('join_tree', { claim }))).toContain('briefing_not_signed')
     await bo.must('finish_brush', { claim, trees: [3] })
 
-    expect(codesOf(await bo.send('take_brush', row1))).toEqual(['briefing_not_signed'])
+    expect(codesOf(await bo.send('take_brush', row1))).toContain('briefing_not_signed')
   })
 
   test('helpers go, the holder hands over; who was never there gives nothing back', async () => {
