@@ -205,10 +205,10 @@ export const doors: Record<string, Use[]> = {
     {
       as: 'with a reason for each',
       right: 'lead',
-      args: ({ person, claim }) => ({
+      args: ({ person, claim, brush }) => ({
         p_why: {
           people: Object.fromEntries(Object.values(person).map((id) => [id, 'went home'])),
-          claims: { [claim]: 'dusk' },
+          claims: { [claim]: 'dusk', [brush]: 'dusk' },
           tools: { 1: 'in the van', 2: 'in the van', 3: 'in the van' },
         },
       }),
