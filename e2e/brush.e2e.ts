@@ -24,7 +24,8 @@ test('a volunteer hauls a row instead of a tree, another joins, and the lead see
   await lee.goto(routes.brush())
   const row = lee.getByRole('button', { name: /^Row A 1/ })
   await expect(row).toContainText('under 3 trees')
-  await lee.getByRole('radio', { name: 'burn', exact: true }).check({ force: true })
+  await lee.getByText('burn', { exact: true }).tap()
+  await expect(row).toContainText('burn')
 
   await ann.goto(routes.nextTree())
   await ann.getByRole('link', { name: 'Haul brush instead' }).tap()
