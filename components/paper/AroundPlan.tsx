@@ -8,6 +8,7 @@ import { useLeadWords } from '../crew/use-lead-words'
 import { useFormat } from '../layout/use-format'
 import type { TreeFacts } from '../tree/use-tree'
 import { radiusOf, scaleOf } from './around-plan'
+import { usePlaces } from './use-places'
 
 /** Half the width of the drawing. */
 const half = 100
@@ -17,12 +18,13 @@ export function AroundPlan({ facts, keepOutM }: { facts: TreeFacts; keepOutM: nu
   const { referral } = useLeadWords()
   const format = useFormat()
   const ground = useSelect((view) => view.ground)
+  const places = usePlaces()
   const { tree, block, tag } = facts
   const radiusM = radiusOf(keepOutM, Math.max(block.rowSpacingM, block.treeSpacingM))
   // The corners are seen too.
   const around = useMemo(
-    () => treesAround(tree, block, ground.trees.values(), radiusM * Math.SQRT2),
-    [tree, block, ground, radiusM]
+    () => treesAround(tree, { block, trees: ground.trees.values(), places }, radiusM * Math.SQRT2),
+    [tree, block, ground, places, radiusM]
   )
   const perM = half / radiusM
   const scaleM = scaleOf(radiusM)

@@ -15,6 +15,7 @@ import { ArboristLines } from './ArboristLines'
 import { AroundPlan } from './AroundPlan'
 import { inMinutes } from './in-minutes'
 import { PaperPhoto } from './PaperPhoto'
+import { usePlaces } from './use-places'
 import './referral.css'
 
 /** As many as leave room for the arborist's lines. */
@@ -61,16 +62,18 @@ function Place({ facts: { tree, block, cultivar } }: { facts: TreeFacts }) {
   const { referral } = useLeadWords()
   const format = useFormat()
   const access = useSelect((view) => view.emergency?.access)
+  const placed = usePlaces().get(tree.no)
   const { help } = words
   return (
     <>
       <Line term={referral.where}>{referral.rowAndTree(block.name, tree.row, tree.place)}</Line>
       <Line term={referral.coordinates}>
-        {tree.position ? (
+        {placed ? (
           <>
-            <b className="num">{inDegrees(tree.position)}</b>
+            <b className="num">{inDegrees(placed.position)}</b>
             <br />
-            {inMinutes(tree.position, help.compass)}
+            {inMinutes(placed.position, help.compass)}
+            {!placed.surveyed && <small>{referral.reckoned}</small>}
           </>
         ) : (
           referral.notSurveyed

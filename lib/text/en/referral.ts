@@ -19,6 +19,7 @@ export const referral = {
   rowAndTree: (block: string, row: number, place: number) =>
     `${block}, row ${row}, tree ${place} of the row`,
   coordinates: 'Coordinates',
+  reckoned: 'Reckoned from the corner of the block, some metres either way.',
   notSurveyed: 'Nobody has measured this tree. Go by block, row and tree.',
   access: 'Access',
   noAccess: 'Not written on the emergency card.',

@@ -18,6 +18,7 @@ export const referral: typeof en = {
   where: 'Dónde',
   rowAndTree: (block, row, place) => `${block}, fila ${row}, árbol ${place} de la fila`,
   coordinates: 'Coordenadas',
+  reckoned: 'Calculado desde la esquina del bloque, con unos metros de error.',
   notSurveyed: 'Nadie ha medido dónde está. Guíate por bloque, fila y árbol.',
   access: 'Acceso',
   noAccess: 'No está escrito en la ficha de emergencia.',

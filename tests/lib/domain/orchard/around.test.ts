@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
 
-import { treesAround } from '@/lib/domain/orchard/around'
+import { placesOf, treesAround } from '@/lib/domain/orchard/around'
 import { degreesAndMinutes } from '@/lib/domain/orchard/degrees'
-import { step } from '@/lib/domain/orchard/distance'
+import { distanceM, step } from '@/lib/domain/orchard/distance'
 import type { Block, Tree } from '@/lib/domain/orchard/types'
 
 const block = { no: 1, rowSpacingM: 6, treeSpacingM: 5 } as Block
@@ -23,7 +23,8 @@ describe('treesAround', () => {
       tree(6, { row: 9, place: 3 }),
     ]
 
-    const around = treesAround(middle, block, [middle, ...others], 12)
+    const trees = [middle, ...others]
+    const around = treesAround(middle, { block, trees, places: placesOf(trees, [block]) }, 12)
 
     expect(around.northUp).toBe(false)
     expect(around.trees.map(({ tree, rightM, upM }) => [tree.no, rightM, upM])).toEqual([
@@ -38,13 +39,32 @@ describe('treesAround', () => {
     const north = tree(3, { position: step(home, 0, 5) })
     const notMeasured = tree(4, { row: 1, place: 2 })
 
-    const around = treesAround(middle, block, [middle, east, north, notMeasured], 10)
+    const trees = [middle, east, north, notMeasured]
+    const around = treesAround(middle, { block, trees, places: placesOf(trees, [block]) }, 10)
 
     expect(around.northUp).toBe(true)
     expect(around.trees.map(({ tree }) => tree.no)).toEqual([2, 3])
     expect(around.trees[0]?.rightM).toBeCloseTo(8, 3)
     expect(around.trees[0]?.upM).toBeCloseTo(0, 3)
     expect(around.trees[1]?.upM).toBeCloseTo(5, 3)
+  })
+})
+
+describe('placesOf', () => {
+  const known = { ...block, bearingDeg: 0, firstTree: home } as Block
+
+  test('reckons from the corner of a block whose bearing is known, and says so', () => {
+    const there = placesOf([tree(2, { row: 1, place: 3 })], [known]).get(2)
+
+    expect(there?.surveyed).toBe(false)
+    expect(there && distanceM(home, there.position)).toBeCloseTo(10, 3)
+  })
+
+  test.each([
+    ['a corner without a bearing', { ...known, bearingDeg: null }],
+    ['a bearing without a corner', { ...known, firstTree: null }],
+  ])('of %s it says nothing', (_, unknown) => {
+    expect(placesOf([tree(2, {})], [unknown]).size).toBe(0)
   })
 })
 
