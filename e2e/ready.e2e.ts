@@ -1,4 +1,11 @@
-import { expect, type Page, routes, test } from './support/test'
+import {
+  arriveAndConsent,
+  briefAsLead,
+  checkProtectionAndTake,
+  joinBy,
+  signBriefing,
+} from './support/getting-ready'
+import { expect, routes, test } from './support/test'
 
 test.use({ day: 'open' })
 
@@ -11,7 +18,7 @@ test('a newcomer who asks too early hears all that is missing, does each, and is
   await orchard.must('Lee', 'mark_big_cuts', { tree: 1 })
   const lee = await asPerson('Lee', { device: 'tablet' })
   const eve = await asNewcomer()
-  await join(eve, await orchard.link('Lee', { kind: 'join' }))
+  await joinBy(eve, await orchard.link('Lee', { kind: 'join' }), 'Eve')
 
   await eve.goto(routes.nextTree())
   const missing = eve.getByRole('list', { name: 'All that is missing' })
@@ -25,25 +32,10 @@ test('a newcomer who asks too early hears all that is missing, does each, and is
   ])
   await missing.getByRole('link', { name: /not counted in yet/ }).tap()
 
-  await eve.getByRole('button', { name: 'I am here' }).tap()
-  await eve.getByRole('link', { name: 'Read and agree' }).tap()
-  await eve.getByText('I have read this and agree').tap()
-  await eve.getByRole('button', { name: 'Agree', exact: true }).tap()
-  await lee.goto(routes.giveBriefing())
-  await lee.getByRole('checkbox', { name: 'Eve', exact: true }).check({ force: true })
-  await lee.getByRole('button', { name: 'I briefed this person' }).tap()
-  await eve.getByRole('link', { name: 'Open the briefing' }).tap()
-  await eve.getByRole('button', { name: 'Next topic' }).tap()
-  await eve.getByText('I heard it').tap()
-  await eve.getByRole('button', { name: 'Sign the briefing' }).tap()
-  await eve.getByRole('link', { name: 'Check protection' }).tap()
-  const looks = eve.getByRole('radio', { name: 'In order' })
-  await expect(looks).toHaveCount(5)
-  for (const look of await looks.all()) await look.check({ force: true })
-  await eve.getByRole('button', { name: 'Protection is in order' }).tap()
-  await eve.getByText('P7', { exact: true }).tap()
-  await looks.check({ force: true })
-  await eve.getByRole('button', { name: 'Take P7' }).tap()
+  await arriveAndConsent(eve)
+  await briefAsLead(lee, 'Eve')
+  await signBriefing(eve)
+  await checkProtectionAndTake(eve, 'P7')
 
   await eve.getByRole('link', { name: 'Go on without a saw' }).tap()
   await eve.getByRole('button', { name: 'Claim this tree' }).tap()
@@ -66,11 +58,3 @@ test('who speaks Spanish joins and gets ready in Spanish', async ({ orchard, asN
   await eva.getByRole('button', { name: 'Aceptar', exact: true }).tap()
   await expect(eva.getByText('Aceptado para esta temporada')).toBeVisible()
 })
-
-async function join(page: Page, link: string): Promise<void> {
-  await page.goto(link)
-  await page.getByRole('textbox', { name: 'Your name' }).fill('Eve')
-  await page.getByText('Adult', { exact: true }).tap()
-  await page.getByRole('button', { name: 'Join the crew' }).tap()
-  await expect(page).toHaveURL(routes.ready())
-}

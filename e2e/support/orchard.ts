@@ -99,6 +99,14 @@ export class Orchard {
     return routes.join(code)
   }
 
+  /** The tools that somebody has now. */
+  async toolsOf(name: PersonName): Promise<number[]> {
+    const { personId } = this.seatOf(name)
+    const { tools } = await snapshotOf(this.seatOf('Lee'))
+    const held = Object.entries(tools).filter(([, { heldBy }]) => heldBy === personId)
+    return held.map(([no]) => Number(no))
+  }
+
   /** What leads hear of one kind of event, the oldest first. */
   async heard(kind: string): Promise<Record<string, unknown>[]> {
     const lee = this.seatOf('Lee')
