@@ -18,6 +18,8 @@ function linesOf(view: View, { now, heardAt, quietMinutes }: DayClock) {
     now,
     heardAt,
     quietMinutes,
+    // Calls are said of their own.
+    isCalling: () => false,
     hazardBy: new Map(raised.map(({ raisedBy, tree }) => [raisedBy, tree])),
     toGo: () => 0,
     isReady: () => true,

@@ -60,6 +60,7 @@ function useCrewNote(line: CrewLine): string | undefined {
   const rowWords = useRowWords()
   const format = useFormat()
   const role = useSelect((view) => view.state?.people[line.personId]?.role)
+  if (need?.kind === 'call') return leadMap.needs.call
   if (need?.kind === 'hazard') return leadMap.needs.hazard
   if (need?.kind === 'quiet') return leadMap.needs.quiet(format.duration(need.minutes))
   if (need?.kind === 'long') return leadMap.needs.long

@@ -7,6 +7,7 @@ import type { Whereabouts } from '@/lib/hooks'
 export const longAtTreeMinutes = 45
 
 export type Need =
+  | { kind: 'call' }
   | { kind: 'hazard'; tree: number }
   | { kind: 'quiet'; minutes: number }
   | { kind: 'long' }
@@ -30,6 +31,8 @@ export type CrewFacts = {
   /** Whose phone was heard when; without a phone nobody is missed by it. Null: not asked yet. */
   heardAt: ReadonlyMap<string, Instant> | null
   quietMinutes: number
+  /** Who calls for help. */
+  isCalling: (personId: string) => boolean
   /** Who raised an arborist flag that is still open, and at which tree. */
   hazardBy: ReadonlyMap<string, number>
   toGo: (personId: string) => number
@@ -37,7 +40,7 @@ export type CrewFacts = {
   nameOf: (personId: string) => string
 }
 
-/** Hazards, then people not heard from, then long at one tree; then at a tree, free, on a break. */
+/** Calls for help, hazards, then people not heard from, then long at one tree; then at a tree, free, on a break. */
 export function crewInOrder(facts: CrewFacts): CrewLine[] {
   return facts.where
     .map((one) => ({
@@ -71,6 +74,7 @@ export function isAtWork({ tree, row }: Whereabouts): boolean {
 }
 
 function needOf(one: Whereabouts, facts: CrewFacts): Need | null {
+  if (facts.isCalling(one.personId)) return { kind: 'call' }
   const hazard = facts.hazardBy.get(one.personId)
   // Flagging ends the claim: until they have another tree they stand there and wait for a lead.
   if (hazard !== undefined && !isAtWork(one)) return { kind: 'hazard', tree: hazard }
@@ -88,7 +92,7 @@ function lastHeard(personId: string, { heardAt, now }: CrewFacts): LastHeard | n
   return at === undefined ? 'no_phone' : minutesSince(at, now)
 }
 
-const needRank = { hazard: 0, quiet: 1, long: 2 }
+const needRank = { call: -1, hazard: 0, quiet: 1, long: 2 }
 
 function rankOf(line: CrewLine): number {
   if (line.need) return needRank[line.need.kind]

@@ -27,6 +27,7 @@ export function useCrewLines(heard: Heard | null): CrewLine[] {
   )
   const people = useSelect((view) => view.state?.people)
   const state = useSelect((view) => view.state)
+  const calling = new Set(Object.values(state?.calls ?? {}).map(({ calledBy }) => calledBy))
   const dealt = useMemo(() => dealtTrees(state), [state])
   if (!now) return []
   // A lead who flags knows what to do next.
@@ -38,6 +39,7 @@ export function useCrewLines(heard: Heard | null): CrewLine[] {
     now,
     heardAt: heard,
     quietMinutes,
+    isCalling: (id) => calling.has(id),
     hazardBy: new Map(hazards.map(({ raisedBy, tree }) => [raisedBy, tree])),
     toGo: (id) => dealt.get(id) ?? 0,
     isReady: (id) => !notReady.includes(id),

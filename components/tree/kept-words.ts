@@ -2,6 +2,7 @@
 
 import type { Command } from '@/lib/events/commands'
 import type { Messages } from '@/lib/text/messages'
+import { callIcons } from '../call/call-kinds'
 import type { IconName } from '../ui/Icon'
 import { signWords } from './flag-words'
 
@@ -29,6 +30,12 @@ export function keptWords(words: Messages, command: Command, { tag, tool }: Kept
         detail: signWords(words, command.args.kind, sign),
       }
     }
+    case 'call_for_help':
+      return plain(callIcons[command.args.kind], kind.call(words.call.kinds[command.args.kind]))
+    case 'answer_call':
+      return plain('call', kind.answerCall)
+    case 'end_call':
+      return plain('call', kind.endCall)
     case 'add_photo':
       return plain(
         'camera',

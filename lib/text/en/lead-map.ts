@@ -38,6 +38,7 @@ export const leadMap = {
   learns: 'learns',
   rowOf: (block: string, row: number) => `Row ${block} ${row}`,
   needs: {
+    call: 'calls for help',
     hazard: 'flagged a hazard, has no tree',
     quiet: (duration: string) => `not heard for ${duration}`,
     long: 'at it for long',

@@ -25,6 +25,9 @@ export const unsent = {
   outOfTouch: (minutes: number) => `Out of touch for ${minutes} minutes.`,
   outOfTouchNote: 'Go where you can hear your lead, and tell somebody where you work.',
   kind: {
+    call: (what: string) => `Call for help: ${what}`,
+    answerCall: 'I am coming',
+    endCall: 'End of a call for help',
     claim: (tag: string) => `Claim on ${tag}`,
     finish: (tag: string) => `Tree ${tag} finished`,
     halfDone: (tag: string) => `Tree ${tag} left half done`,

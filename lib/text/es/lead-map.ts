@@ -37,6 +37,7 @@ export const leadMap: typeof en = {
   learns: 'aprende',
   rowOf: (block, row) => `Fila ${block} ${row}`,
   needs: {
+    call: 'pide ayuda',
     hazard: 'marcó un peligro, sin árbol',
     quiet: (duration) => `sin noticias desde hace ${duration}`,
     long: 'lleva mucho',

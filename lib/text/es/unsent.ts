@@ -24,6 +24,9 @@ export const unsent: typeof en = {
   outOfTouch: (minutes) => `Sin contacto desde hace ${minutes} minutos.`,
   outOfTouchNote: 'Ve adonde oigas a tu jefe de cuadrilla y di a alguien dónde trabajas.',
   kind: {
+    call: (what) => `Llamada de ayuda: ${what}`,
+    answerCall: 'Voy',
+    endCall: 'Fin de una llamada de ayuda',
     claim: (tag) => `Toma de ${tag}`,
     finish: (tag) => `Árbol ${tag} terminado`,
     halfDone: (tag) => `Árbol ${tag} dejado a medias`,

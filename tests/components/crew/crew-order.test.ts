@@ -24,6 +24,7 @@ function facts(where: Whereabouts[], some: Partial<CrewFacts> = {}): CrewFacts {
     now,
     heardAt: new Map(),
     quietMinutes: 15,
+    isCalling: () => false,
     hazardBy: new Map(),
     toGo: () => 0,
     isReady: () => true,
@@ -32,7 +33,7 @@ function facts(where: Whereabouts[], some: Partial<CrewFacts> = {}): CrewFacts {
   }
 }
 
-test('who needs somebody comes first: hazards, the quiet, the long, then trees, the free, breaks', () => {
+test('who needs somebody comes first: calls, hazards, the quiet, the long, then trees, the free, breaks', () => {
   const where = [
     person('break', { state: 'break' }),
     person('free'),
@@ -40,15 +41,18 @@ test('who needs somebody comes first: hazards, the quiet, the long, then trees, 
     person('long', { tree: 2, part: 'holder', since: minutesAgo(60) }),
     person('quiet', { tree: 3, part: 'holder' }),
     person('hazard'),
+    person('calling', { tree: 4, part: 'holder' }),
   ]
   const lines = crewInOrder(
     facts(where, {
       heardAt: new Map([['quiet', minutesAgo(20)]]),
+      isCalling: (id) => id === 'calling',
       hazardBy: new Map([['hazard', 9]]),
     })
   )
 
   expect(lines.map(({ personId }) => personId)).toEqual([
+    'calling',
     'hazard',
     'quiet',
     'long',
@@ -56,7 +60,7 @@ test('who needs somebody comes first: hazards, the quiet, the long, then trees, 
     'free',
     'break',
   ])
-  expect(lines[1]?.need).toEqual({ kind: 'quiet', minutes: 20 })
+  expect(lines[2]?.need).toEqual({ kind: 'quiet', minutes: 20 })
 })
 
 test('without a phone nobody is missed by it', () => {

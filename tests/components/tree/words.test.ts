@@ -56,6 +56,12 @@ describe('what is kept', () => {
     expect(writtenIn(finish)).toBeNull()
   })
 
+  test('a call for help says what for, with the words that were written', () => {
+    const call = commandOf('call_for_help', { kind: 'tool', note: 'the saw sticks' }, whose)
+    expect(keptWords(en, call, kept).title).toBe('Call for help: A tool')
+    expect(writtenIn(call)).toBe('the saw sticks')
+  })
+
   test('half done and not begun are told apart', () => {
     const left = (share: number | null) =>
       keptWords(en, commandOf('release_tree', { tree: 14, share }, whose), kept).title

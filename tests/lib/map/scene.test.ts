@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { step } from '@/lib/domain/orchard/distance'
 import { type Arrow, treeTowards } from '@/lib/map/focus'
 import { looksOf } from '@/lib/map/looks'
+import { bubblesOf } from '@/lib/map/people'
 import { rowLabels } from '@/lib/map/row-labels'
 import { type Scene, sceneOf } from '@/lib/map/scene'
 import { tappedAt } from '@/lib/map/tapped'
@@ -203,6 +204,28 @@ describe('a change of looks', () => {
     expect([...looks.people().values()]).toEqual([['AB']])
     expect(looks.take(new Map())).toBeNull()
     expect(looks.people().size).toBe(0)
+  })
+
+  test('to somebody who calls for help paints everything, for two rings around their bubble', () => {
+    const looks = looksOf(scene)
+    looks.take(new Map([[1, { ...plain, initials: ['AB', 'CD'] }]]))
+
+    expect(
+      looks.take(new Map([[1, { ...plain, initials: ['AB', 'CD'], calling: ['CD'] }]]))
+    ).toBeNull()
+    const view = viewOf(scene, 60)
+    const bubbles = bubblesOf(scene, looks.people(), {
+      view,
+      sizes: sizesAt(scene, view),
+      markAt: looks.markAt,
+      calling: looks.calling(),
+    })
+    expect(bubbles.map(({ initials, isCalling }) => [initials, isCalling ?? false])).toEqual([
+      ['AB', false],
+      ['CD', true],
+    ])
+    looks.take(new Map())
+    expect(looks.calling().size).toBe(0)
   })
 
   test('shows a disease flag as a badge where another mark stands in front', () => {
