@@ -47,9 +47,10 @@ begin
       'joinedBy', added.by_person_id, 'lastTree', last.tree_no)), '{}')
     from public.people p
     left join lateral (
-      select l.heard_at, l.heard_head from public.logins l
-      where l.orchard_id = p_orchard and l.person_id = p.id and l.ended_at is null and l.heard_at is not null
-      order by l.heard_at desc limit 1) heard on true
+      -- Whoever opened a link was heard then.
+      select coalesce(l.heard_at, l.linked_at) as heard_at, l.heard_head from public.logins l
+      where l.orchard_id = p_orchard and l.person_id = p.id and l.ended_at is null
+      order by 1 desc limit 1) heard on true
     left join lateral (
       select c.tree_no from public.claim_people cp join public.claims c on c.id = cp.claim_id
       where cp.person_id = p.id and c.tree_no is not null

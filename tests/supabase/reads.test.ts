@@ -113,6 +113,7 @@ describe.each(engines)('reading on $name', ({ open }) => {
 
   test('leads see who was heard when, without an event', async () => {
     const { lead, ann, bo } = await readyCrew(db)
+    const { command: di } = await lead.must('add_person', { name: 'Di' })
     const before = await snapshotOf(lead)
 
     const beat = await ann.read('heartbeat', { person: ann.id, head: 3 })
@@ -127,7 +128,9 @@ describe.each(engines)('reading on $name', ({ open }) => {
     })
     expect(people).toMatchObject({
       [ann.id]: { phone: null, heardAt: expect.any(String), heardHead: 3, joinedBy: lead.id },
-      [bo.id]: { heardAt: null },
+      // Since the link was opened nothing was heard, but there is a phone.
+      [bo.id]: { heardAt: expect.any(String), heardHead: null },
+      [di]: { heardAt: null },
     })
     expect((await snapshotOf(lead)).head).toBe(before.head)
   })
