@@ -6901,6 +6901,26 @@ begin
 end $function$;
 grant execute on function take_tool(uuid,uuid,uuid,integer,text[]) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.tool_faults(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  return (
+    select coalesce(jsonb_object_agg(t.no, jsonb_build_object('failed', last.failed_items, 'note', last.note,
+      'by', last.checked_by, 'at', private.instant(last.checked_at))), '{}')
+    from public.tools t
+    join lateral (
+      select * from public.tool_checks c where c.orchard_id = p_orchard and c.tool_no = t.no
+      order by c.checked_at desc limit 1) last on true
+    where t.orchard_id = p_orchard and t.state = 'failed');
+end $function$;
+comment on function tool_faults(uuid) is 'Why each tool that is out of use is so: what was ticked and written at its last check.';
+grant execute on function tool_faults(uuid) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.tree_notes(p_orchard uuid, p_tree integer)
  RETURNS jsonb
  LANGUAGE plpgsql

@@ -21,6 +21,7 @@ function linesOf(view: View, { now, heardAt, quietMinutes }: DayClock) {
     // Calls are said of their own.
     isCalling: () => false,
     hazardBy: new Map(raised.map(({ raisedBy, tree }) => [raisedBy, tree])),
+    lackOf: () => null,
     toGo: () => 0,
     isReady: () => true,
     nameOf: (id) => view.names[id] ?? '',

@@ -61,6 +61,8 @@ function useCrewNote(line: CrewLine): string | undefined {
   const format = useFormat()
   const role = useSelect((view) => view.state?.people[line.personId]?.role)
   if (need?.kind === 'call') return leadMap.needs.call
+  if (need?.kind === 'alone') return leadMap.needs.alone
+  if (need?.kind === 'minor_alone') return leadMap.needs.minorAlone
   if (need?.kind === 'hazard') return leadMap.needs.hazard
   if (need?.kind === 'quiet') return leadMap.needs.quiet(format.duration(need.minutes))
   if (need?.kind === 'long') return leadMap.needs.long

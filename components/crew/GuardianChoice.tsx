@@ -11,12 +11,14 @@ import { useLeadWords } from './use-lead-words'
 
 type GuardianChoiceProps = {
   value: string | null
+  /** Nobody answers for themselves. */
+  not?: string
   onChange: (personId: string) => void
   fault?: string | undefined
 }
 
 /** The adult who answers for a minor; who is here comes first. */
-export function GuardianChoice({ value, onChange, fault }: GuardianChoiceProps) {
+export function GuardianChoice({ value, not, onChange, fault }: GuardianChoiceProps) {
   const { people: text } = useLeadWords()
   const nameOf = useNameOf()
   const name = useId()
@@ -24,18 +26,20 @@ export function GuardianChoice({ value, onChange, fault }: GuardianChoiceProps) 
   return (
     <div>
       <ChoiceGroup label={text.guardian} as="picks">
-        {adults.map((id) => (
-          <Pick
-            key={id}
-            type="radio"
-            low
-            name={name}
-            checked={id === value}
-            onChange={() => onChange(id)}
-          >
-            {nameOf(id)}
-          </Pick>
-        ))}
+        {adults
+          .filter((id) => id !== not)
+          .map((id) => (
+            <Pick
+              key={id}
+              type="radio"
+              low
+              name={name}
+              checked={id === value}
+              onChange={() => onChange(id)}
+            >
+              {nameOf(id)}
+            </Pick>
+          ))}
       </ChoiceGroup>
       <p className="small">{text.guardianNote}</p>
       {fault && <Why tone="wrong">{fault}</Why>}

@@ -2,7 +2,7 @@
 
 import { useState } from 'react'
 
-import { useNow, useSend } from '@/lib/hooks'
+import { useNow, useSelect, useSend } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
@@ -13,6 +13,7 @@ import { Tag } from '../ui/Tag'
 import { AskedNote } from './AskedNote'
 import type { OpenClaim } from './claims'
 import { HalfDoneFor } from './HalfDoneFor'
+import { HandOn } from './HandOn'
 import { useAsk } from './use-ask'
 import { useLeadWords } from './use-lead-words'
 import { workArgsFor } from './work-args-for'
@@ -32,6 +33,8 @@ export function HeldFor({ id, name, claim }: HeldForProps) {
   const send = useSend()
   const now = useNow(30_000)
   const [isHalf, setIsHalf] = useState(false)
+  const [isHandingOn, setIsHandingOn] = useState(false)
+  const isMe = useSelect((view) => view.me?.personId === id)
   const { asked, ask } = useAsk()
   const { tree } = claim
   if (tree === null) return null
@@ -53,6 +56,11 @@ export function HeldFor({ id, name, claim }: HeldForProps) {
               {text.finish(tag)}
             </Button>
             <Button onPress={() => setIsHalf(true)}>{text.halfDone}</Button>
+            {!isMe && (
+              <Button icon="send" onPress={() => setIsHandingOn(true)}>
+                {text.handOn}
+              </Button>
+            )}
           </>
         )}
         {!isHolder && (
@@ -62,6 +70,9 @@ export function HeldFor({ id, name, claim }: HeldForProps) {
         )}
         <ButtonLink href={routes.map(tree)}>{text.seeTree}</ButtonLink>
       </div>
+      {isHandingOn && (
+        <HandOn claim={claim} id={id} name={name} tag={tag} onClose={() => setIsHandingOn(false)} />
+      )}
       <HalfDoneFor
         open={isHalf}
         id={id}

@@ -8,28 +8,31 @@ import { Banner, Banners } from '../layout/Banner'
 import { stillUp } from '../shift/briefed'
 import { StillUpBanner } from '../shift/StillUpBanner'
 import { ButtonLink } from '../ui/ButtonLink'
+import { NotFoundBanner } from './NotFoundBanner'
 import { useLeadWords } from './use-lead-words'
 
 /** A stop in force, a lost signal and a silent device, above whatever a lead is doing. */
-export function LeadBanners() {
+export function LeadBanners({ hideStop }: { hideStop: boolean }) {
   const { leadMap } = useLeadWords()
-  const isStopped = useSelect((view) => stopInForce(view) !== null)
+  const isStopped = useSelect((view) => stopInForce(view) !== null) && !hideStop
   const isOffline = useSelect((view) => view.signal === 'no_signal')
   const hasShift = useSelect((view) => openShiftOf(view) !== null)
   const isSilent = useSound() !== 'on' && hasShift
   const isUp = useSelect((view) => stillUp(view).length > 0)
-  if (!isStopped && !isOffline && !isSilent && !isUp) return null
+  const isMissing = useSelect((view) => Object.keys(view.state?.notFound ?? {}).length > 0)
+  if (!isMissing && !isStopped && !isOffline && !isSilent && !isUp) return null
   return (
     <Banners>
       {isStopped && (
         <Banner
           tone="stop"
           icon="stop"
-          action={<ButtonLink href={routes.stopWork()}>{leadMap.toTheStop}</ButtonLink>}
+          action={<ButtonLink href={routes.headCount()}>{leadMap.toTheStop}</ButtonLink>}
         >
           {leadMap.stopInForce}
         </Banner>
       )}
+      <NotFoundBanner />
       <StillUpBanner />
       {isOffline && (
         <Banner tone="ink" icon="nobars">

@@ -31,11 +31,13 @@ type LeadScreenProps = {
   sideLabel?: string
   /** What is picked, at the thumbs. */
   deal?: ReactNode
+  /** The screen itself says that work is stopped. */
+  isAboutStop?: boolean
   children: ReactNode
 }
 
 /** Every screen of a lead or manager: the day, the ways between, and stop work at the top right. */
-export function LeadScreen({ here, ...frame }: LeadScreenProps) {
+export function LeadScreen({ here, isAboutStop = false, ...frame }: LeadScreenProps) {
   const { leadMap, calls } = useLeadWords()
   const { title, sub } = useShiftLine()
   // Outlives the call that it ended, since it then proposes an incident.
@@ -45,7 +47,7 @@ export function LeadScreen({ here, ...frame }: LeadScreenProps) {
     <>
       <WideFrame
         {...frame}
-        banners={<LeadBanners />}
+        banners={<LeadBanners hideStop={isAboutStop} />}
         // The screen of calls has them all already.
         band={here !== 'calls' && <CallBand onEnd={setEnding} />}
         bandLabel={calls.band}

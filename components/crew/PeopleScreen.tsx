@@ -3,8 +3,10 @@
 import { useState } from 'react'
 
 import { useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
 import { groupBy } from '@/lib/util/group-by'
 import { Button } from '../ui/Button'
+import { ButtonLink } from '../ui/ButtonLink'
 import { AddPerson } from './AddPerson'
 import { InviteLead } from './InviteLead'
 import { LeadScreen } from './LeadScreen'
@@ -15,7 +17,7 @@ import { useLeadWords } from './use-lead-words'
 
 /** Everybody in the crew: who can start, what the others lack; and the tools. */
 export function PeopleScreen() {
-  const { people: text } = useLeadWords()
+  const { people: text, count, cameIn } = useLeadWords()
   const lines = useSelect(peopleInOrder)
   const { ready, here } = useSelect(countReady)
   const isManager = useSelect((view) => view.state?.me.role === 'manager')
@@ -29,9 +31,17 @@ export function PeopleScreen() {
           <h1>{text.title}</h1>
           <p className="muted">{text.readyOf(ready, here)}</p>
         </div>
-        <Button icon="plus" onPress={() => setIsAdding(true)}>
-          {text.add}
-        </Button>
+        <div className="tree-buttons">
+          <ButtonLink icon="people" href={routes.headCount()}>
+            {count.title}
+          </ButtonLink>
+          <ButtonLink icon="clock" href={routes.cameIn()}>
+            {cameIn.link}
+          </ButtonLink>
+          <Button icon="plus" onPress={() => setIsAdding(true)}>
+            {text.add}
+          </Button>
+        </div>
       </div>
       {lines.length <= 1 && <p>{text.nobody}</p>}
       {groups.map((group) => (

@@ -1,12 +1,16 @@
 'use client'
 
+import { useState } from 'react'
+
 import { useNow, usePrivatePeople, useSelect } from '@/lib/hooks'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { useNameOf } from '../sync/use-refusal-words'
+import { Button } from '../ui/Button'
 import { Face } from '../ui/Face'
 import { Icon } from '../ui/Icon'
 import { minutesSince } from './crew-order'
+import { EditPerson } from './EditPerson'
 import { useLeadWords } from './use-lead-words'
 
 /** Who it is, whether their phone was heard, and how to call them. */
@@ -14,6 +18,7 @@ export function PersonHead({ id, name }: { id: string; name: string }) {
   const { things } = useWords()
   const { people: text } = useLeadWords()
   const nameOf = useNameOf()
+  const [isEditing, setIsEditing] = useState(false)
   const role = useSelect((view) => view.state?.people[id]?.role ?? 'volunteer')
   const minor = useSelect((view) => view.state?.minors[id] ?? null)
   const heard = useHeardWords(id)
@@ -29,6 +34,10 @@ export function PersonHead({ id, name }: { id: string; name: string }) {
         <h1>{name}</h1>
         <p className="muted">{[things.role[role], underAge, heard].filter(Boolean).join(' · ')}</p>
       </div>
+      <Button icon="edit" label={text.edit(name)} onPress={() => setIsEditing(true)}>
+        {text.editShort}
+      </Button>
+      {isEditing && <EditPerson id={id} name={name} onClose={() => setIsEditing(false)} />}
       {phone !== null && (
         <a className="btn" href={`tel:${phone.replaceAll(/[^+\d]/g, '')}`}>
           <Icon name="call" />

@@ -30,7 +30,10 @@ export function PersonRow({ line: { id, group, lacks } }: { line: PersonLine }) 
   const canArrive = useSelect((view) =>
     Object.values(view.state?.shifts ?? {}).some((shift) => shift.state === 'open')
   )
-  const lacking = group === 'notReady' ? text.missing(format.list(lackWords(text, lacks))) : null
+  const lacking =
+    group === 'notReady' || group === 'late'
+      ? text.missing(format.list(lackWords(text, lacks)))
+      : null
   const { asked, ask } = useAsk()
   const send = useSend()
 
@@ -38,7 +41,7 @@ export function PersonRow({ line: { id, group, lacks } }: { line: PersonLine }) 
     <li>
       <div className="person-row">
         <a className="item" href={routes.person(id)}>
-          <Face name={name} kind={group === 'notReady' ? 'ink' : 'plain'} />
+          <Face name={name} kind={lacking ? 'ink' : 'plain'} />
           <span className="grow">
             <b>{name}</b>
             <span className="small">

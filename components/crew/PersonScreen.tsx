@@ -13,6 +13,7 @@ import { PersonPapers } from './PersonPapers'
 import { PersonSkills } from './PersonSkills'
 import { PersonTools } from './PersonTools'
 import { PersonTree } from './PersonTree'
+import { RecoveryCode } from './RecoveryCode'
 import { RemovePerson } from './RemovePerson'
 import { useLeadWords } from './use-lead-words'
 
@@ -21,6 +22,8 @@ export function PersonScreen({ id }: { id: string }) {
   const { people: text } = useLeadWords()
   const name = useNameOf()(id)
   const isKnown = useSelect((view) => view.state?.people[id] !== undefined)
+  const isManager = useSelect((view) => view.state?.me.role === 'manager')
+  const isManagers = useSelect((view) => view.state?.people[id]?.role === 'manager')
   const isMe = useSelect((view) => view.me?.personId === id)
 
   return (
@@ -40,6 +43,7 @@ export function PersonScreen({ id }: { id: string }) {
               <PersonTools id={id} name={name} />
               <PersonSkills id={id} name={name} />
               <PersonDevice id={id} name={name} />
+              {isManager && isManagers && <RecoveryCode id={id} name={name} />}
             </div>
             {isMe ? (
               <p className="small">{text.notYourself}</p>

@@ -5,12 +5,14 @@ import { useState } from 'react'
 import type { Skill } from '@/lib/events/state'
 import { useNow, useSelect, useSend } from '@/lib/hooks'
 import { capitalised } from '@/lib/text/species'
+import { dayIn } from '@/lib/util/day-in'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { Panel } from '../ui/Panel'
 import { AskedNote } from './AskedNote'
 import { GrantSkill } from './GrantSkill'
+import { skillHolds } from './skill-until'
 import { useAsk } from './use-ask'
 import { useLeadWords } from './use-lead-words'
 
@@ -71,13 +73,15 @@ export function PersonSkills({ id, name }: { id: string; name: string }) {
 function useUntilWords(): (until: string | null | undefined) => string {
   const { people: text } = useLeadWords()
   const format = useFormat()
-  const now = useNow(3_600_000)
+  const now = useNow(60_000)
+  const timeZone = useSelect((view) => view.state?.orchard.timeZone ?? 'UTC')
   return (until) => {
-    if (until === undefined) return text.notGranted
-    if (until === null) return `${text.granted}, ${text.noEnd}`
+    const holds = skillHolds(until, now === null ? '' : dayIn(timeZone, now))
+    if (holds === 'not_granted') return text.notGranted
+    if (holds === 'no_end') return `${text.granted}, ${text.noEnd}`
     // Noon is that day in every time zone an orchard could be in.
-    const day = new Date(`${until}T12:00:00Z`)
-    const isOver = now !== null && now.getTime() - day.getTime() > 36 * 3_600_000
-    return `${isOver ? text.ranOut : text.granted}, ${text.untilDate(format.date(day))}`
+    const last = text.untilDate(format.date(new Date(`${until}T12:00:00Z`)))
+    const word = { holds: text.granted, ends_soon: text.endsSoon, ran_out: text.ranOut }[holds]
+    return `${word}, ${last}`
   }
 }

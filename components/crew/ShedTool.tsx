@@ -12,6 +12,7 @@ import { Icon } from '../ui/Icon'
 import { ListItem } from '../ui/List'
 import { AskedNote } from './AskedNote'
 import { FailTool } from './FailTool'
+import { ToolFault } from './ToolFault'
 import type { NumberedTool } from './tools-in-order'
 import { useAsk } from './use-ask'
 import { useLeadWords } from './use-lead-words'
@@ -45,6 +46,7 @@ export function ShedTool({ tool }: { tool: NumberedTool }) {
           closeLabel={common.close}
         >
           <p>{[...faults, where].filter(Boolean).join(', ')}</p>
+          {!fit && <ToolFault no={no} />}
           <AskedNote asked={asked} />
           {heldBy !== null && (
             <Button

@@ -11,6 +11,10 @@ export type Need =
   | { kind: 'hazard'; tree: number }
   | { kind: 'quiet'; minutes: number }
   | { kind: 'long' }
+  /** Alone at a tree that takes two. */
+  | { kind: 'alone' }
+  /** Under age, and the adult who answers for them is not here. */
+  | { kind: 'minor_alone' }
 
 /** Minutes since the phone was heard, or that there is none. */
 export type LastHeard = number | 'no_phone'
@@ -35,12 +39,13 @@ export type CrewFacts = {
   isCalling: (personId: string) => boolean
   /** Who raised an arborist flag that is still open, and at which tree. */
   hazardBy: ReadonlyMap<string, number>
+  lackOf: (personId: string) => 'alone' | 'minor_alone' | null
   toGo: (personId: string) => number
   isReady: (personId: string) => boolean
   nameOf: (personId: string) => string
 }
 
-/** Calls for help, hazards, then people not heard from, then long at one tree; then at a tree, free, on a break. */
+/** Calls for help, who is alone at a tree that takes two, hazards, people not heard from, long at one tree; then the rest. */
 export function crewInOrder(facts: CrewFacts): CrewLine[] {
   return facts.where
     .map((one) => ({
@@ -75,6 +80,8 @@ export function isAtWork({ tree, row }: Whereabouts): boolean {
 
 function needOf(one: Whereabouts, facts: CrewFacts): Need | null {
   if (facts.isCalling(one.personId)) return { kind: 'call' }
+  const lack = facts.lackOf(one.personId)
+  if (lack !== null) return { kind: lack }
   const hazard = facts.hazardBy.get(one.personId)
   // Flagging ends the claim: until they have another tree they stand there and wait for a lead.
   if (hazard !== undefined && !isAtWork(one)) return { kind: 'hazard', tree: hazard }
@@ -92,10 +99,10 @@ function lastHeard(personId: string, { heardAt, now }: CrewFacts): LastHeard | n
   return at === undefined ? 'no_phone' : minutesSince(at, now)
 }
 
-const needRank = { call: -1, hazard: 0, quiet: 1, long: 2 }
+const needRank = { call: -1, alone: 0, minor_alone: 0, hazard: 1, quiet: 2, long: 3 }
 
 function rankOf(line: CrewLine): number {
   if (line.need) return needRank[line.need.kind]
-  if (line.state === 'break') return 5
-  return isAtWork(line) ? 3 : 4
+  if (line.state === 'break') return 6
+  return isAtWork(line) ? 4 : 5
 }

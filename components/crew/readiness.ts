@@ -17,6 +17,7 @@ export function lacksOf(view: View, personId: string): string[] {
 
 export const groups = [
   'waiting',
+  'late',
   'notReady',
   'readyGroup',
   'onBreak',
@@ -33,7 +34,16 @@ export function groupOf(view: View, personId: string): Group {
   if (!there) return 'notHere'
   if (person?.role === 'visitor') return 'visitors'
   if (there.state === 'break') return 'onBreak'
+  if (cameAfterBriefing(view, personId)) return 'late'
   return lacksOf(view, personId).length > 0 ? 'notReady' : 'readyGroup'
+}
+
+/** Others were told, and this one was not there. */
+function cameAfterBriefing({ state }: View, personId: string): boolean {
+  const briefed = state?.briefed ?? {}
+  return (
+    !briefed[personId]?.givenVersion && Object.values(briefed).some((one) => one.givenVersion > 0)
+  )
 }
 
 export type PersonLine = { id: string; group: Group; lacks: string[] }
@@ -49,10 +59,10 @@ export function peopleInOrder(view: View): PersonLine[] {
     )
 }
 
-/** How many who came to work can begin, at a tree or not. */
+/** How many who came to work can begin, at a tree or not. Who is on a break cannot. */
 export function countReady(view: View): { ready: number; here: number } {
   const crew = peopleInOrder(view).filter(({ group }) =>
-    ['notReady', 'readyGroup', 'onBreak'].includes(group)
+    ['late', 'notReady', 'readyGroup', 'onBreak'].includes(group)
   )
-  return { here: crew.length, ready: crew.filter(({ group }) => group !== 'notReady').length }
+  return { here: crew.length, ready: crew.filter(({ group }) => group === 'readyGroup').length }
 }

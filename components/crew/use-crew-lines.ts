@@ -2,7 +2,7 @@
 
 import { useMemo } from 'react'
 
-import { readinessOf, useNow, useSelect, type View, whoIsWhere } from '@/lib/hooks'
+import { lacksByPerson, readinessOf, useNow, useSelect, type View, whoIsWhere } from '@/lib/hooks'
 import { useNameOf } from '../sync/use-refusal-words'
 import { type CrewLine, crewInOrder } from './crew-order'
 import type { Heard } from './HeardEachMinute'
@@ -25,6 +25,7 @@ export function useCrewLines(heard: Heard | null): CrewLine[] {
       .map(({ personId }) => personId)
       .filter((id) => readinessOf(view, id).some(({ code }) => !isFine.includes(code)))
   )
+  const lacks = useSelect(lacksByPerson)
   const people = useSelect((view) => view.state?.people)
   const state = useSelect((view) => view.state)
   const calling = new Set(Object.values(state?.calls ?? {}).map(({ calledBy }) => calledBy))
@@ -41,6 +42,7 @@ export function useCrewLines(heard: Heard | null): CrewLine[] {
     quietMinutes,
     isCalling: (id) => calling.has(id),
     hazardBy: new Map(hazards.map(({ raisedBy, tree }) => [raisedBy, tree])),
+    lackOf: (id) => lacks.get(id)?.kind ?? null,
     toGo: (id) => dealt.get(id) ?? 0,
     isReady: (id) => !notReady.includes(id),
     nameOf,

@@ -3,12 +3,14 @@
 import dynamic from 'next/dynamic'
 import { Suspense } from 'react'
 
-import { openShiftOf, stopInForce, useNow, useSelect, type View } from '@/lib/hooks'
+import { myClaimLacks, openShiftOf, stopInForce, useNow, useSelect, type View } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { Banner, Banners } from '../layout/Banner'
 import { useStartWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 
+/** Comes with the first tree that is left to one. */
+const AloneBanner = dynamic(async () => (await import('./AloneBanner')).AloneBanner)
 /** Comes with the first call for help. */
 const CallBanners = dynamic(async () => (await import('../call/CallBanners')).CallBanners)
 
@@ -20,6 +22,7 @@ export function DayBanners({ hideStop, hideMyCalls }: { hideStop: boolean; hideM
   const { stop, ready, errors } = useStartWords()
   const isStopped = useSelect((view) => stopInForce(view) !== null)
   const hasCalls = useSelect((view) => Object.keys(view.state?.calls ?? {}).length > 0)
+  const lack = useSelect(myClaimLacks)
   const changed = useSelect(changedBriefing)
   const minutes = useMinutesOutOfTouch()
   const reloadWanted = useSelect((view) => view.reloadWanted)
@@ -34,6 +37,11 @@ export function DayBanners({ hideStop, hideMyCalls }: { hideStop: boolean; hideM
         >
           {stop.bannerStopped}
         </Banner>
+      )}
+      {lack && (
+        <Suspense fallback={null}>
+          <AloneBanner lack={lack} />
+        </Suspense>
       )}
       {hasCalls && (
         // Its words come with the words of the day, which a first screen has not fetched.

@@ -4,6 +4,7 @@ import type { ReactNode } from 'react'
 
 import { callKindOf } from '../call/call-kinds'
 import { treeNumber } from '../tree/tree-number'
+import { leadScreens } from './lead-screens'
 import type { ScreenName } from './screen-paths'
 import { screensAfterPruning } from './screens-after-pruning'
 
@@ -142,91 +143,7 @@ export const screens: Record<ScreenName, Screen> = {
       return () => <DeviceScreen />
     },
   },
-  // leads and managers
-  map: {
-    gate: 'lead',
-    load: async () => {
-      const { MapScreen } = await import('../crew/MapScreen')
-      return ({ query }) => <MapScreen tree={treeNumber(query.get('tree') ?? undefined)} />
-    },
-  },
-  shift: {
-    gate: 'lead',
-    load: async () => {
-      const { ShiftScreen } = await import('../shift/ShiftScreen')
-      return () => <ShiftScreen />
-    },
-  },
-  giveBriefing: {
-    gate: 'lead',
-    load: async () => {
-      const { GiveBriefingScreen } = await import('../shift/GiveBriefingScreen')
-      return () => <GiveBriefingScreen />
-    },
-  },
-  board: {
-    gate: 'lead',
-    load: async () => {
-      const { BoardScreen } = await import('../board/BoardScreen')
-      return () => <BoardScreen />
-    },
-  },
-  houseRules: {
-    gate: 'lead',
-    load: async () => {
-      const { HouseRulesScreen } = await import('../shift/HouseRulesScreen')
-      return () => <HouseRulesScreen />
-    },
-  },
-  flags: {
-    gate: 'lead',
-    load: async () => {
-      const { FlagsScreen } = await import('../flags/FlagsScreen')
-      return () => <FlagsScreen />
-    },
-  },
-  referral: {
-    gate: 'lead',
-    load: async () => {
-      const { ReferralScreen } = await import('../paper/ReferralScreen')
-      return ({ id }) => <ReferralScreen flags={id.split('+')} />
-    },
-  },
-  calls: {
-    gate: 'lead',
-    load: async () => {
-      const { CallsScreen } = await import('../call/CallsScreen')
-      return ({ query }) => <CallsScreen incidentOf={query.get('incident')} />
-    },
-  },
-  paper: {
-    gate: 'lead',
-    load: async () => {
-      const { PaperScreen } = await import('../paper/PaperScreen')
-      return () => <PaperScreen />
-    },
-  },
-  fromPaper: {
-    gate: 'lead',
-    load: async () => {
-      const { FromPaperScreen } = await import('../paper/FromPaperScreen')
-      return () => <FromPaperScreen />
-    },
-  },
-  person: {
-    gate: 'lead',
-    load: async () => {
-      const { PersonScreen } = await import('../crew/PersonScreen')
-      return ({ id }) => <PersonScreen id={id} />
-    },
-  },
-  people: {
-    gate: 'lead',
-    load: async () => {
-      const { PeopleScreen } = await import('../crew/PeopleScreen')
-      return () => <PeopleScreen />
-    },
-  },
+  ...leadScreens,
 }
 
 const loading = new Map<ScreenName, Promise<Draw>>()

@@ -40,6 +40,8 @@ export const screenPaths = {
   fromPaper: /^\/from-paper$/,
   person: /^\/people\/([^/]+)$/,
   people: /^\/people$/,
+  cameIn: /^\/came-in$/,
+  headCount: /^\/count$/,
 } as const satisfies Partial<Record<keyof typeof routes, RegExp>>
 
 export type ScreenName = keyof typeof screenPaths

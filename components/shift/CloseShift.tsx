@@ -6,14 +6,18 @@ import { useDraft, useSelect, useSend } from '@/lib/hooks'
 import { AskedNote } from '../crew/AskedNote'
 import { useAsk } from '../crew/use-ask'
 import { useLeadWords } from '../crew/use-lead-words'
+import { useFormat } from '../layout/use-format'
+import { useNameOf } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
 import { Panel } from '../ui/Panel'
 import { Why } from '../ui/Why'
 import { LeftGroup } from './LeftGroup'
+import { LookedFor } from './LookedFor'
 import {
   countWithoutWhy,
   type LeftKind,
   leftOpen,
+  lookedFor,
   noWhys,
   putDownFirst,
   type Whys,
@@ -36,8 +40,12 @@ export function CloseShift({ shiftId, isNext }: { shiftId: string; isNext: boole
   const { asked, ask } = useAsk()
   const leftWords = useLeftWords()
   const putDown = usePutDown()
+  const format = useFormat()
+  const nameOf = useNameOf()
+  const [writes, setWrites] = useState(true)
   const [isClosing, setIsClosing] = useState(false)
   const whys = withMe(draft.value, me, left, text.closing)
+  const missing = lookedFor(left, whys, text.whyPeople.lookedFor)
   const lacking = countWithoutWhy(left, whys)
   const kind = isNext ? 'call' : 'plain'
   const kinds: readonly LeftKind[] = ['people', 'claims', 'tools']
@@ -45,7 +53,12 @@ export function CloseShift({ shiftId, isNext }: { shiftId: string; isNext: boole
   const close = async () => {
     const known = putDownFirst(left, whys, text.whyClaims)
     for (const { claim, isFinished } of known) await putDown(claim, isFinished)
-    await ask(send('close_shift', { why: whysFor(left, whys) }), () => draft.drop())
+    await ask(send('close_shift', { why: whysFor(left, whys), notFound: missing }), () => {
+      void draft.drop()
+      if (missing.length === 0 || !writes) return
+      const note = text.lookedForWords(format.list(missing.map(nameOf)))
+      void send('write_incident', { kind: 'lost_person', note })
+    })
   }
 
   if (!isClosing)
@@ -76,6 +89,7 @@ export function CloseShift({ shiftId, isNext }: { shiftId: string; isNext: boole
             onWhy={(some) => draft.write({ ...whys, [one]: { ...whys[one], ...some } })}
           />
         ))}
+        <LookedFor people={missing} writes={writes} onWrites={setWrites} />
         <AskedNote asked={asked} />
         {lacking > 0 && <Why id={whyId}>{text.writeWhy(lacking)}</Why>}
         {lacking > 0 ? (

@@ -55,3 +55,8 @@ export function countWithoutWhy(left: Left, whys: Whys): number {
   const kinds: readonly LeftKind[] = ['people', 'claims', 'tools']
   return kinds.reduce((sum, kind) => sum + left[kind].length - Object.keys(said[kind]).length, 0)
 }
+
+/** Whom nobody found: of those who are not signed out, the ones of whom a lead says so. */
+export function lookedFor(left: Left, whys: Whys, word: string): string[] {
+  return left.people.filter((id) => whys.people[id] === word)
+}

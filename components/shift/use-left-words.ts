@@ -35,7 +35,7 @@ export function useLeftWords(): Record<LeftKind, (ids: readonly string[]) => Lef
   return {
     people: (ids) => ({
       title: text.notSignedOut(ids.length),
-      picks: text.whyPeople,
+      picks: Object.values(text.whyPeople),
       things: listed(ids, nameOf),
     }),
     claims: (ids) => ({

@@ -202,6 +202,18 @@ export const walks: readonly Walk[] = [
     },
   },
   {
+    of: 'a lead during a stop',
+    who: 'Lee',
+    device: 'tablet',
+    screens: async (orchard) => {
+      await orchard.must('Ann', 'claim_tree', { tree: 1 })
+      const stop = randomUUID()
+      await orchard.must('Bo', 'stop_work', { block: null, reason: null }, stop)
+      await orchard.must('Lee', 'answer_stop', { stop, answer: 'stopped' })
+      return [routes.headCount(), routes.stopWork()]
+    },
+  },
+  {
     of: 'a lead',
     who: 'Lee',
     device: 'tablet',
@@ -236,9 +248,14 @@ export const walks: readonly Walk[] = [
         routes.fromPaper(),
         { path: routes.fromPaper(), press: (words) => words.fromPaper.add },
         routes.people(),
+        routes.headCount(),
+        { path: routes.headCount(), press: (words) => words.count.countNow },
+        routes.cameIn(),
         { path: routes.people(), press: (words) => words.people.add },
         routes.person(orchard.idOf('Ann')),
         { path: routes.person(orchard.idOf('Ann')), press: (words) => words.people.remove },
+        { path: routes.person(orchard.idOf('Ann')), press: (words) => words.people.edit('Ann') },
+        { path: routes.person(orchard.idOf('Ann')), press: (words) => words.people.handOn },
       ]
     },
   },

@@ -5,6 +5,8 @@ import type { Event } from '@/lib/events/event'
 import * as shapes from '@/lib/events/shapes'
 import * as shape from '@/lib/util/shape'
 
+export * from './came-in'
+
 const { id, number, text, instant } = shapes
 
 const next = shape.optional(
@@ -111,6 +113,8 @@ export const privatePeople = shape.record(
     heardAt: shapes.orNull(instant),
     heardHead: shapes.orNull(number),
     joinedBy: shapes.orNull(id),
+    /** The last one of the open shift. */
+    lastTree: shapes.orNull(number),
   })
 )
 export type PrivatePeople = shape.Out<typeof privatePeople>

@@ -130,6 +130,12 @@ export function openBackend(where: BackendAddress, options: ClientOptions = {}) 
       return read({ name: 'read_photo', values }, shapes.photo)
     },
 
+    toolFaults: (orchardId: string) =>
+      read({ name: 'tool_faults', values: { p_orchard: orchardId } }, shapes.toolFaults),
+
+    cameIn: (orchardId: string) =>
+      read({ name: 'came_in', values: { p_orchard: orchardId } }, shapes.cameIn),
+
     calls: (orchardId: string) =>
       read({ name: 'read_calls', values: { p_orchard: orchardId } }, shapes.calls),
 

@@ -5,6 +5,7 @@ export * from '@/lib/state/brush'
 export * from '@/lib/state/calls'
 export * from '@/lib/state/come-down'
 export { newCommandId } from '@/lib/state/command-id'
+export * from '@/lib/state/company'
 export * from '@/lib/state/flags'
 export * from '@/lib/state/looking-over'
 export * from '@/lib/state/me'
@@ -13,6 +14,7 @@ export * from '@/lib/state/readiness'
 export type {
   Briefing,
   CallRead,
+  CameIn,
   FlagDetails,
   Incident,
   Invite,
@@ -34,6 +36,7 @@ export {
   type Reading,
   useBriefing,
   useCalls,
+  useCameIn,
   useFlagDetails,
   useIncidents,
   useMarkPhoto,
@@ -44,6 +47,7 @@ export {
   usePrivatePeople,
   useShiftRecord,
   useToLookOver,
+  useToolFaults,
   useTreeNotes,
 } from './use-read'
 export { usePhase, useSelect } from './use-select'

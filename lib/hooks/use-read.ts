@@ -9,6 +9,7 @@ import { openShiftOf } from '@/lib/state/me'
 import type {
   Briefing,
   CallRead,
+  CameIn,
   FlagDetails,
   Incident,
   MyFlag,
@@ -17,6 +18,7 @@ import type {
   Reads,
   ShiftRecord,
   ToLookOver,
+  ToolFaults,
   TreeNote,
 } from '@/lib/state/reads'
 
@@ -79,6 +81,22 @@ export function usePrivatePeople(): Reading<PrivatePeople> {
 }
 
 /** For leads: of this shift, with what was written. Read again whenever a call changes. */
+/** For leads. Read again when another tool is out of use. */
+export function useToolFaults(): Reading<ToolFaults> {
+  const out = useSelect((view) =>
+    Object.entries(view.confirmed?.tools ?? {})
+      .flatMap(([no, { fit }]) => (fit ? [] : [no]))
+      .join()
+  )
+  return useRead(`faults|${out}`, (reads) => reads.toolFaults())
+}
+
+export function useCameIn(): Reading<CameIn> {
+  // Whatever came in or was accepted is an event, and so the head is another.
+  const head = useSelect((view) => view.confirmed?.head ?? 0)
+  return useRead(`came-in|${head}`, (reads) => reads.cameIn())
+}
+
 export function useCalls(): Reading<CallRead[]> {
   const unsent = useSelect(incidentsUnsent)
   const version = useSelect((view) =>

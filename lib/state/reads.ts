@@ -3,6 +3,7 @@
 import type {
   Briefing,
   CallRead,
+  CameIn,
   FlagDetails,
   Incident,
   Invite,
@@ -11,6 +12,7 @@ import type {
   PrivatePeople,
   ShiftRecord,
   ToLookOver,
+  ToolFaults,
   TreeNote,
 } from '@/lib/data/answers'
 import type { Backend } from '@/lib/data/backend'
@@ -20,6 +22,7 @@ import type { Storage } from '@/lib/sync/ports'
 export type {
   Briefing,
   CallRead,
+  CameIn,
   FlagDetails,
   Incident,
   Invite,
@@ -28,6 +31,7 @@ export type {
   PrivatePeople,
   ShiftRecord,
   ToLookOver,
+  ToolFaults,
   TreeNote,
 }
 
@@ -41,6 +45,8 @@ export type Reads = {
   /** Telephone numbers are never kept on a device. */
   privatePeople: () => Promise<Outcome<PrivatePeople>>
   /** Nor is what somebody wrote of a person. */
+  cameIn: () => Promise<Outcome<CameIn>>
+  toolFaults: () => Promise<Outcome<ToolFaults>>
   calls: () => Promise<Outcome<CallRead[]>>
   incidents: () => Promise<Outcome<Incident[]>>
   toLookOver: () => Promise<Outcome<ToLookOver>>
@@ -63,6 +69,8 @@ export function readsOf(
     | 'photo'
     | 'treeNotes'
     | 'privatePeople'
+    | 'cameIn'
+    | 'toolFaults'
     | 'calls'
     | 'incidents'
     | 'toLookOver'
@@ -81,6 +89,8 @@ export function readsOf(
     markPhoto: (id) => kept(`photo|${id}`, () => backend.photo(orchardId, id)),
     treeNotes: (tree) => kept(`notes|${tree}`, () => backend.treeNotes(orchardId, tree)),
     privatePeople: () => backend.privatePeople(orchardId),
+    cameIn: () => backend.cameIn(orchardId),
+    toolFaults: () => backend.toolFaults(orchardId),
     calls: () => backend.calls(orchardId),
     incidents: () => backend.incidents(orchardId),
     notesOfRound: () => kept('notes-of-round', () => backend.notesOfRound(orchardId)),

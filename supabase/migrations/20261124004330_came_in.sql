@@ -1,4 +1,4 @@
--- What came in otherwise than by a claim, for a lead to look at; and the unsent work of who was put out.
+-- What only leads look at: what came in otherwise than by a claim, the unsent work of who was put out, why tools failed.
 
 create function private.bring_in_handed(p_c private.command, p_hand_in public.hand_ins, p_shift public.shifts, p_item jsonb) returns jsonb
 language plpgsql volatile set search_path = '' as $$
@@ -89,3 +89,19 @@ begin
 end $$;
 comment on function public.came_in is 'visits: work that came late, without a claim, or on a tree that was not theirs any more; of the last 14 days.';
 grant execute on function public.came_in to authenticated;
+
+create function public.tool_faults(p_orchard uuid) returns jsonb
+language plpgsql stable security definer set search_path = '' as $$
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  return (
+    select coalesce(jsonb_object_agg(t.no, jsonb_build_object('failed', last.failed_items, 'note', last.note,
+      'by', last.checked_by, 'at', private.instant(last.checked_at))), '{}')
+    from public.tools t
+    join lateral (
+      select * from public.tool_checks c where c.orchard_id = p_orchard and c.tool_no = t.no
+      order by c.checked_at desc limit 1) last on true
+    where t.orchard_id = p_orchard and t.state = 'failed');
+end $$;
+comment on function public.tool_faults is 'Why each tool that is out of use is so: what was ticked and written at its last check.';
+grant execute on function public.tool_faults to authenticated;

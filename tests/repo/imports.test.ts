@@ -12,6 +12,7 @@ const areas = [
   'components/board',
   'components/call',
   'components/brush',
+  'components/count',
   'components/crew',
   'components/day',
   'components/flags',

@@ -13,5 +13,6 @@ export const doorsOfPeople: Record<string, Use[]> = {
       outcome: { else: 'ok' },
     },
   ],
+  tool_faults: [{ right: 'reads-lead', args: () => ({}), outcome: { else: 'ok' } }],
   came_in: [{ right: 'reads-lead', args: () => ({}), outcome: { else: 'ok' } }],
 }

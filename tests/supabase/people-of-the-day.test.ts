@@ -236,6 +236,19 @@ describe.each(engines)('people of the day on $name', ({ open }) => {
     ])
   })
 
+  test('why a tool is out of use is for leads, until it is mended', async () => {
+    const { lead, ann } = await readyCrew(db)
+    const { body } = await lead.must('add_tool', { label: 'L1', kind: 'lopper' })
+    await ann.must('fail_tool', { tool: body.tool, failedItems: ['blade_tight'], note: 'Bent' })
+
+    expect(await lead.read('tool_faults')).toMatchObject({
+      [String(body.tool)]: { failed: ['blade_tight'], note: 'Bent', by: ann.id },
+    })
+    expect(await ann.read('tool_faults')).toMatchObject({ details: 'not_allowed' })
+    await lead.must('mend_tool', { tool: body.tool })
+    expect(await lead.read('tool_faults')).toEqual({})
+  })
+
   test('the last tree of everybody in this shift, for whoever looks for them', async () => {
     const { lead, ann, bo } = await readyCrew(db)
     const { command: claim } = await ann.must('claim_tree', { tree: 3 })

@@ -39,6 +39,8 @@ export const leadMap = {
   rowOf: (block: string, row: number) => `Row ${block} ${row}`,
   needs: {
     call: 'calls for help',
+    alone: 'alone at a tree that takes two',
+    minorAlone: 'under age, their adult is not here',
     hazard: 'flagged a hazard, has no tree',
     quiet: (duration: string) => `not heard for ${duration}`,
     long: 'at it for long',

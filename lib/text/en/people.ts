@@ -10,6 +10,7 @@ export const people = {
   back: 'All people',
 
   waiting: 'Waiting to be let in',
+  late: 'Arrived after the briefing',
   notReady: 'Something is missing',
   readyGroup: 'Can start, or at a tree',
   onBreak: 'On a break',
@@ -36,6 +37,13 @@ export const people = {
     no_tool_in_hand: 'tool',
     tool_failed: 'a fit tool',
     tool_not_clean: 'a clean tool',
+    stopped: 'a stop was in force',
+    shift_not_open: 'an open shift',
+    not_marked: 'the big cuts were not marked, nor “prunes alone”',
+    skill_missing: 'the skill it asks for',
+    two_people_needed: 'a second person',
+    no_saw_in_hand: 'a saw',
+    minor_ladder_saw: 'the age for a ladder or saw tree',
     stop_not_answered: 'answer to the stop',
   },
   noPhone: 'no phone',
@@ -125,6 +133,7 @@ export const people = {
   until: 'Until when?',
   untilHint: 'Empty: until somebody takes it back.',
   notGranted: 'Not granted',
+  endsSoon: 'Ends soon',
   ranOut: 'Ran out',
   notToYourself: 'Nobody grants a skill to themselves. Ask another lead.',
   endSkill: 'Take back',
@@ -137,6 +146,24 @@ export const people = {
   invite: 'Invite a lead',
   inviteNote: 'Works once, for 24 hours. Show it to that person only.',
   inviteButton: 'Make a link for a lead',
+
+  recovery: 'A way back in',
+  recoveryNote:
+    'If every device is lost or broken, this code brings you back as manager. Print it or write it down and lock it away. A new code ends the old one.',
+  recoveryOnce: 'It is shown once and kept nowhere here. Write it down now.',
+  makeRecovery: 'Make a recovery code',
+
+  edit: (name: string) => `Change what is written about ${name}`,
+  editShort: 'Change',
+  editTitle: (name: string) => `Change ${name}`,
+  editNoSignal: 'This needs signal: the phone number is not kept on this device.',
+  keepChanges: 'Keep it so',
+  minorNoLead: 'Somebody under age does not lead.',
+
+  handOn: 'Hand on',
+  handOnTitle: (tag: string) => `Hand on ${tag}`,
+  handOnTo: 'To whom?',
+  handOnNobody: 'Nobody without a tree is here.',
 
   remove: 'Remove from the orchard',
   removeTitle: (name: string) => `Remove ${name}?`,
@@ -169,6 +196,8 @@ export const people = {
   whatIsWrong: 'What is wrong?',
   failNote: 'In your own words',
   mend: 'It is mended and looked at',
+  failedBy: (name: string, day: string, time: string) =>
+    `Put out of use by ${name}, ${day}, ${time}:`,
   fail: 'Put out of use',
   sayWhatIsWrong: 'Tick what is wrong, or write it.',
 }

@@ -70,11 +70,17 @@ export const shift = {
   sayForAll: (count: number) => `The same for all ${count}`,
   writeWhy: (count: number) => plural(count, 'Say why for 1 more.', `Say why for ${count} more.`),
   closing: 'Closes the shift',
-  whyPeople: [
-    'Left without telling, seen going',
-    'Stays on the site',
-    'Nobody knows: being looked for',
-  ],
+  lookedFor: (names: string) => `${names}: nobody knows where.`,
+  lookedForNote:
+    'The search goes on when the shift is closed. It stays over every lead’s screen until somebody says that they are found.',
+  lookedForCard: 'Emergency card: whom to call',
+  lookedForIncident: 'Write it down as an incident',
+  lookedForWords: (names: string) => `Not found when the shift closed: ${names}`,
+  whyPeople: {
+    seenGoing: 'Left without telling, seen going',
+    stays: 'Stays on the site',
+    lookedFor: 'Nobody knows: being looked for',
+  },
   whyClaims: { half: 'Left half done', finished: 'Finished, not tapped', notBegun: 'Not begun' },
   whyTools: ['Taken home', 'Lies in the block', 'Lost'],
   notSignedOut: (count: number) =>

@@ -49,23 +49,14 @@ export const stop = {
   shoutToo: 'Shout it too, again and again, and have others pass it on.',
   phoneNote: 'The phone only counts who has stopped. It wakes nobody.',
   send: 'Stop all work',
+  where: 'Where?',
+  everywhere: 'Whole orchard',
+  sendBlock: (block: string) => `Stop work in ${block}`,
   sendNote: 'and count who has answered',
   noShift: 'No shift is open, so there is nobody to count. Give the signal all the same.',
   inForce: 'Work is stopped',
   waitForLead: 'Only a lead lets it go on. Wait at the meeting point.',
   notAnswered: (names: string) => `Not answered: ${names}.`,
-  silent: 'Not answered',
-  seen: 'Here',
-  seenPerson: (name: string) => `${name} is here`,
-  seenNote: 'Whom you see with your own eyes. Look for the others where they were.',
-  resume: 'Let work go on',
-  resumeWhy: 'Each answers again before the next tree.',
-  resumeEarly: (count: number) =>
-    plural(
-      count,
-      '1 person has not answered. Count everybody first.',
-      `${count} people have not answered. Count everybody first.`
-    ),
   bannerStopped: 'Work is stopped.',
   bannerSee: 'See',
   outOfTouch: (minutes: number) =>

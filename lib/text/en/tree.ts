@@ -125,6 +125,10 @@ export const tree = {
   holder: 'Holds it',
   buddy: 'In earshot',
   onlyYou: 'Only you',
+  aloneUp:
+    'You are alone at a tree that takes two. Come down, saw down, until somebody is with you. Your lead is told.',
+  minorAloneUp: (guardian: string | null) =>
+    `${guardian ?? 'The adult who answers for you'} is not on the site. Stop work and go to your lead.`,
   addHelper: 'Add a helper',
   addHelperWhy:
     'They open this tree on their own phone and tap “Help at this tree”. Without a phone, your lead adds them.',

@@ -38,6 +38,8 @@ export const leadMap: typeof en = {
   rowOf: (block, row) => `Fila ${block} ${row}`,
   needs: {
     call: 'pide ayuda',
+    alone: 'en solitario en un árbol para dos',
+    minorAlone: 'menor de edad, su adulto no está',
     hazard: 'marcó un peligro, sin árbol',
     quiet: (duration) => `sin noticias desde hace ${duration}`,
     long: 'lleva mucho',

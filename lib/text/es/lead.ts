@@ -3,6 +3,8 @@ import type { lead as en } from '../en/lead'
 import { board } from './board'
 import { brushRows } from './brush-rows'
 import { calls } from './calls'
+import { cameIn } from './came-in'
+import { count } from './count'
 import { daySoFar } from './day-so-far'
 import { flags } from './flags'
 import { fromPaper } from './from-paper'
@@ -33,6 +35,8 @@ export const lead: typeof en = {
   proposals,
   daySoFar,
   calls,
+  cameIn,
+  count,
   inventory,
   flags,
   houseRules,

@@ -9,6 +9,7 @@ export const people: typeof en = {
   back: 'Todas las personas',
 
   waiting: 'Esperan paso',
+  late: 'Llegaron después de la charla',
   notReady: 'Falta algo',
   readyGroup: 'Pueden empezar, o están en un árbol',
   onBreak: 'En pausa',
@@ -35,6 +36,13 @@ export const people: typeof en = {
     no_tool_in_hand: 'herramienta',
     tool_failed: 'una herramienta en buen estado',
     tool_not_clean: 'una herramienta limpia',
+    stopped: 'había una parada',
+    shift_not_open: 'un turno abierto',
+    not_marked: 'los cortes grandes sin marcar, ni “poda en solitario”',
+    skill_missing: 'la habilidad que pide',
+    two_people_needed: 'una segunda persona',
+    no_saw_in_hand: 'un serrucho',
+    minor_ladder_saw: 'la edad para un árbol de escalera o serrucho',
     stop_not_answered: 'respuesta a la parada',
   },
   noPhone: 'sin teléfono',
@@ -124,6 +132,7 @@ export const people: typeof en = {
   until: '¿Hasta cuándo?',
   untilHint: 'Vacío: hasta que alguien la retire.',
   notGranted: 'Sin conceder',
+  endsSoon: 'Se acaba pronto',
   ranOut: 'Terminó',
   notToYourself: 'Nadie se concede una destreza. Pide a otro jefe de cuadrilla.',
   endSkill: 'Retirar',
@@ -136,6 +145,24 @@ export const people: typeof en = {
   invite: 'Invitar a un jefe de cuadrilla',
   inviteNote: 'Vale una vez, durante 24 horas. Muéstralo solo a esa persona.',
   inviteButton: 'Hacer un enlace para un jefe',
+
+  recovery: 'Un camino de vuelta',
+  recoveryNote:
+    'Si se pierden o rompen todos los aparatos, este código te devuelve como responsable. Imprímelo o apúntalo y guárdalo con llave. Un código nuevo anula el anterior.',
+  recoveryOnce: 'Se muestra una vez y aquí no se guarda. Apúntalo ahora.',
+  makeRecovery: 'Hacer un código de recuperación',
+
+  edit: (name) => `Cambiar lo apuntado de ${name}`,
+  editShort: 'Cambiar',
+  editTitle: (name) => `Cambiar a ${name}`,
+  editNoSignal: 'Esto necesita señal: el número de teléfono no se guarda en este aparato.',
+  keepChanges: 'Dejarlo así',
+  minorNoLead: 'Una persona menor de edad no dirige.',
+
+  handOn: 'Pasar a otra persona',
+  handOnTitle: (tag) => `Pasar ${tag}`,
+  handOnTo: '¿A quién?',
+  handOnNobody: 'Aquí no hay nadie sin árbol.',
 
   remove: 'Quitar del huerto',
   removeTitle: (name) => `¿Quitar a ${name}?`,
@@ -168,6 +195,7 @@ export const people: typeof en = {
   whatIsWrong: '¿Qué está mal?',
   failNote: 'Con tus palabras',
   mend: 'Está reparada y revisada',
+  failedBy: (name, day, time) => `${name} la puso fuera de uso, ${day}, ${time}:`,
   fail: 'Dejar fuera de uso',
   sayWhatIsWrong: 'Marca lo que está mal, o escríbelo.',
 }

@@ -70,11 +70,17 @@ export const shift: typeof en = {
   sayForAll: (count) => `Lo mismo para los ${count}`,
   writeWhy: (count) => plural(count, 'Di por qué para 1 más.', `Di por qué para ${count} más.`),
   closing: 'Cierra el turno',
-  whyPeople: [
-    'Se fue sin avisar, se le vio salir',
-    'Se queda en el huerto',
-    'No se sabe: se le busca',
-  ],
+  lookedFor: (names) => `${names}: nadie sabe dónde está.`,
+  lookedForNote:
+    'La búsqueda sigue cuando se cierra el turno. Queda sobre la pantalla de cada jefe hasta que alguien diga que apareció.',
+  lookedForCard: 'Tarjeta de emergencia: a quién llamar',
+  lookedForIncident: 'Apuntarlo como incidente',
+  lookedForWords: (names) => `Sin aparecer al cerrar el turno: ${names}`,
+  whyPeople: {
+    seenGoing: 'Se fue sin avisar, se le vio salir',
+    stays: 'Se queda en el huerto',
+    lookedFor: 'No se sabe: se le busca',
+  },
   whyClaims: { half: 'Quedó a medias', finished: 'Terminado, sin tocar', notBegun: 'Sin empezar' },
   whyTools: ['Se la llevó a casa', 'Está en el bloque', 'Perdida'],
   notSignedOut: (count) =>

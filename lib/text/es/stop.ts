@@ -47,23 +47,14 @@ export const stop: typeof en = {
   shoutToo: 'Grítalo también, una y otra vez, y que otros lo pasen.',
   phoneNote: 'El teléfono solo cuenta quién ha parado. No despierta a nadie.',
   send: 'Parar todo el trabajo',
+  where: '¿Dónde?',
+  everywhere: 'Todo el huerto',
+  sendBlock: (block) => `Parar el trabajo en ${block}`,
   sendNote: 'y contar quién ha respondido',
   noShift: 'No hay turno abierto, así que no hay a quién contar. Da la señal igualmente.',
   inForce: 'El trabajo está parado',
   waitForLead: 'Solo un jefe de cuadrilla deja seguir. Espera en el punto de encuentro.',
   notAnswered: (names) => `Sin responder: ${names}.`,
-  silent: 'Sin responder',
-  seen: 'Aquí',
-  seenPerson: (name) => `${name} está aquí`,
-  seenNote: 'A quien ves con tus propios ojos. Busca a los demás donde estaban.',
-  resume: 'Dejar seguir el trabajo',
-  resumeWhy: 'Cada uno responde otra vez antes del próximo árbol.',
-  resumeEarly: (count) =>
-    plural(
-      count,
-      '1 persona no ha respondido. Cuenta primero a todos.',
-      `${count} personas no han respondido. Cuenta primero a todos.`
-    ),
   bannerStopped: 'El trabajo está parado.',
   bannerSee: 'Ver',
   outOfTouch: (minutes) =>

@@ -131,6 +131,10 @@ export const tree: typeof en = {
   holder: 'Lo tiene',
   buddy: 'Te oye',
   onlyYou: 'Solo tú',
+  aloneUp:
+    'No hay nadie más en un árbol que pide a dos. Baja y deja el serrucho hasta que venga alguien. Tu jefe lo sabe.',
+  minorAloneUp: (guardian) =>
+    `${guardian ?? 'El adulto que responde por ti'} no está en el sitio. Deja el trabajo y ve con tu jefe.`,
   addHelper: 'Añadir ayuda',
   addHelperWhy:
     'Abre este árbol en su teléfono y toca «Ayudar en este árbol». Sin teléfono, la añade tu jefe de cuadrilla.',

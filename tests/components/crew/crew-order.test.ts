@@ -26,6 +26,7 @@ function facts(where: Whereabouts[], some: Partial<CrewFacts> = {}): CrewFacts {
     quietMinutes: 15,
     isCalling: () => false,
     hazardBy: new Map(),
+    lackOf: () => null,
     toGo: () => 0,
     isReady: () => true,
     nameOf: (id) => id,

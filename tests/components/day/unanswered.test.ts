@@ -26,8 +26,8 @@ test('who has not answered a stop is listed, those at a tree first', () => {
   const view = viewWith({ claims: { c: claim } })
 
   expect(unanswered(view, { answers: { ann: 'stopped' } })).toEqual([
-    { id: 'di', name: 'Di', tree: 7, row: null },
-    { id: 'bo', name: 'Bo', tree: null, row: null },
+    { id: 'di', name: 'Di', tree: 7 },
+    { id: 'bo', name: 'Bo', tree: null },
   ])
 })
 

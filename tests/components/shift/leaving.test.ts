@@ -1,6 +1,13 @@
 import { expect, test } from 'vitest'
 
-import { countWithoutWhy, noWhys, putDownFirst, whysFor, withMe } from '@/components/shift/leaving'
+import {
+  countWithoutWhy,
+  lookedFor,
+  noWhys,
+  putDownFirst,
+  whysFor,
+  withMe,
+} from '@/components/shift/leaving'
 
 const left = { people: ['ines', 'teo'], claims: ['claim'], tools: ['3'] }
 
@@ -8,6 +15,11 @@ test('who closes the shift need not be asked why they are still there', () => {
   const whys = withMe(noWhys, 'ines', left, 'Closes the shift')
   expect(whys.people).toEqual({ ines: 'Closes the shift' })
   expect(countWithoutWhy(left, whys)).toBe(3)
+})
+
+test('only who is not signed out and of whom a lead says so is looked for', () => {
+  const whys = { ...noWhys, people: { teo: 'Nobody knows', ines: 'Stays', gone: 'Nobody knows' } }
+  expect(lookedFor(left, whys, 'Nobody knows')).toEqual(['teo'])
 })
 
 test('a reason that a lead wrote over it stays', () => {

@@ -57,6 +57,8 @@ function openPage(name = 'page', fetchInside = async () => inside) {
     photo: notHere,
     treeNotes: notHere,
     privatePeople: notHere,
+    cameIn: notHere,
+    toolFaults: notHere,
     calls: notHere,
     incidents: notHere,
     toLookOver: notHere,

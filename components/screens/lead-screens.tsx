@@ -1,0 +1,105 @@
+/** The screens of leads and managers. A part of `screens`. */
+
+import { treeNumber } from '../tree/tree-number'
+import type { Screen } from './screen-list'
+
+export const leadScreens = {
+  map: {
+    gate: 'lead',
+    load: async () => {
+      const { MapScreen } = await import('../crew/MapScreen')
+      return ({ query }) => <MapScreen tree={treeNumber(query.get('tree') ?? undefined)} />
+    },
+  },
+  shift: {
+    gate: 'lead',
+    load: async () => {
+      const { ShiftScreen } = await import('../shift/ShiftScreen')
+      return () => <ShiftScreen />
+    },
+  },
+  giveBriefing: {
+    gate: 'lead',
+    load: async () => {
+      const { GiveBriefingScreen } = await import('../shift/GiveBriefingScreen')
+      return () => <GiveBriefingScreen />
+    },
+  },
+  board: {
+    gate: 'lead',
+    load: async () => {
+      const { BoardScreen } = await import('../board/BoardScreen')
+      return () => <BoardScreen />
+    },
+  },
+  houseRules: {
+    gate: 'lead',
+    load: async () => {
+      const { HouseRulesScreen } = await import('../shift/HouseRulesScreen')
+      return () => <HouseRulesScreen />
+    },
+  },
+  flags: {
+    gate: 'lead',
+    load: async () => {
+      const { FlagsScreen } = await import('../flags/FlagsScreen')
+      return () => <FlagsScreen />
+    },
+  },
+  referral: {
+    gate: 'lead',
+    load: async () => {
+      const { ReferralScreen } = await import('../paper/ReferralScreen')
+      return ({ id }) => <ReferralScreen flags={id.split('+')} />
+    },
+  },
+  calls: {
+    gate: 'lead',
+    load: async () => {
+      const { CallsScreen } = await import('../call/CallsScreen')
+      return ({ query }) => <CallsScreen incidentOf={query.get('incident')} />
+    },
+  },
+  paper: {
+    gate: 'lead',
+    load: async () => {
+      const { PaperScreen } = await import('../paper/PaperScreen')
+      return () => <PaperScreen />
+    },
+  },
+  fromPaper: {
+    gate: 'lead',
+    load: async () => {
+      const { FromPaperScreen } = await import('../paper/FromPaperScreen')
+      return () => <FromPaperScreen />
+    },
+  },
+  person: {
+    gate: 'lead',
+    load: async () => {
+      const { PersonScreen } = await import('../crew/PersonScreen')
+      return ({ id }) => <PersonScreen id={id} />
+    },
+  },
+  cameIn: {
+    gate: 'lead',
+    load: async () => {
+      const { CameInScreen } = await import('../crew/CameInScreen')
+      return () => <CameInScreen />
+    },
+  },
+  headCount: {
+    gate: 'lead',
+    load: async () => {
+      const { HeadCountScreen } = await import('../count/HeadCountScreen')
+      return () => <HeadCountScreen />
+    },
+  },
+  people: {
+    gate: 'lead',
+    load: async () => {
+      const { PeopleScreen } = await import('../crew/PeopleScreen')
+      return () => <PeopleScreen />
+    },
+  },
+} satisfies Record<string, Screen>
