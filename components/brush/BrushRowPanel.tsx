@@ -49,7 +49,7 @@ export function BrushRowPanel({ block, row: no }: BrushRowPanelProps) {
   const names = format.list(Object.keys(claim?.people ?? {}).map(nameOf))
 
   return (
-    <section className="tree-panel">
+    <section className="brush-row">
       <h2>{leadMap.rowOf(code, no)}</h2>
       <Facts
         facts={[

@@ -1,5 +1,7 @@
 'use client'
 
+import './brush.css'
+
 import { useState } from 'react'
 
 import { brushRows, useSelect } from '@/lib/hooks'
@@ -28,7 +30,7 @@ export function BrushScreen() {
         shown ? (
           <BrushRowPanel key={`${shown.block}:${shown.row}`} block={shown.block} row={shown.row} />
         ) : (
-          <p className="tree-panel small">{text.pickRow}</p>
+          <p className="brush-row small">{text.pickRow}</p>
         )
       }
     >

@@ -65,7 +65,7 @@ export function RowInHand({ row, claimId, claim, isHolder }: RowInHandProps) {
       <h1>{words.brush.inHand(rowWords(row))}</h1>
       <RowFacts row={row} />
       <HowFarHauled places={places} value={said} onChange={draft.write} />
-      <PeopleAtTree claimId={claimId} claim={claim} isHolder={isHolder} />
+      <PeopleAtTree claimId={claimId} claim={claim} isHolder={isHolder} isRow />
     </CrewScreen>
   )
 }

@@ -1,5 +1,7 @@
 'use client'
 
+import './brush.css'
+
 import { useState } from 'react'
 
 import { brushOfRow, useSelect } from '@/lib/hooks'

@@ -18,11 +18,14 @@ type PeopleAtTreeProps = {
   claimId: string
   claim: Claim
   isHolder: boolean
+  /** Where it is a row of brush. */
+  isRow?: boolean
 }
 
 /** Who works here with me, and the tree handed on. */
-export function PeopleAtTree({ claimId, claim, isHolder }: PeopleAtTreeProps) {
-  const { tree: text } = useWords()
+export function PeopleAtTree({ claimId, claim, isHolder, isRow = false }: PeopleAtTreeProps) {
+  const { brush, tree: text } = useWords()
+  const title = isRow ? brush.inThisRow : text.atThisTree
   const nameOf = useNameOf()
   const me = useSelect((view) => view.me?.personId ?? '')
   const free = usePeopleFree()
@@ -38,10 +41,10 @@ export function PeopleAtTree({ claimId, claim, isHolder }: PeopleAtTreeProps) {
   const close = () => setSheet(null)
 
   return (
-    <Panel title={text.atThisTree}>
+    <Panel title={title}>
       {isAlone && <p className="small">{text.onlyYou}</p>}
       {!isAlone && (
-        <List label={text.atThisTree}>
+        <List label={title}>
           {others.map(([id, as]) => (
             <ListItem
               key={id}
@@ -70,7 +73,7 @@ export function PeopleAtTree({ claimId, claim, isHolder }: PeopleAtTreeProps) {
         </div>
       ) : (
         <AskAtTree name="leave_tree" args={{ claim: claimId }} icon="undo">
-          {text.leaveTree}
+          {isRow ? brush.leaveRow : text.leaveTree}
         </AskAtTree>
       )}
       {sheet === 'helper' && (

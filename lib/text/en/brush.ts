@@ -44,6 +44,8 @@ export const brush = {
   nothing: 'Nothing yet',
   from: 'From tree',
   to: 'to tree',
+  inThisRow: 'In this row',
+  leaveRow: 'I go, the others stay',
   holdsRow: 'You haul a row',
   holdsRowNote: 'Say how far it is first. Then take a tree.',
   backToIt: 'Back to your row',

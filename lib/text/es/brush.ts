@@ -40,6 +40,8 @@ export const brush: typeof en = {
   nothing: 'Todavía nada',
   from: 'Del árbol',
   to: 'al árbol',
+  inThisRow: 'En esta fila',
+  leaveRow: 'Me voy, los demás siguen',
   holdsRow: 'Estás recogiendo una fila',
   holdsRowNote: 'Di primero hasta dónde has llegado. Luego toma un árbol.',
   backToIt: 'Volver a tu fila',
