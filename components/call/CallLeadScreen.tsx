@@ -19,27 +19,32 @@ type CallLeadScreenProps = {
 
 /** Calls a lead: what it is, then sending it; afterwards who comes, and the other ways while nobody does. */
 export function CallLeadScreen({ asked, forPerson }: CallLeadScreenProps) {
-  const [kind, setKind] = useState(asked)
-  const [isAnother, setAnother] = useState(false)
+  const [shown, setShown] = useState({ kind: asked, isAnother: false })
   const go = useGo()
   const hasCalled = useSelect((view) => myCalls(view).length > 0)
 
+  const show = (part: Partial<typeof shown>) => {
+    setShown({ ...shown, ...part })
+    // Each is a screen of its own, read from its top.
+    scrollTo(0, 0)
+  }
+
+  const { kind, isAnother } = shown
   if (kind !== null)
     return (
       <MakeCall
         kind={kind}
         forPerson={forPerson}
-        onBack={() => setKind(null)}
+        onBack={() => show({ kind: null })}
         onSent={() => {
           if (forPerson !== null) return go.replace(routes.calls())
-          setKind(null)
-          setAnother(false)
+          show({ kind: null, isAnother: false })
         }}
       />
     )
   return hasCalled && !isAnother && forPerson === null ? (
-    <MyCalls onAnother={() => setAnother(true)} />
+    <MyCalls onAnother={() => show({ isAnother: true })} />
   ) : (
-    <ChooseCall forPerson={forPerson} onKind={setKind} />
+    <ChooseCall forPerson={forPerson} onKind={(next) => show({ kind: next })} />
   )
 }
