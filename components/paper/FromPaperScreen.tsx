@@ -36,6 +36,7 @@ function Lines({ today }: { today: string }) {
   const entries = useEntries(today)
   const { sheet, sending } = entries
   const toSend = sheet.entries.filter(isToSend).length
+  const refused = sheet.entries.filter((entry) => !isToSend(entry) && !isIn(entry)).length
   if (!entries.ready) return null
   return (
     <>
@@ -53,7 +54,9 @@ function Lines({ today }: { today: string }) {
             {text.send(toSend)}
           </Button>
         )}
-        {toSend === 0 && sheet.entries.length > 0 && <p role="status">{text.allSent}</p>}
+        {toSend === 0 && sheet.entries.length > 0 && (
+          <p role="status">{refused > 0 ? text.refused(refused) : text.allSent}</p>
+        )}
         {sheet.entries.some(isIn) && (
           <Button onPress={() => void entries.putAway(isIn)}>{text.clear}</Button>
         )}

@@ -49,6 +49,12 @@ export const fromPaper = {
   none: 'No line yet. Lines stay on this device until they are sent, whatever happens.',
   send: (count: number) => plural(count, 'Send 1 line', `Send ${count} lines`),
   allSent: 'Every line is sent.',
+  refused: (count: number) =>
+    plural(
+      count,
+      '1 line did not come in. Change it, or take it out.',
+      `${count} lines did not come in. Change them, or take them out.`
+    ),
   change: 'Change',
   changeLine: (line: string) => `Change: ${line}`,
   takeOut: 'Take out',

@@ -48,11 +48,17 @@ export const fromPaper: typeof en = {
   none: 'Aún no hay líneas. Se quedan en este aparato hasta enviarse, pase lo que pase.',
   send: (count) => plural(count, 'Enviar 1 línea', `Enviar ${count} líneas`),
   allSent: 'Todas las líneas están enviadas.',
+  refused: (count) =>
+    plural(
+      count,
+      '1 línea no entró. Cámbiala o quítala.',
+      `${count} líneas no entraron. Cámbialas o quítalas.`
+    ),
   change: 'Cambiar',
   changeLine: (line) => `Cambiar: ${line}`,
   takeOut: 'Quitar',
   takeOutLine: (line) => `Quitar: ${line}`,
-  clear: 'Guardar lo ya anotado',
+  clear: 'Quitar de la lista lo ya anotado',
 
   finishedLine: (tree, time) => `${tree}, terminado ${time}`,
   halfLine: (tree, share, time) => `${tree}, ${share} hecho ${time}`,
