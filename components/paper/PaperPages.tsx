@@ -23,9 +23,7 @@ export function PaperPages({ choice, blocks }: { choice: PaperChoice; blocks: re
   const notes = useMemo(() => (reading.state === 'read' ? new Map(reading.value) : null), [reading])
   const has = (part: PaperPart) => choice.parts.includes(part)
   return (
-    // Wide tables scroll on a narrow screen; paper is as wide as it is.
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: so that the keyboard can scroll it
-    <section className="paper-pages" aria-label={text.preview} tabIndex={0}>
+    <section className="paper-pages" aria-label={text.preview}>
       {has('cover') && <CoverPart />}
       {blocks.map((block) => (
         <div key={block.no}>

@@ -59,31 +59,28 @@ function Numbers({ record }: { record: ShiftRecord }) {
           </li>
         ))}
       </ul>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: so that the keyboard can scroll it */}
-      <section className="record-table" aria-label={text.title} tabIndex={0}>
-        <table>
-          <thead>
-            <tr>
-              {[text.name, text.worked, text.done, text.begun, text.helped].map((head) => (
-                <th key={head} scope="col">
-                  {head}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {byName.map((one) => (
-              <tr key={one.person}>
-                <th scope="row">{nameOf(one.person)}</th>
-                <td className="num">{hours(workedS(one))}</td>
-                <td className="num">{one.done}</td>
-                <td className="num">{one.begun}</td>
-                <td className="num">{one.helped}</td>
-              </tr>
+      <table className="record-table">
+        <thead>
+          <tr>
+            {[text.name, text.worked, text.done, text.begun, text.helped].map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
             ))}
-          </tbody>
-        </table>
-      </section>
+          </tr>
+        </thead>
+        <tbody>
+          {byName.map((one) => (
+            <tr key={one.person}>
+              <th scope="row">{nameOf(one.person)}</th>
+              <td className="num">{hours(workedS(one))}</td>
+              <td className="num">{one.done}</td>
+              <td className="num">{one.begun}</td>
+              <td className="num">{one.helped}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
       <Button onPress={save}>{text.save}</Button>
     </div>
   )

@@ -242,11 +242,7 @@ export const walks: readonly Walk[] = [
         { path: routes.shift(), press: (words) => words.shift.changeBriefing },
         { path: routes.shift(), press: (words) => words.shift.makeLink },
         { path: routes.shift(), press: (words) => words.shift.close },
-        { path: routes.shift(), press: (words) => words.record.show },
         routes.giveBriefing(),
-        routes.paper(),
-        routes.fromPaper(),
-        { path: routes.fromPaper(), press: (words) => words.fromPaper.add },
         routes.people(),
         routes.headCount(),
         { path: routes.headCount(), press: (words) => words.count.countNow },
@@ -277,6 +273,22 @@ export const walks: readonly Walk[] = [
         routes.calls(mine.id),
         { path: routes.calls(), press: (words) => words.calls.write },
         routes.nextTree(),
+      ]
+    },
+  },
+  {
+    of: 'a lead with paper',
+    who: 'Lee',
+    device: 'tablet',
+    screens: async (orchard) => {
+      const claim = randomUUID()
+      await orchard.must('Ann', 'claim_tree', { tree: 1 }, claim)
+      await orchard.must('Ann', 'finish_tree', { tree: 1, claim })
+      return [
+        routes.paper(),
+        routes.fromPaper(),
+        { path: routes.fromPaper(), press: (words) => words.fromPaper.add },
+        { path: routes.shift(), press: (words) => words.record.show },
       ]
     },
   },
