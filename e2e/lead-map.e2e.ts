@@ -172,6 +172,25 @@ test('a stroke on a photo is seen by who may take the tree because of it', async
   expect(sent?.length).toBeLessThanOrEqual(200_000)
 })
 
+test('a lead hands a held tree on to somebody free, saying how the holder was reached', async ({
+  orchard,
+  asPerson,
+}) => {
+  await orchard.must('Bo', 'claim_tree', { tree: 14 })
+  const lee = await asPerson('Lee', { device: 'tablet' })
+  await lee.goto(routes.map(14))
+  await lee.getByRole('button', { name: 'Hand on', exact: true }).tap()
+  const dialog = lee.getByRole('dialog', { name: 'Hand on A 2·2' })
+  const hand = dialog.getByRole('button', { name: 'Hand on', exact: true })
+  await expect(hand).toHaveAttribute('aria-disabled', 'true')
+  await dialog.locator('label').filter({ hasText: 'Ann' }).tap()
+  await dialog.locator('label').filter({ hasText: 'Spoke in person' }).tap()
+  await hand.tap()
+
+  const panel = lee.getByRole('complementary', { name: 'Tree' })
+  await expect(panel.getByText('Ann holds it')).toBeVisible()
+})
+
 /** Well inside the map's edges, away from what lies over it below. */
 function cornersIn(width: number, height: number): [number, number][] {
   return [

@@ -14,15 +14,17 @@ import { List, ListItem } from '../ui/List'
 import { claimAt, holderIn } from './claims'
 import { minutesSince } from './crew-order'
 import { EndClaim } from './EndClaim'
+import { HandOn } from './HandOn'
 import { useLeadWords } from './use-lead-words'
 
 /** Who is at this tree, since when, and ending their claim. */
 export function TreePeople({ facts: { tree, tag } }: { facts: TreeFacts }) {
-  const { leadMap } = useLeadWords()
+  const { leadMap, people: text } = useLeadWords()
   const format = useFormat()
   const nameOf = useNameOf()
   const now = useNow(30_000)
-  const [isEnding, setIsEnding] = useState(false)
+  const [over, setOver] = useState<'end' | 'hand_on' | null>(null)
+  const close = () => setOver(null)
   const claim = useSelect((view) => claimAt(view, tree.no))
   if (!claim) return null
 
@@ -51,15 +53,19 @@ export function TreePeople({ facts: { tree, tag } }: { facts: TreeFacts }) {
             {leadMap.actFor(nameOf(holder))}
           </ButtonLink>
         )}
-        <Button onPress={() => setIsEnding(true)}>{leadMap.endClaim}</Button>
+        {holder && <Button onPress={() => setOver('hand_on')}>{text.handOn}</Button>}
+        <Button onPress={() => setOver('end')}>{leadMap.endClaim}</Button>
       </div>
       <EndClaim
-        open={isEnding}
+        open={over === 'end'}
         claimId={claim.id}
         name={holder ? nameOf(holder) : ''}
         tag={tag}
-        onClose={() => setIsEnding(false)}
+        onClose={close}
       />
+      {holder && over === 'hand_on' && (
+        <HandOn claim={claim} id={holder} name={nameOf(holder)} tag={tag} onClose={close} />
+      )}
     </section>
   )
 }

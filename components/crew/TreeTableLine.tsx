@@ -45,8 +45,10 @@ export function TreeTableLine({
       onClick={onPress}
     >
       <th scope="row">
-        <Tag>{tagOf(tree.no)}</Tag>
-        {isPicked && <Icon name="check" size={18} />}
+        <span className="row">
+          <Tag>{tagOf(tree.no)}</Tag>
+          {isPicked && <Icon name="check" size={18} />}
+        </span>
       </th>
       <td>{kindWords(words, tree, cultivar)}</td>
       <td>

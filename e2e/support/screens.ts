@@ -214,23 +214,19 @@ export const walks: readonly Walk[] = [
     },
   },
   {
-    of: 'a lead',
+    of: 'a lead at the map',
     who: 'Lee',
     device: 'tablet',
     screens: async (orchard) => {
       await orchard.must('Ann', 'claim_tree', { tree: 1 })
       await orchard.must('Lee', 'deal_trees', { trees: [5, 6], to: [orchard.idOf('Bo')] })
       await orchard.must('Lee', 'mark_big_cuts', { tree: 5, note: 'Varnholt 5' })
-      await finish(orchard, 'Bo', 8)
       return [
         routes.map(),
-        { path: routes.map(7), press: (words) => words.leadMap.mark },
-        routes.map(8),
-        routes.lookOver(),
-        routes.brush(),
-        { path: routes.lookOver(), press: (words) => words.lookOver.reopen },
         routes.map(1),
+        { path: routes.map(1), press: (words) => words.people.handOn },
         routes.map(5),
+        { path: routes.map(7), press: (words) => words.leadMap.mark },
         { path: routes.map(), press: (words) => words.mapTools.asTable },
         { path: routes.map(), press: (words) => words.mapTools.draw },
         { path: routes.map(), press: (words) => words.mapTools.filter },
@@ -238,6 +234,21 @@ export const walks: readonly Walk[] = [
         { path: routes.map(), press: (words) => words.leadMap.pick },
         // What is picked stays picked, so it comes last.
         { path: routes.map(5), press: (words) => words.leadMap.pickTree },
+      ]
+    },
+  },
+  {
+    of: 'a lead',
+    who: 'Lee',
+    device: 'tablet',
+    screens: async (orchard) => {
+      await orchard.must('Ann', 'claim_tree', { tree: 1 })
+      await finish(orchard, 'Bo', 8)
+      return [
+        routes.map(8),
+        routes.lookOver(),
+        routes.brush(),
+        { path: routes.lookOver(), press: (words) => words.lookOver.reopen },
         routes.shift(),
         { path: routes.shift(), press: (words) => words.shift.changeBriefing },
         { path: routes.shift(), press: (words) => words.shift.makeLink },
