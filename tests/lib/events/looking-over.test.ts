@@ -43,7 +43,7 @@ test('passed takes the place of what was found before', () => {
   })
 })
 
-test('who was heard of findings fetches again when somebody is removed: they may be theirs', () => {
+test('who heard of findings fetches again when somebody is removed: they may be theirs', () => {
   const gone = happened('person_removed', { person: idOf('cy') }, byLead)
 
   expect(fold(aState({ lookedOver: { 7: { result: 'passed' } } }), gone)).toBe('fetch again')
