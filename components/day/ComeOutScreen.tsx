@@ -20,7 +20,8 @@ export function ComeOutScreen({ flag }: { flag: OpenFlag }) {
   const by = useSelect((view) => nameOf(view, flag.raisedBy))
   const mine = useSelect((view) => flag.inside[view.me?.personId ?? '']?.tree ?? null)
   const { comeOut: text, orders } = stop
-  const hazard = tagOf(flag.tree)
+  // A tag is never broken in two.
+  const hazard = tagOf(flag.tree).replaceAll(' ', '\u00a0')
   const away = flag.keepOutM
     ? text.outOf(format.keepAway(flag.keepOutM), hazard)
     : text.outFrom(hazard)

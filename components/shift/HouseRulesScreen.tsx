@@ -15,7 +15,7 @@ export function HouseRulesScreen() {
   const isManager = useSelect((view) => view.state?.me.role === 'manager')
   return (
     <LeadScreen here="shift">
-      <div className="shift-screen">
+      <div className="shift-screen house-rules">
         <h1>{text.title}</h1>
         <p>{text.lead}</p>
         {isManager ? <HouseRulesForm /> : <InForce />}
