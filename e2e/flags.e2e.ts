@@ -69,8 +69,7 @@ test('a hazard: the neighbour comes out, the lead refers it, the manager clears 
   await ann.goto(routes.flag())
   await expect(ann.getByText(/^The arborist has been, .* open again\.$/)).toBeVisible()
   await ann.goto(routes.tree(2))
-  await ann.getByRole('button', { name: 'Claim this tree' }).tap()
-  await expect(ann.getByRole('button', { name: /claim/i }).first()).toBeVisible()
+  await expect(ann.getByRole('link', { name: 'Claim this tree' })).toBeVisible()
 })
 
 test('a disease: suspected, confirmed as the lead saw it, and another withdrawn with its reason', async ({
