@@ -11,7 +11,7 @@ import { useWhatIsNew } from '../ready/use-what-is-new'
 import { useTagOf } from '../sync/use-refusal-words'
 import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
-import { EmergencyCard } from './EmergencyCard'
+import { CardOverScreen } from './CardOverScreen'
 import { StopDialog } from './StopDialog'
 
 /** Come down first, then read what is new, then sign. The tree stays theirs. */
@@ -22,7 +22,6 @@ export function ComeDownScreen({ asked }: { asked: ComeDown }) {
   const tagOf = useTagOf()
   const send = useSend()
   const [sent, setSent] = useState<Sent | null>(null)
-  const [isCardOpen, setIsCardOpen] = useState(false)
   const name = useSelect((view) => view.me?.personName ?? '')
   const isNew = useWhatIsNew(asked.shiftId, asked.signedVersion)
   const read = isNew.state === 'read' ? isNew.briefing : null
@@ -53,11 +52,8 @@ export function ComeDownScreen({ asked }: { asked: ComeDown }) {
         <Button wide onPress={() => sign('heard')}>
           {text.iWasTold}
         </Button>
-        <Button icon="aid" expanded={isCardOpen} onPress={() => setIsCardOpen(!isCardOpen)}>
-          {words.stop.emergency}
-        </Button>
       </div>
-      {isCardOpen && <EmergencyCard />}
+      <CardOverScreen />
     </StopDialog>
   )
 }

@@ -8,6 +8,7 @@ import { useStartWords } from '../layout/Words'
 import { useTagOf } from '../sync/use-refusal-words'
 import { WhyNot } from '../sync/WhyNot'
 import { Icon } from '../ui/Icon'
+import { CardOverScreen } from './CardOverScreen'
 import { StopDialog } from './StopDialog'
 
 /** A hazard near my tree: out of the keep-out, and say so. Like a stop, but for who is inside. */
@@ -50,6 +51,7 @@ export function ComeOutScreen({ flag }: { flag: OpenFlag }) {
       >
         {text.iAmOut}
       </button>
+      <CardOverScreen />
     </StopDialog>
   )
 }

@@ -1,18 +1,18 @@
 'use client'
 
-import dynamic from 'next/dynamic'
 import { Suspense } from 'react'
 
 import { myClaimLacks, openShiftOf, stopInForce, useNow, useSelect, type View } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { Banner, Banners } from '../layout/Banner'
+import { useLater } from '../layout/use-later'
 import { useStartWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 
 /** Comes with the first tree that is left to one. */
-const AloneBanner = dynamic(async () => (await import('./AloneBanner')).AloneBanner)
+const loadAlone = async () => (await import('./AloneBanner')).AloneBanner
 /** Comes with the first call for help. */
-const CallBanners = dynamic(async () => (await import('../call/CallBanners')).CallBanners)
+const loadCalls = async () => (await import('../call/CallBanners')).CallBanners
 
 /** From here on a phone says by itself that it may not know of a stop. */
 const minutesUntilOutOfTouch = 15
@@ -27,6 +27,8 @@ export function DayBanners({ hideStop, hideMyCalls }: { hideStop: boolean; hideM
   const minutes = useMinutesOutOfTouch()
   const reloadWanted = useSelect((view) => view.reloadWanted)
 
+  const CallBanners = useLater(hasCalls, loadCalls)
+  const AloneBanner = useLater(lack !== null, loadAlone)
   return (
     <Banners>
       {isStopped && !hideStop && (
@@ -38,12 +40,12 @@ export function DayBanners({ hideStop, hideMyCalls }: { hideStop: boolean; hideM
           {stop.bannerStopped}
         </Banner>
       )}
-      {lack && (
+      {lack && AloneBanner && (
         <Suspense fallback={null}>
           <AloneBanner lack={lack} />
         </Suspense>
       )}
-      {hasCalls && (
+      {CallBanners && (
         // Its words come with the words of the day, which a first screen has not fetched.
         <Suspense fallback={null}>
           <CallBanners hideMine={hideMyCalls} />

@@ -1,24 +1,22 @@
 'use client'
 
-import dynamic from 'next/dynamic'
-
 import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { CrewScreen } from '../layout/CrewScreen'
+import { useLater } from '../layout/use-later'
 import { useStartWords } from '../layout/Words'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Note } from '../ui/Note'
 import { EmergencyCard } from './EmergencyCard'
 
 // A volunteer's phone never loads what only a manager writes.
-const WriteEmergencyCard = dynamic(
-  async () => (await import('./WriteEmergencyCard')).WriteEmergencyCard
-)
+const loadWriting = async () => (await import('./WriteEmergencyCard')).WriteEmergencyCard
 
 /** The emergency card, one tap from everywhere and there without signal. */
 export function EmergencyScreen() {
   const { help } = useStartWords()
   const isManager = useSelect((view) => view.state?.me.role === 'manager')
+  const WriteEmergencyCard = useLater(isManager, loadWriting)
   return (
     <CrewScreen>
       <h1>{help.emergencyTitle}</h1>
@@ -26,7 +24,7 @@ export function EmergencyScreen() {
       <ButtonLink icon="call" href={routes.callLead('injury')}>
         {help.callLeadToo}
       </ButtonLink>
-      {isManager && <WriteEmergencyCard />}
+      {WriteEmergencyCard && <WriteEmergencyCard />}
       <Note icon="kept">{help.keptHere}</Note>
     </CrewScreen>
   )

@@ -7,9 +7,8 @@ import { headCount, nameOf, openShiftOf, type Sent, useSelect, useSend } from '@
 import { useFormat } from '../layout/use-format'
 import { useStartWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
-import { Button } from '../ui/Button'
 import { Icon } from '../ui/Icon'
-import { EmergencyCard } from './EmergencyCard'
+import { CardOverScreen } from './CardOverScreen'
 import { StopDialog } from './StopDialog'
 
 type StopScreenProps = { stop: Stop & { id: string } }
@@ -20,7 +19,6 @@ export function StopScreen({ stop }: StopScreenProps) {
   const format = useFormat()
   const send = useSend()
   const [sent, setSent] = useState<Sent | null>(null)
-  const [isCardOpen, setIsCardOpen] = useState(false)
   const calledBy = useSelect((view) => nameOf(view, stop.calledBy))
   const isMine = useSelect((view) => view.me?.personId === stop.calledBy)
   const block = useSelect((view) => view.ground.blocks.get(stop.block ?? 0)?.name ?? null)
@@ -65,10 +63,7 @@ export function StopScreen({ stop }: StopScreenProps) {
       >
         {text.iStopped}
       </button>
-      <Button icon="aid" expanded={isCardOpen} onPress={() => setIsCardOpen(!isCardOpen)}>
-        {text.emergency}
-      </Button>
-      {isCardOpen && <EmergencyCard />}
+      <CardOverScreen />
     </StopDialog>
   )
 }

@@ -12,7 +12,7 @@ import { ReferralSheet } from './ReferralSheet'
 
 /** Sheets for the arborist as they come out of the printer, and the way to print them. */
 export function ReferralScreen({ flags }: { flags: readonly string[] }) {
-  const { referral } = useLeadWords()
+  const { leadMap, referral } = useLeadWords()
   useTitle()
   const open = useSelect((view) => flags.filter((id) => view.state?.flags[id]?.kind === 'arborist'))
   return (
@@ -27,6 +27,9 @@ export function ReferralScreen({ flags }: { flags: readonly string[] }) {
             </Button>
           )}
           <ButtonLink href={routes.flags()}>{referral.back}</ButtonLink>
+          <ButtonLink icon="aid" href={routes.emergency()}>
+            {leadMap.emergency}
+          </ButtonLink>
         </div>
       </div>
       {open.map((id) => (

@@ -5,6 +5,7 @@ import { randomUUID } from 'node:crypto'
 import type { BackendAddress } from '@/lib/data/client'
 import type { Accepted } from '@/lib/events/answer'
 import type { ArgsOf, CommandName } from '@/lib/events/commands'
+import type { Shift } from '@/lib/events/state'
 import { routes } from '@/lib/routes'
 
 import { hashOfCode, newCode } from '../../supabase/seed/codes'
@@ -105,6 +106,13 @@ export class Orchard {
     const { tools } = await snapshotOf(this.seatOf('Lee'))
     const held = Object.entries(tools).filter(([, { heldBy }]) => heldBy === personId)
     return held.map(([no]) => Number(no))
+  }
+
+  async openShift(): Promise<Shift & { id: string }> {
+    const { shifts } = await snapshotOf(this.seatOf('Lee'))
+    const open = Object.entries(shifts).find(([, shift]) => shift.state === 'open')
+    if (!open) throw new Error('No shift is open in this orchard.')
+    return { ...open[1], id: open[0] }
   }
 
   /** What leads hear of one kind of event, the oldest first. */

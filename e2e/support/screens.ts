@@ -43,6 +43,23 @@ export async function openScreen(page: Page, screen: Screen, language: 'en' | 'e
     .click()
 }
 
+/** Version 2: two topics stay, two come. */
+async function changeBriefing(
+  orchard: Orchard,
+  change: 'before_next_tree' | 'come_down'
+): Promise<void> {
+  const { id } = await orchard.openShift()
+  const own = { code: 'own_1', en: 'Ordwin: Varnholt 3', es: 'Ordwin: Varnholt 3' }
+  const topics = [{ code: 'stop_signal' }, { code: 'tools' }, own, { code: 'nests' }]
+  await orchard.must('Lee', 'write_briefing', { shift: id, topics, change })
+}
+
+async function planNext(orchard: Orchard): Promise<void> {
+  const { roundId, date, startsAt, endsAt } = await orchard.openShift()
+  const hours = { date, startsAt, endsAt, signal: 'whistle' } as const
+  await orchard.must('Lee', 'schedule_shift', { round: roundId, ...hours })
+}
+
 async function finish(orchard: Orchard, who: PersonName, tree: number): Promise<void> {
   const claim = randomUUID()
   await orchard.must(who, 'claim_tree', { tree }, claim)
@@ -189,6 +206,43 @@ export const walks: readonly Walk[] = [
     },
   },
   {
+    of: 'a volunteer at a tree for whom the briefing changed, gravely',
+    who: 'Ann',
+    device: 'phone',
+    screens: async (orchard) => {
+      await orchard.must('Ann', 'claim_tree', { tree: 3 })
+      await changeBriefing(orchard, 'come_down')
+      return [routes.tree(3), { path: routes.tree(3), press: (words) => words.stop.emergency }]
+    },
+  },
+  {
+    of: 'a volunteer who reads what is new',
+    who: 'Bo',
+    device: 'phone',
+    screens: async (orchard) => {
+      await changeBriefing(orchard, 'before_next_tree')
+      return [
+        routes.briefing(),
+        { path: routes.briefing(), press: (words) => words.briefing.nextTopic },
+      ]
+    },
+  },
+  {
+    of: 'a lead whose crew has to come down, with a shift planned',
+    who: 'Lee',
+    device: 'tablet',
+    screens: async (orchard) => {
+      await orchard.must('Ann', 'claim_tree', { tree: 3 })
+      await planNext(orchard)
+      await changeBriefing(orchard, 'come_down')
+      return [
+        routes.giveBriefing(),
+        { path: routes.giveBriefing(), press: (words) => words.proposals.version(1) },
+        routes.shift(),
+      ]
+    },
+  },
+  {
     of: 'a volunteer during a stop',
     who: 'Ann',
     device: 'phone',
@@ -251,6 +305,7 @@ export const walks: readonly Walk[] = [
         { path: routes.lookOver(), press: (words) => words.lookOver.reopen },
         routes.shift(),
         { path: routes.shift(), press: (words) => words.shift.changeBriefing },
+        { path: routes.shift(), press: (words) => words.shift.planAnother },
         { path: routes.shift(), press: (words) => words.shift.makeLink },
         { path: routes.shift(), press: (words) => words.shift.close },
         routes.giveBriefing(),
