@@ -28,7 +28,7 @@ export function CountBoard({ count, contacts, onSeen, onNotSeen, foot }: CountBo
   const firstWithPhone = missing.find(({ id }) => contacts[id]?.phone != null)?.id
   const all = missing.length + found.length
   return (
-    <div className="count">
+    <div className="count-board">
       <div className="stack">
         <div className="count-number" role="status">
           <b className="num count-big">{found.length}</b>
@@ -45,7 +45,7 @@ export function CountBoard({ count, contacts, onSeen, onNotSeen, foot }: CountBo
         {missing.length > 0 && (
           <section aria-label={text.missing}>
             <h2 className="sr">{text.missing}</h2>
-            <ul className="plain-list missing-list">
+            <ul className="missing-list">
               {missing.map((person) => (
                 <MissingRow
                   key={person.id}
@@ -80,7 +80,7 @@ function Found({ found, onNotSeen }: FoundProps) {
   const { count: text } = useLeadWords()
   const nameOf = useNameOf()
   return (
-    <ul className="plain-list found-list">
+    <ul className="found-list">
       {found.map(({ id, name, seenBy }) => (
         <li key={id}>
           {onNotSeen ? (
