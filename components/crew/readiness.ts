@@ -38,9 +38,10 @@ export function groupOf(view: View, personId: string): Group {
   return lacksOf(view, personId).length > 0 ? 'notReady' : 'readyGroup'
 }
 
-/** Others were told, and this one was not there. */
+/** Others were told, and this one was not there. Leads tell it, so they are never late. */
 function cameAfterBriefing({ state }: View, personId: string): boolean {
   const briefed = state?.briefed ?? {}
+  if (state?.people[personId]?.role !== 'volunteer') return false
   return (
     !briefed[personId]?.givenVersion && Object.values(briefed).some((one) => one.givenVersion > 0)
   )
