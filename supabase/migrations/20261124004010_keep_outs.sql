@@ -48,7 +48,7 @@ declare
 begin
   if p_share is not null and p_claim.kind = 'prune' then
     perform private.keep_visit(p_c, p_claim.tree_no,
-      ('holder', p_claim.id, p_claim.shift_id, p_claim.round_id, p_claim.opened_at, v_people), 'begun', p_share, null, null, null);
+      ('holder', p_claim.id, p_claim.shift_id, p_claim.round_id, p_claim.opened_at, v_people, null::text[]), 'begun', p_share, null, null, null);
     v_ended := v_ended || jsonb_build_object('work',
       private.set_work(p_c.orchard_id, p_claim.round_id, p_claim.tree_no, 'begun', p_share, null, p_c.at));
   end if;

@@ -85,11 +85,11 @@ describe.each(engines)('claiming a tree on $name', ({ open }) => {
 
   test('nobody holds two trees', async () => {
     const { ann } = await readyCrew(db)
-    await ann.must('claim_tree', { tree: 3 })
+    const { command: claim } = await ann.must('claim_tree', { tree: 3 })
 
     const answer = await ann.send('claim_tree', { tree: 4 })
 
-    expect(answer.body.refused).toEqual([{ code: 'holds_another', detail: { tree: 3 } }])
+    expect(answer.body.refused).toEqual([{ code: 'holds_another', detail: { claim, tree: 3 } }])
   })
 
   test('the same command again gets the first answer and changes nothing', async () => {

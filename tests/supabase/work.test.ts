@@ -346,7 +346,7 @@ describe.each(engines)('working at a tree on $name', ({ open }) => {
     await ann.must('undo_tree', { tree: 3 })
   })
 
-  test('nobody joins a tree in a block that is stopped, or inside a keep-out', async () => {
+  test('nobody joins a tree in a block that is stopped, nor one whose claim a keep-out has ended', async () => {
     const { lead, ann, bo } = await readyCrew(db)
     const { command: claim } = await ann.must('claim_tree', { tree: 3 })
     const { command: stop } = await lead.must('stop_work', { block: 1 })
@@ -365,8 +365,8 @@ describe.each(engines)('working at a tree on $name', ({ open }) => {
 
     expect(codesOf(joining)).toEqual(['stopped'])
     expect(codesOf(taking)).toEqual(['stopped'])
-    expect(codesOf(await bo.send('join_tree', { claim }))).toEqual(['inside_keep_out'])
-    expect(codesOf(await ann.send('hand_over', { claim, to: bo.id }))).toEqual(['inside_keep_out'])
+    expect(codesOf(await bo.send('join_tree', { claim }))).toEqual(['claim_over'])
+    expect(codesOf(await ann.send('hand_over', { claim, to: bo.id }))).toEqual(['claim_over'])
   })
 
   test('however work on a diseased tree ends, its tools are not clean', async () => {
