@@ -82,6 +82,12 @@ test('a whole day, from the late arrival to the closing, and its records add up'
   await test.step('the briefing changes: nobody takes the next tree before signing it', async () => {
     await lee.getByRole('link', { name: 'Shift' }).tap()
     await lee.getByRole('button', { name: 'Change the briefing' }).tap()
+    await lee.getByRole('button', { name: 'Add a topic' }).tap()
+    await lee
+      .getByRole('dialog')
+      .getByRole('button', { name: /ladder/i })
+      .first()
+      .tap()
     await lee.getByText('Before the next tree', { exact: true }).tap()
     await lee.getByRole('button', { name: 'Put out version 2' }).tap()
     await ann.goto(routes.ready())
@@ -131,9 +137,9 @@ test('a whole day, from the late arrival to the closing, and its records add up'
     await holdAs(shared, 'Bo')
     await shared.getByRole('button', { name: 'I have stopped' }).tap()
     // A phone that sleeps and somebody without one keep the count open.
-    await expect(lee.getByText('2 people have not answered')).toBeVisible()
-    await lee.getByRole('button', { name: 'Ann is here' }).tap()
-    await lee.getByRole('button', { name: 'Di is here' }).tap()
+    await expect(lee.getByText('2 people are not counted.')).toBeVisible()
+    await lee.getByRole('button', { name: 'Seen by me: Ann' }).tap()
+    await lee.getByRole('button', { name: 'Seen by me: Di' }).tap()
     await lee.getByRole('button', { name: 'Let work go on' }).tap()
     await ann.context().setOffline(false)
     for (const page of [lee, shared, eve, ann])

@@ -9,8 +9,9 @@ import { Dialog } from '../ui/Dialog'
 import { Note } from '../ui/Note'
 import { useLeadWords } from './use-lead-words'
 
-// The encoder is fetched only where a code is shown.
-const QrCode = dynamic(async () => (await import('../day/QrCode')).QrCode, { ssr: false })
+/** The encoder is fetched only where a code is shown. */
+export const fetchQrCode = async () => (await import('../day/QrCode')).QrCode
+const QrCode = dynamic(fetchQrCode, { ssr: false })
 
 /** A link as a code to scan, big enough for a tablet held up, and as words to send. */
 export function LinkToShow({ path, title }: { path: string; title: string }) {

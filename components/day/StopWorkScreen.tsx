@@ -16,11 +16,9 @@ import { Why } from '../ui/Why'
 import { StopInForce } from './StopInForce'
 import './stop.css'
 
-/** What only a lead sees is fetched only for them. */
-const HeadCountScreen = dynamic(
-  async () => (await import('../count/HeadCountScreen')).HeadCountScreen,
-  { loading: () => <Fetching /> }
-)
+/** What only a lead sees is fetched only for them; ahead (`Screens`), since without signal people are counted too. */
+export const fetchHeadCount = async () => (await import('../count/HeadCountScreen')).HeadCountScreen
+const HeadCountScreen = dynamic(fetchHeadCount, { loading: () => <Fetching /> })
 
 /** Calls a stop: the site's signal first, in the largest type; the phone counts, it is not the alarm. */
 export function StopWorkScreen() {

@@ -26,8 +26,12 @@ const gates = {
   lead: dynamic(gateFiles.lead, { loading }),
 }
 
-/** What comes when it is first shown, and then would not without signal. */
-const partsOfLead = [() => import('../map/MapFrame'), () => import('../day/QrCode')]
+/** What comes when it is first shown, and then would not without signal: by the same call, or other files would come. */
+const partsOfLead = [
+  async () => (await import('../map/OrchardMap')).fetchMapFrame(),
+  async () => (await import('../crew/LinkToShow')).fetchQrCode(),
+  async () => (await import('../day/StopWorkScreen')).fetchHeadCount(),
+]
 
 /** So long the first screen has the line for itself. */
 const afterFirstScreenMs = 1_500
@@ -79,7 +83,11 @@ function useFetchedAhead(first: ScreenName | undefined): void {
       ahead(messages(language))
       ahead(gateFiles.crew())
       if (isLead) {
-        ahead(leadMessages(language))
+        // A briefing is written in both languages.
+        for (const each of ['en', 'es'] as const) {
+          ahead(messages(each))
+          ahead(leadMessages(each))
+        }
         ahead(gateFiles.lead())
         for (const part of partsOfLead) ahead(part())
       }

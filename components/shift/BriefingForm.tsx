@@ -1,6 +1,6 @@
 'use client'
 
-import { useId, useState } from 'react'
+import { Suspense, useId, useState } from 'react'
 
 import { briefingChanges } from '@/lib/domain/safety/briefing-changes'
 import { type Question, questions } from '@/lib/domain/safety/briefing-proposals'
@@ -38,7 +38,17 @@ type BriefingFormProps = {
 }
 
 /** Writes the briefing of a shift, or its next version: topics, their order, own words. */
-export function BriefingForm({ shift, isNext, onDone }: BriefingFormProps) {
+export function BriefingForm(props: BriefingFormProps) {
+  const { common } = useWords()
+  // It needs the words of both languages; the screen around it stays while they come.
+  return (
+    <Suspense fallback={<p role="status">{common.asking}</p>}>
+      <Topics {...props} />
+    </Suspense>
+  )
+}
+
+function Topics({ shift, isNext, onDone }: BriefingFormProps) {
   const words = useWords()
   const { shift: text, proposals } = useLeadWords()
   const send = useSend()

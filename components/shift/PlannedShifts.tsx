@@ -29,7 +29,7 @@ export function PlannedShifts({ today }: { today: string }) {
         {planned.length > 0 && (
           <ul className="list">
             {planned.map((shift) => (
-              <li key={shift.id} className="person-row">
+              <li key={shift.id} className="person-row planned-row">
                 <span className="item grow">
                   <span className="grow">
                     <b>{hoursWords(shift)}</b>
