@@ -11,8 +11,8 @@ import { blockName, orchardName } from './things'
 /** What people and trees are called is the same in every language. */
 const names = [orchardName, blockName, 'Rowcall', ...personNames, ...personNames.map(initialsOf)]
 
-/** Addresses are for machines. Time zones are called after English names of cities, everywhere. */
-const noWords = /https?:\/\/\S+|^[A-Z]\w+\/[\w/ -]+$/g
+/** Addresses are for machines. Time zones are called after English names of cities, and a regulation by its own, everywhere. */
+const noWords = /https?:\/\/\S+|^[A-Z]\w+\/[\w/ -]+$|Cal\. Code Regs\. Title \d+/g
 
 /** What a person sees or hears of the page: text, labels, hints, values, the title. */
 export async function englishOn(page: Page): Promise<string[]> {
