@@ -58,3 +58,22 @@ test('beside the map a tree is passed too, and the other leads see it at once', 
   await expect(mo.getByRole('complementary')).toContainText('Looked over and passed')
   await expect(lee.getByRole('heading', { name: 'Nothing to look over' })).toBeVisible()
 })
+
+test('what a lead is writing about a tree outlives a tree that somebody else finishes', async ({
+  orchard,
+  asPerson,
+}) => {
+  await finish(orchard, 'Ann', 1)
+  const lee = await asPerson('Lee', { device: 'tablet' })
+  await lee.goto(routes.lookOver())
+  await lee.getByRole('button', { name: 'Reopen', exact: true }).tap()
+  const note = lee.getByRole('textbox')
+  await note.fill('North side, at shoulder height')
+
+  // Bo is newer than Ann and would be proposed first.
+  await finish(orchard, 'Bo', 2)
+
+  await expect(lee.getByRole('heading', { name: '2 trees to look over' })).toBeVisible()
+  await expect(lee.getByRole('region', { name: 'A 1·1' })).toBeVisible()
+  await expect(note).toHaveValue('North side, at shoulder height')
+})

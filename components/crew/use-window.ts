@@ -13,12 +13,14 @@ export function useWindow(count: number) {
   const [seen, setSeen] = useState({ top: 0, height: 600 })
   const [linePx, setLinePx] = useState(56)
 
+  const look = useCallback(() => {
+    if (!box) return
+    setSeen({ top: box.scrollTop, height: box.clientHeight })
+    setLinePx(lineRem * Number.parseFloat(getComputedStyle(document.documentElement).fontSize))
+  }, [box])
+
   useEffect(() => {
     if (!box) return
-    const look = () => {
-      setSeen({ top: box.scrollTop, height: box.clientHeight })
-      setLinePx(lineRem * Number.parseFloat(getComputedStyle(document.documentElement).fontSize))
-    }
     const sizes = new ResizeObserver(look)
     sizes.observe(box)
     box.addEventListener('scroll', look, { passive: true })
@@ -26,7 +28,7 @@ export function useWindow(count: number) {
       sizes.disconnect()
       box.removeEventListener('scroll', look)
     }
-  }, [box])
+  }, [box, look])
 
   /** Scrolls just so far that a line is seen, with the head of the table above it. */
   const comeInto = useCallback(
@@ -35,8 +37,10 @@ export function useWindow(count: number) {
       const [top, bottom] = [line * linePx, (line + 2) * linePx]
       if (top < box.scrollTop) box.scrollTop = top
       if (bottom > box.scrollTop + box.clientHeight) box.scrollTop = bottom - box.clientHeight
+      // Now, not at the scroll event: the next key must find this line already drawn.
+      look()
     },
-    [box, linePx]
+    [box, linePx, look]
   )
 
   return { scroller: setBox, linePx, comeInto, ...windowOf(seen, { count, linePx }) }

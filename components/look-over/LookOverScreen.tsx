@@ -21,8 +21,10 @@ export function LookOverScreen() {
   const [at, setAt] = useState<number | null>(null)
   const [chosen, setChosen] = useState<number | null>(null)
   const { reading, open, proposals, next } = useLookOver(at)
-  const picked = open.find(({ tree }) => tree === chosen)
-  const shown = picked ?? open.find(({ tree }) => tree === next?.tree) ?? null
+  const shown = open.find(({ tree }) => tree === chosen) ?? null
+  // What is proposed is chosen then: another tree that is finished meanwhile must not take this one off the screen.
+  if (!shown && next && chosen !== next.tree) setChosen(next.tree)
+  const proposed = proposals.find(({ tree }) => tree === shown?.tree)
 
   return (
     <LeadScreen
@@ -47,7 +49,7 @@ export function LookOverScreen() {
         <LookOverCard
           key={shown.tree}
           waiting={shown}
-          because={picked && picked.tree !== next?.tree ? 'chosen' : (next?.because ?? 'chosen')}
+          because={proposed?.because ?? 'chosen'}
           onDone={() => {
             setAt(shown.tree)
             setChosen(null)

@@ -66,8 +66,10 @@ export function useTreeNotes(tree: number | null): Reading<TreeNote[]> {
     const { work, marked } = view.confirmed ?? {}
     return `${here}|${work?.[tree ?? 0]?.state}|${marked?.[tree ?? 0]?.mark}`
   })
-  return useRead(tree === null ? null : `notes|${tree}|${version}`, (reads) =>
-    reads.treeNotes(tree ?? 0)
+  return useRead(
+    tree === null ? null : `notes|${tree}`,
+    (reads) => reads.treeNotes(tree ?? 0),
+    version
   )
 }
 
@@ -77,10 +79,9 @@ export function usePrivatePeople(): Reading<PrivatePeople> {
     const people = Object.keys(view.confirmed?.people ?? {}).length
     return `${people}|${openShiftOf(view)?.id}`
   })
-  return useRead(`people|${version}`, (reads) => reads.privatePeople())
+  return useRead('people', (reads) => reads.privatePeople(), version)
 }
 
-/** For leads: of this shift, with what was written. Read again whenever a call changes. */
 /** For leads. Read again when another tool is out of use. */
 export function useToolFaults(): Reading<ToolFaults> {
   const out = useSelect((view) =>
@@ -88,15 +89,16 @@ export function useToolFaults(): Reading<ToolFaults> {
       .flatMap(([no, { fit }]) => (fit ? [] : [no]))
       .join()
   )
-  return useRead(`faults|${out}`, (reads) => reads.toolFaults())
+  return useRead('faults', (reads) => reads.toolFaults(), out)
 }
 
 export function useCameIn(): Reading<CameIn> {
   // Whatever came in or was accepted is an event, and so the head is another.
   const head = useSelect((view) => view.confirmed?.head ?? 0)
-  return useRead(`came-in|${head}`, (reads) => reads.cameIn())
+  return useRead('came-in', (reads) => reads.cameIn(), String(head))
 }
 
+/** For leads: of this shift, with what was written. Read again whenever a call changes. */
 export function useCalls(): Reading<CallRead[]> {
   const unsent = useSelect(incidentsUnsent)
   const version = useSelect((view) =>
@@ -104,13 +106,13 @@ export function useCalls(): Reading<CallRead[]> {
       .map(([id, { answeredBy }]) => `${id}|${answeredBy}`)
       .join()
   )
-  return useRead(`calls|${version}|${unsent}`, (reads) => reads.calls())
+  return useRead('calls', (reads) => reads.calls(), `${version}|${unsent}`)
 }
 
 /** For leads. Read again when one that was written here has gone out; others' come the next time. */
 export function useIncidents(): Reading<Incident[]> {
   const unsent = useSelect(incidentsUnsent)
-  return useRead(`incidents|${unsent}`, (reads) => reads.incidents())
+  return useRead('incidents', (reads) => reads.incidents(), String(unsent))
 }
 
 function incidentsUnsent({ unsent }: View): number {
@@ -123,7 +125,7 @@ export function useToLookOver(): Reading<ToLookOver> {
     const done = Object.values(confirmed?.work ?? {}).filter(({ state }) => state === 'done')
     return `${done.length}|${Object.keys(confirmed?.lookedOver ?? {}).length}`
   })
-  return useRead(`look-over|${version}`, (reads) => reads.toLookOver())
+  return useRead('look-over', (reads) => reads.toLookOver(), version)
 }
 
 /** For leads: the newest note on each tree, as it was when the screen was opened. */
@@ -141,8 +143,10 @@ export function useFlagDetails(flags: readonly string[]): Reading<FlagDetails> {
   const notes = useSelect((view) =>
     flags.map((id) => view.confirmed?.flags[id]?.notes ?? 0).join('|')
   )
-  return useRead(flags.length === 0 ? null : `flags|${flags.join('|')}|${notes}`, (reads) =>
-    reads.flagDetails(flags)
+  return useRead(
+    flags.length === 0 ? null : `flags|${flags.join('|')}`,
+    (reads) => reads.flagDetails(flags),
+    notes
   )
 }
 
@@ -154,13 +158,17 @@ export function useMyFlags(): Reading<MyFlag[]> {
       .map(([id, { state }]) => `${id} ${state}`)
       .join('|')
   )
-  return useRead(`my-flags|${mine}`, (reads) => reads.myFlags())
+  return useRead('my-flags', (reads) => reads.myFlags(), mine)
 }
 
-/** `key` null: there is nothing to read yet. */
+/**
+ * `key` says what is read; null: nothing yet. Another `version` reads it again behind what is shown, so that
+ * nobody loses what they are reading or writing about; one that fails leaves what was read before.
+ */
 function useRead<Value>(
   key: string | null,
-  read: (reads: Reads) => Promise<Outcome<Value>>
+  read: (reads: Reads) => Promise<Outcome<Value>>,
+  version = ''
 ): Reading<Value> {
   const coming = useComingClient()
   const who = useSelect((view) => (view.phase === 'in' ? (view.me?.personId ?? null) : null))
@@ -168,7 +176,7 @@ function useRead<Value>(
   const [result, setResult] = useState<{ key: string; reading: Reading<Value> } | null>(null)
   const wanted = key !== null && who !== null ? `${who}|${key}` : null
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: `key` says what `read` reads; `isReached` asks again
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `key` says what `read` reads; `version` and `isReached` ask again
   useEffect(() => {
     if (wanted === null) return
     let isOver = false
@@ -176,15 +184,22 @@ function useRead<Value>(
       const reads = rowcall.reads()
       const told = reads && (await read(reads))
       if (isOver || !told) return
-      const reading: Reading<Value> = told.ok
-        ? { state: 'read', value: told.value }
-        : { state: 'failed', fault: told.fault }
-      setResult({ key: wanted, reading })
+      setResult((before) => ({ key: wanted, reading: readingOf(told, before, wanted) }))
     })
     return () => {
       isOver = true
     }
-  }, [coming, wanted, isReached])
+  }, [coming, wanted, version, isReached])
 
   return result && result.key === wanted ? result.reading : { state: 'reading' }
+}
+
+function readingOf<Value>(
+  told: Outcome<Value>,
+  before: { key: string; reading: Reading<Value> } | null,
+  key: string
+): Reading<Value> {
+  if (told.ok) return { state: 'read', value: told.value }
+  if (before?.key === key && before.reading.state === 'read') return before.reading
+  return { state: 'failed', fault: told.fault }
 }
