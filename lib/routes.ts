@@ -19,6 +19,7 @@ export const routes = {
   finishTree: (tree: number) => `/tree/${tree}/finish`,
   halfDoneTree: (tree: number) => `/tree/${tree}/half-done`,
   flagTree: (tree: number) => `/tree/${tree}/flag`,
+  openness: (tree: number) => `/tree/${tree}/openness`,
 
   haul: () => '/haul',
 
@@ -48,6 +49,7 @@ export const routes = {
   board: () => '/board',
   houseRules: () => '/house-rules',
   flags: () => '/flags',
+  disease: () => '/disease',
   /** One sheet, or several at once. */
   referral: (...flags: string[]) => `/referral/${flags.join('+')}`,
   calls: (incidentOf?: string) =>
