@@ -18,8 +18,12 @@ export const routes = {
   tree: (tree: number) => `/tree/${tree}`,
   finishTree: (tree: number) => `/tree/${tree}/finish`,
   halfDoneTree: (tree: number) => `/tree/${tree}/half-done`,
-  flagTree: (tree: number) => `/tree/${tree}/flag`,
   openness: (tree: number) => `/tree/${tree}/openness`,
+  /** About its limb: whether a limb that looks high or thick is ours or the arborist's. */
+  flagTree: (tree: number, about?: 'limb') =>
+    `/tree/${tree}/flag${about === undefined ? '' : `?about=${about}`}`,
+  limbsOfTree: (tree: number) => `/tree/${tree}/limbs`,
+  weighLimb: (tree: number) => `/tree/${tree}/weight`,
 
   haul: () => '/haul',
 
