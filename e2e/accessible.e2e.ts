@@ -1,6 +1,6 @@
 import { expectAxeClean, expectNoSidewaysScroll, expectTargetsOf } from './support/accessible'
-import { openScreen, walks } from './support/screens'
 import { test } from './support/test'
+import { openScreen, walks } from './support/walks'
 
 /** For a gloved thumb, and for a mouse. */
 const leastPx = { phone: 56, tablet: 56, desktop: 44 }

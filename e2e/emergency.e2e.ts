@@ -1,6 +1,6 @@
 import { loseSignal } from './support/phone'
-import { walks } from './support/screens'
 import { expect, type Page, routes, test } from './support/test'
+import { walks } from './support/walks'
 
 const inside = walks.filter(({ who }) => who !== null)
 

@@ -1,6 +1,6 @@
 import { englishOn } from './support/english-words'
-import { openScreen, walks } from './support/screens'
 import { expect, test } from './support/test'
+import { openScreen, walks } from './support/walks'
 
 /** What is found says enough, and a trace of so many screens takes long. */
 test.use({ trace: 'off' })
