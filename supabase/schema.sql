@@ -288,6 +288,8 @@ create table cultivars (
   species text not null,
   name text not null,
   habit text not null default 'unknown'::text,
+  buds text not null default 'unknown'::text,
+  constraint cultivars_buds_known CHECK ((buds = ANY (ARRAY['base'::text, 'middle'::text, 'tip'::text, 'unknown'::text]))),
   constraint cultivars_habit_known CHECK ((habit = ANY (ARRAY['spur'::text, 'shoot'::text, 'both'::text, 'unknown'::text]))),
   constraint cultivars_name_length CHECK (((char_length(name) >= 1) AND (char_length(name) <= 60))),
   constraint cultivars_key PRIMARY KEY (orchard_id, no),
@@ -295,6 +297,7 @@ create table cultivars (
 );
 alter table cultivars enable row level security;
 comment on column cultivars.habit is 'Which wood carries the fruit buds. Unknown stays unknown.';
+comment on column cultivars.buds is 'Where along last year''s shoots most fruit buds sit. Unknown stays unknown, and is not shortened.';
 
 create table deals (
   id uuid not null default gen_random_uuid(),
@@ -3655,12 +3658,13 @@ begin
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.cultivar_rows(p_cultivars jsonb)
- RETURNS TABLE(index integer, species text, name text, habit text)
+ RETURNS TABLE(index integer, species text, name text, habit text, buds text)
  LANGUAGE sql
  IMMUTABLE
  SET search_path TO ''
 AS $function$
-  select (n - 1)::integer, r ->> 'species', private.line_in(r -> 'name', 60), coalesce(r ->> 'habit', 'unknown')
+  select (n - 1)::integer, r ->> 'species', private.line_in(r -> 'name', 60), coalesce(r ->> 'habit', 'unknown'),
+    coalesce(r ->> 'buds', 'unknown')
   from jsonb_array_elements(p_cultivars) with ordinality as x (r, n)
 $function$;
 
@@ -4120,8 +4124,8 @@ begin
   where not exists (select 1 from public.blocks b where b.orchard_id = p_orchard and b.code = r.code);
 
   select coalesce(max(no), 0) into v_last from public.cultivars where orchard_id = p_orchard;
-  insert into public.cultivars (orchard_id, no, species, name, habit)
-  select p_orchard, v_last + row_number() over (order by index), species, name, habit
+  insert into public.cultivars (orchard_id, no, species, name, habit, buds)
+  select p_orchard, v_last + row_number() over (order by index), species, name, habit, buds
   from private.cultivar_rows(p_cultivars) r
   where not exists (select 1 from public.cultivars c where c.orchard_id = p_orchard and c.species = r.species and c.name = r.name);
 
@@ -4312,8 +4316,8 @@ CREATE OR REPLACE FUNCTION private.is_species(p_code text)
  IMMUTABLE
  SET search_path TO ''
 AS $function$
-  select p_code in ('apple', 'pear', 'plum', 'apricot', 'peach', 'nectarine', 'cherry', 'quince', 'walnut', 'fig',
-    'persimmon', 'almond', 'other')
+  select p_code in ('apple', 'pear', 'plum', 'european_plum', 'japanese_plum', 'apricot', 'peach', 'nectarine', 'cherry',
+    'sour_cherry', 'quince', 'walnut', 'fig', 'persimmon', 'almond', 'pomegranate', 'other')
 $function$;
 comment on function private.is_species(text) is 'The same list as lib/domain/orchard/types.ts.';
 
@@ -6244,7 +6248,7 @@ begin
         'rowSpacingM', trim_scale(row_spacing_m), 'treeSpacingM', trim_scale(tree_spacing_m), 'bearingDeg', trim_scale(bearing_deg),
         'firstLatE7', first_lat_e7, 'firstLonE7', first_lon_e7, 'taggedEnd', tagged_end) order by no), '[]')
       from public.blocks where orchard_id = p_orchard),
-    'cultivars', (select coalesce(json_agg(json_build_object('no', no, 'species', species, 'name', name, 'habit', habit) order by no), '[]')
+    'cultivars', (select coalesce(json_agg(json_build_object('no', no, 'species', species, 'name', name, 'habit', habit, 'buds', buds) order by no), '[]')
       from public.cultivars where orchard_id = p_orchard),
     'species', coalesce(to_json(v_species), '[]'),
     'lat0', v_lat0,
@@ -6300,7 +6304,8 @@ AS $function$
   cross join lateral (values
     ('species', case when private.is_species(c.species) is not true then 'not_one_of' end),
     ('name', case when c.name is null then 'out_of_range' when c.alike > 1 then 'twice' end),
-    ('habit', case when c.habit not in ('spur', 'shoot', 'both', 'unknown') then 'not_one_of' end)
+    ('habit', case when c.habit not in ('spur', 'shoot', 'both', 'unknown') then 'not_one_of' end),
+    ('buds', case when c.buds not in ('base', 'middle', 'tip', 'unknown') then 'not_one_of' end)
   ) w (field, code) where w.code is not null
 $function$;
 

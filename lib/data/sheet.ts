@@ -3,6 +3,7 @@
 import { sizeClassOf } from '@/lib/domain/orchard/size-class'
 import {
   type Block,
+  budSites,
   type Cultivar,
   habits,
   lives,
@@ -45,6 +46,8 @@ const packed = shape.object({
       species: shape.otherwise(shape.oneOf(species), 'other'),
       name: shape.text,
       habit: shape.oneOf(habits),
+      // A sheet kept from before says nothing of it.
+      buds: shape.otherwise(shape.oneOf(budSites), 'unknown'),
     })
   ),
   species: shape.array(shape.otherwise(shape.oneOf(species), 'other')),

@@ -22,10 +22,12 @@ create table public.cultivars (
   species text not null,
   name text not null constraint cultivars_name_length check (char_length(name) between 1 and 60),
   habit text not null default 'unknown' constraint cultivars_habit_known check (habit in ('spur', 'shoot', 'both', 'unknown')),
+  buds text not null default 'unknown' constraint cultivars_buds_known check (buds in ('base', 'middle', 'tip', 'unknown')),
   constraint cultivars_key primary key (orchard_id, no),
   constraint cultivars_name unique (orchard_id, species, name)
 );
 comment on column public.cultivars.habit is 'Which wood carries the fruit buds. Unknown stays unknown.';
+comment on column public.cultivars.buds is 'Where along last year''s shoots most fruit buds sit. Unknown stays unknown, and is not shortened.';
 
 create table public.trees (
   orchard_id uuid not null,

@@ -22,8 +22,8 @@ comment on function private.are_codes is 'A list of words of a program (species,
 
 create function private.is_species(p_code text) returns boolean
 language sql immutable set search_path = '' as $$
-  select p_code in ('apple', 'pear', 'plum', 'apricot', 'peach', 'nectarine', 'cherry', 'quince', 'walnut', 'fig',
-    'persimmon', 'almond', 'other')
+  select p_code in ('apple', 'pear', 'plum', 'european_plum', 'japanese_plum', 'apricot', 'peach', 'nectarine', 'cherry',
+    'sour_cherry', 'quince', 'walnut', 'fig', 'persimmon', 'almond', 'pomegranate', 'other')
 $$;
 comment on function private.is_species is 'The same list as lib/domain/orchard/types.ts.';
 

@@ -41,7 +41,7 @@ begin
         'rowSpacingM', trim_scale(row_spacing_m), 'treeSpacingM', trim_scale(tree_spacing_m), 'bearingDeg', trim_scale(bearing_deg),
         'firstLatE7', first_lat_e7, 'firstLonE7', first_lon_e7, 'taggedEnd', tagged_end) order by no), '[]')
       from public.blocks where orchard_id = p_orchard),
-    'cultivars', (select coalesce(json_agg(json_build_object('no', no, 'species', species, 'name', name, 'habit', habit) order by no), '[]')
+    'cultivars', (select coalesce(json_agg(json_build_object('no', no, 'species', species, 'name', name, 'habit', habit, 'buds', buds) order by no), '[]')
       from public.cultivars where orchard_id = p_orchard),
     'species', coalesce(to_json(v_species), '[]'),
     'lat0', v_lat0,

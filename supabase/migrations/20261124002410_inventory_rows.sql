@@ -34,9 +34,10 @@ language sql immutable set search_path = '' as $$
   from jsonb_array_elements(p_blocks) with ordinality as x (r, n)
 $$;
 
-create function private.cultivar_rows(p_cultivars jsonb) returns table (index integer, species text, name text, habit text)
+create function private.cultivar_rows(p_cultivars jsonb) returns table (index integer, species text, name text, habit text, buds text)
 language sql immutable set search_path = '' as $$
-  select (n - 1)::integer, r ->> 'species', private.line_in(r -> 'name', 60), coalesce(r ->> 'habit', 'unknown')
+  select (n - 1)::integer, r ->> 'species', private.line_in(r -> 'name', 60), coalesce(r ->> 'habit', 'unknown'),
+    coalesce(r ->> 'buds', 'unknown')
   from jsonb_array_elements(p_cultivars) with ordinality as x (r, n)
 $$;
 
@@ -76,6 +77,7 @@ language sql immutable set search_path = '' as $$
   cross join lateral (values
     ('species', case when private.is_species(c.species) is not true then 'not_one_of' end),
     ('name', case when c.name is null then 'out_of_range' when c.alike > 1 then 'twice' end),
-    ('habit', case when c.habit not in ('spur', 'shoot', 'both', 'unknown') then 'not_one_of' end)
+    ('habit', case when c.habit not in ('spur', 'shoot', 'both', 'unknown') then 'not_one_of' end),
+    ('buds', case when c.buds not in ('base', 'middle', 'tip', 'unknown') then 'not_one_of' end)
   ) w (field, code) where w.code is not null
 $$;

@@ -63,8 +63,8 @@ begin
   where not exists (select 1 from public.blocks b where b.orchard_id = p_orchard and b.code = r.code);
 
   select coalesce(max(no), 0) into v_last from public.cultivars where orchard_id = p_orchard;
-  insert into public.cultivars (orchard_id, no, species, name, habit)
-  select p_orchard, v_last + row_number() over (order by index), species, name, habit
+  insert into public.cultivars (orchard_id, no, species, name, habit, buds)
+  select p_orchard, v_last + row_number() over (order by index), species, name, habit, buds
   from private.cultivar_rows(p_cultivars) r
   where not exists (select 1 from public.cultivars c where c.orchard_id = p_orchard and c.species = r.species and c.name = r.name);
 

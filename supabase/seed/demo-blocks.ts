@@ -4,7 +4,7 @@
  */
 
 import type { BlockSettings } from '@/lib/domain/orchard/inventory-contents'
-import type { Habit, Position, Species } from '@/lib/domain/orchard/types'
+import type { BudSite, Habit, Position, Species } from '@/lib/domain/orchard/types'
 
 /** What the inventory's table has no columns for. */
 export const demoBlockSettings = {
@@ -34,18 +34,18 @@ export const demoBlocks: readonly DemoBlock[] = [
     name: 'Long Bank',
     corner: { lat: 41.0512, lon: -97.9034 },
     bendM: 2.2,
-    strays: ['plum', 'cherry', 'apricot', 'nectarine'],
+    strays: ['japanese_plum', 'cherry', 'apricot', 'nectarine'],
     rows: [
       [5, 15, 'apricot', 1998],
       [4, 16, 'apricot', 1998],
-      [3, 17, 'plum', 2001],
-      [2, 17, 'plum', 2001],
+      [3, 17, 'european_plum', 2001],
+      [2, 17, 'european_plum', 2001],
       [2, 18, 'cherry', 2003],
-      [1, 18, 'plum', 2001],
+      [1, 18, 'japanese_plum', 2001],
       [1, 18, 'peach', 2014],
       [1, 17, 'peach', 2014],
       [1, 16, 'nectarine', 2016],
-      [2, 14, 'cherry', 2008],
+      [2, 14, 'sour_cherry', 2008],
       [4, 11, 'cherry', 2008],
     ],
   },
@@ -54,7 +54,7 @@ export const demoBlocks: readonly DemoBlock[] = [
     name: 'Well Field',
     corner: { lat: 41.05085, lon: -97.9041 },
     bendM: 1.4,
-    strays: ['pear', 'apple', 'quince', 'plum'],
+    strays: ['pear', 'apple', 'quince', 'european_plum'],
     rows: [
       [1, 14, 'walnut', 1974],
       [1, 19, 'apple', 1982],
@@ -80,46 +80,50 @@ export const demoBlocks: readonly DemoBlock[] = [
       [2, 14, 'almond', 2012],
       [1, 14, 'apple', 2022],
       [1, 11, 'pear', 2023],
-      [3, 10, 'plum', 2024],
+      [3, 10, 'european_plum', 2024],
     ],
   },
 ]
 
-/** Cultivars are facts; where each carries its fruit buds is from memory, no source. */
-export const demoCultivars: Record<Species, readonly (readonly [name: string, habit: Habit])[]> = {
+type DemoCultivar = readonly [name: string, habit: Habit, buds: BudSite]
+
+/** Cultivars are facts; which wood carries their fruit buds, and where along it, is from memory, no source. */
+export const demoCultivars: Record<Species, readonly DemoCultivar[]> = {
   apple: [
-    ['Golden Delicious', 'spur'],
-    ['Jonathan', 'both'],
-    ['Granny Smith', 'both'],
-    ['Irish Peach', 'shoot'],
+    ['Golden Delicious', 'spur', 'unknown'],
+    ['Jonathan', 'both', 'middle'],
+    ['Granny Smith', 'both', 'unknown'],
+    ['Irish Peach', 'shoot', 'tip'],
   ],
   pear: [
-    ['Bartlett', 'spur'],
-    ['Beurré Bosc', 'spur'],
+    ['Bartlett', 'spur', 'unknown'],
+    ['Beurré Bosc', 'spur', 'unknown'],
   ],
-  plum: [
-    ['Stanley', 'spur'],
-    ['Santa Rosa', 'both'],
-    ['Reine Claude de Bavay', 'spur'],
+  plum: [],
+  european_plum: [
+    ['Stanley', 'spur', 'unknown'],
+    ['Reine Claude de Bavay', 'spur', 'unknown'],
   ],
+  japanese_plum: [['Santa Rosa', 'both', 'middle']],
   apricot: [
-    ['Blenheim', 'both'],
-    ['Moorpark', 'both'],
+    ['Blenheim', 'both', 'middle'],
+    ['Moorpark', 'both', 'middle'],
   ],
   peach: [
-    ['Redhaven', 'shoot'],
-    ['Elberta', 'shoot'],
+    ['Redhaven', 'shoot', 'middle'],
+    ['Elberta', 'shoot', 'middle'],
   ],
-  nectarine: [['Fantasia', 'shoot']],
+  nectarine: [['Fantasia', 'shoot', 'middle']],
   cherry: [
-    ['Bing', 'spur'],
-    ['Lapins', 'spur'],
-    ['Montmorency', 'both'],
+    ['Bing', 'spur', 'base'],
+    ['Lapins', 'spur', 'base'],
   ],
-  quince: [['Smyrna', 'shoot']],
-  walnut: [['Franquette', 'shoot']],
-  fig: [['Brown Turkey', 'shoot']],
-  persimmon: [['Fuyu', 'shoot']],
-  almond: [['Nonpareil', 'both']],
+  sour_cherry: [['Montmorency', 'both', 'unknown']],
+  quince: [['Smyrna', 'shoot', 'tip']],
+  walnut: [['Franquette', 'shoot', 'tip']],
+  fig: [['Brown Turkey', 'shoot', 'tip']],
+  persimmon: [['Fuyu', 'shoot', 'tip']],
+  almond: [['Nonpareil', 'both', 'unknown']],
+  pomegranate: [],
   other: [],
 }

@@ -35,28 +35,40 @@ export function demoDay(now: Date, timeZone: string): DemoDay {
 
 type Round = Omit<ArgsOf<'open_round'>, 'species'> & { species: Species[] }
 
+const plums = ['european_plum', 'japanese_plum'] as const
+
 /** Which trees are pruned when: common practice north of the equator, no source. */
 function roundFor(month: number, year: number): Round {
   if (month <= 3) return winterOf(year - 1)
   if (month >= 11) return winterOf(year)
   if (month <= 5) {
-    const species: Species[] = ['apple', 'pear', 'plum']
+    const species: Species[] = ['apple', 'pear', ...plums]
     return { kind: 'training', season: year, species, from: `${year}-04-01`, to: `${year}-05-31` }
   }
   if (month <= 8) {
     const species: Species[] = [
       'cherry',
+      'sour_cherry',
       'apricot',
       'peach',
       'nectarine',
-      'plum',
+      ...plums,
       'apple',
       'pear',
       'quince',
     ]
     return { kind: 'summer', season: year, species, from: `${year}-06-01`, to: `${year}-08-31` }
   }
-  const species: Species[] = ['peach', 'nectarine', 'plum', 'cherry', 'apricot', 'almond', 'apple']
+  const species: Species[] = [
+    'peach',
+    'nectarine',
+    ...plums,
+    'cherry',
+    'sour_cherry',
+    'apricot',
+    'almond',
+    'apple',
+  ]
   return {
     kind: 'after_harvest',
     season: year,
@@ -74,11 +86,12 @@ function winterOf(year: number): Round {
     species: [
       'apple',
       'pear',
-      'plum',
+      ...plums,
       'apricot',
       'peach',
       'nectarine',
       'cherry',
+      'sour_cherry',
       'quince',
       'walnut',
       'fig',

@@ -13,7 +13,7 @@ export function inventoryArgs({ blocks, cultivars, trees }: Inventory): Inventor
     p_blocks: blocks.map(({ no: _, firstTree, ...block }) =>
       known({ ...block, ...at(firstTree, 'firstLatE7', 'firstLonE7') })
     ),
-    p_cultivars: cultivars.map(({ species, name, habit }) => ({ species, name, habit })),
+    p_cultivars: cultivars.map(({ no: _, ...cultivar }) => cultivar),
     p_trees: trees.map((tree) =>
       known({
         block: codes.get(tree.block),

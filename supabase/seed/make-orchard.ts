@@ -44,13 +44,14 @@ function rowLines(block: DemoBlock, row: number, [first, last, species, planted]
     }
     // A row begins and ends with a tree; within it, some places are empty and some replanted.
     const fate = place === first || place === last ? 1 : random.share()
-    if (fate < 0.045) return [line('', '', '', null, null, null, '', 'gap')]
+    if (fate < 0.045) return [line('', '', '', '', null, null, null, '', 'gap')]
     const isStray = fate > 0.45 && fate < 0.56
     const own: Species = isStray ? (random.pick(block.strays) ?? species) : species
-    const [name, habit] = (isStray ? random.pick(demoCultivars[own]) : cultivar) ?? ['', 'unknown']
+    const picked = isStray ? random.pick(demoCultivars[own]) : cultivar
+    const [name, habit, buds] = picked ?? ['', 'unknown', 'unknown']
     const year = isStray ? Math.min(2024, planted + 4 + Math.floor(random.share() * 14)) : planted
     const life: Life = fate < 0.065 ? 'removed' : fate < 0.08 ? 'dead' : 'standing'
-    return [line(own, name, habit, year, ...sizes(own, year), life)]
+    return [line(own, name, habit, buds, year, ...sizes(own, year), life)]
   })
 }
 

@@ -45,7 +45,7 @@ describe.each(engines)('bringing in on $name', ({ open }) => {
 
     const reply = await orchard.manager.must('bring_in_trees', {
       blocks: [{ ...block, firstLatE7: 410_000_000, firstLonE7: -9_000_000, taggedEnd: 'high' }],
-      cultivars: [{ species: 'plum', name: 'Sweet Bell', habit: 'spur' }],
+      cultivars: [{ species: 'plum', name: 'Sweet Bell', habit: 'spur', buds: 'middle' }],
       trees: [
         {
           ...tree,
@@ -82,8 +82,8 @@ describe.each(engines)('bringing in on $name', ({ open }) => {
         },
       ],
       cultivars: [
-        { no: 1, species: 'apple', name: 'Old Keeper', habit: 'unknown' },
-        { no: 2, species: 'plum', name: 'Sweet Bell', habit: 'spur' },
+        { no: 1, species: 'apple', name: 'Old Keeper', habit: 'unknown', buds: 'unknown' },
+        { no: 2, species: 'plum', name: 'Sweet Bell', habit: 'spur', buds: 'middle' },
       ],
       lat0: 410_000_100,
       lon0: -9_000_050,
@@ -140,7 +140,7 @@ describe.each(engines)('bringing in on $name', ({ open }) => {
 
     const reply = await orchard.manager.send('bring_in_trees', {
       blocks: [block, { ...block, name: '' }],
-      cultivars: [{ species: 'plum', name: 'X', habit: 'sideways' }],
+      cultivars: [{ species: 'plum', name: 'X', habit: 'sideways', buds: 'all over' }],
       trees: [
         tree,
         { ...tree, place: 2, block: 'Z' },
@@ -162,6 +162,7 @@ describe.each(engines)('bringing in on $name', ({ open }) => {
       'blocks 0 code twice',
       'blocks 1 code twice',
       'blocks 1 name out_of_range',
+      'cultivars 0 buds not_one_of',
       'cultivars 0 habit not_one_of',
       'trees 1 block not_one_of',
       'trees 2 species not_one_of',

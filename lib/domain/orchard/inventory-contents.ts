@@ -63,11 +63,12 @@ export function inventoryOf(
     })
   )
   const cultivars = cultivarRows.map(
-    ([, no, { species, cultivar, habit }]): Cultivar => ({
+    ([, no, { species, cultivar, habit, buds }]): Cultivar => ({
       no,
       species,
       name: cultivar ?? '',
       habit,
+      buds,
     })
   )
   return { blocks, cultivars, trees }

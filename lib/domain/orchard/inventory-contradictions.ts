@@ -20,12 +20,14 @@ export function contradictionsIn(rows: readonly InventoryRow[]): InventoryProble
       keyOf: ({ block }) => block,
       valueOf: ({ blockName }) => blockName,
     }),
-    ...differing(rows, {
-      column: 'habit',
-      code: 'habit_differs',
-      keyOf: ({ species, cultivar }) => cultivar && JSON.stringify([species, cultivar]),
-      valueOf: ({ habit }) => habit,
-    }),
+    ...(['habit', 'buds'] as const).flatMap((column) =>
+      differing(rows, {
+        column,
+        code: 'habit_differs',
+        keyOf: ({ species, cultivar }) => cultivar && JSON.stringify([species, cultivar]),
+        valueOf: (row) => row[column],
+      })
+    ),
     ...farAway(rows),
   ]
 }

@@ -1,7 +1,17 @@
 /** One row of an inventory, every field checked. */
 
 import type { CsvRecord } from './csv'
-import { type Habit, habits, type Life, lives, type Position, type Species, species } from './types'
+import {
+  type BudSite,
+  budSites,
+  type Habit,
+  habits,
+  type Life,
+  lives,
+  type Position,
+  type Species,
+  species,
+} from './types'
 
 export const columns = [
   'block',
@@ -11,6 +21,7 @@ export const columns = [
   'species',
   'cultivar',
   'habit',
+  'buds',
   'planted_year',
   'trunk_cm',
   'height_cm',
@@ -20,6 +31,9 @@ export const columns = [
   'lon',
 ] as const
 export type Column = (typeof columns)[number]
+
+/** What a file may do without; all other columns must be there. */
+export const optionalColumns: readonly Column[] = ['buds']
 
 export const problemCodes = [
   'file_too_big',
@@ -66,6 +80,7 @@ export type InventoryRow = {
   species: Species
   cultivar: string | null
   habit: Habit
+  buds: BudSite
   plantedYear: number | null
   trunkCm: number | null
   heightCm: number | null
@@ -76,7 +91,7 @@ export type InventoryRow = {
 
 export type ReadRow = { row: InventoryRow } | { problems: InventoryProblem[] }
 
-/** Empty means: species other (at a gap only), habit unknown, no saw, standing, and else not known. */
+/** Empty means: species other (at a gap only), habit and buds unknown, no saw, standing, and else not known. */
 export function readRow(
   { line, fields }: CsvRecord,
   header: readonly Column[],
@@ -102,6 +117,7 @@ export function readRow(
     species: read.oneOf('species', species, life === 'gap' ? 'other' : null),
     cultivar: read.optionalText('cultivar', 60),
     habit: read.oneOf('habit', habits, 'unknown'),
+    buds: read.oneOf('buds', budSites, 'unknown'),
     plantedYear: read.optionalWhole('planted_year', 1700, thisYear),
     trunkCm: read.optionalNumber('trunk_cm', 0.1, 999),
     heightCm: read.optionalWhole('height_cm', 10, 5000),

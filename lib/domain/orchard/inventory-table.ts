@@ -1,7 +1,13 @@
 /** From the bytes of a file to rows under known columns. */
 
 import { type CsvRecord, parseCsv } from './csv'
-import { type Column, columns, type InventoryProblem, type ProblemCode } from './inventory-row'
+import {
+  type Column,
+  columns,
+  type InventoryProblem,
+  optionalColumns,
+  type ProblemCode,
+} from './inventory-row'
 
 const mostBytes = 10_000_000
 
@@ -43,7 +49,7 @@ function firstBadLine(file: Uint8Array): number {
   return line
 }
 
-/** Columns may come in any order, and all of them must come. */
+/** Columns may come in any order, and all of them must come, but for the optional ones. */
 function headerOf({
   line,
   fields,
@@ -59,7 +65,7 @@ function headerOf({
   })
   const problems = [
     ...columns
-      .filter((column) => !found.includes(column))
+      .filter((column) => !found.includes(column) && !optionalColumns.includes(column))
       .map((column) => problem(column, 'column_missing')),
     ...fields
       .filter((_, index) => !columns.some((column) => column === found[index]))

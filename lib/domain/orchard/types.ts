@@ -1,18 +1,23 @@
 /** The orchard as it stands: blocks, rows of places, and the trees in them. */
 
+/** A plum or cherry of which nobody said more is `plum` or `cherry`; the latter is taken for a sweet one. */
 export const species = [
   'apple',
   'pear',
   'plum',
+  'european_plum',
+  'japanese_plum',
   'apricot',
   'peach',
   'nectarine',
   'cherry',
+  'sour_cherry',
   'quince',
   'walnut',
   'fig',
   'persimmon',
   'almond',
+  'pomegranate',
   'other',
 ] as const
 export type Species = (typeof species)[number]
@@ -65,7 +70,11 @@ export const habits = ['spur', 'shoot', 'both', 'unknown'] as const
 /** Where a cultivar carries its fruit buds: on spurs, on last year's shoots, on both. */
 export type Habit = (typeof habits)[number]
 
-export type Cultivar = { no: number; species: Species; name: string; habit: Habit }
+export const budSites = ['base', 'middle', 'tip', 'unknown'] as const
+/** Where along last year's shoots most fruit buds sit; shortening a shoot hangs on it. */
+export type BudSite = (typeof budSites)[number]
+
+export type Cultivar = { no: number; species: Species; name: string; habit: Habit; buds: BudSite }
 
 /** Wood that can be seen from the alley: a dead tree still counts when one counts trees. */
 export function stands(tree: Pick<Tree, 'life'>): boolean {

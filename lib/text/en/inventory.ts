@@ -36,8 +36,8 @@ export const inventory = {
       `Line ${allowed} has the same block, row and place. Change one of them.`,
     block_name_differs: ({ found, allowed }: Problem) =>
       `The block is called “${found}” here and otherwise in line ${allowed}. Use one name.`,
-    habit_differs: ({ found, allowed }: Problem) =>
-      `The habit is “${found}” here and otherwise in line ${allowed}. One cultivar has one habit.`,
+    habit_differs: ({ column, found, allowed }: Problem) =>
+      `${column} is “${found}” here and otherwise in line ${allowed}. A cultivar has only one.`,
   },
 }
 

@@ -36,8 +36,8 @@ export const inventory: typeof en = {
       `La línea ${allowed} tiene el mismo bloque, fila y lugar. Cambia una de las dos.`,
     block_name_differs: ({ found, allowed }) =>
       `El bloque se llama «${found}» aquí y de otro modo en la línea ${allowed}. Usa un solo nombre.`,
-    habit_differs: ({ found, allowed }) =>
-      `El hábito es «${found}» aquí y otro en la línea ${allowed}. Una variedad tiene un solo hábito.`,
+    habit_differs: ({ column, found, allowed }) =>
+      `${column} es «${found}» aquí y otro en la línea ${allowed}. Una variedad tiene uno solo.`,
   },
 }
 

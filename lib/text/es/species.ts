@@ -5,7 +5,17 @@ export const species: typeof en = {
   apple: { name: 'manzano', a: 'un manzano', many: 'manzanos' },
   apricot: { name: 'albaricoquero', a: 'un albaricoquero', many: 'albaricoqueros' },
   cherry: { name: 'cerezo', a: 'un cerezo', many: 'cerezos' },
+  european_plum: {
+    name: 'ciruelo europeo',
+    a: 'un ciruelo europeo',
+    many: 'ciruelos europeos',
+  },
   fig: { name: 'higuera', a: 'una higuera', many: 'higueras' },
+  japanese_plum: {
+    name: 'ciruelo japonés',
+    a: 'un ciruelo japonés',
+    many: 'ciruelos japoneses',
+  },
   medlar: { name: 'níspero europeo', a: 'un níspero europeo', many: 'nísperos europeos' },
   mulberry: { name: 'morera', a: 'una morera', many: 'moreras' },
   nectarine: { name: 'nectarino', a: 'un nectarino', many: 'nectarinos' },

@@ -153,6 +153,8 @@ describe('the sheet', () => {
 
     expect(sheet?.version).toBe(4)
     expect(sheet?.blocks[0]?.firstTree).toEqual({ lat: 41, lon: -4 })
+    // This one is from before it said where the buds sit.
+    expect(sheet?.cultivars[0]).toMatchObject({ habit: 'both', buds: 'unknown' })
     expect(sheet?.trees).toEqual([
       {
         no: 1,

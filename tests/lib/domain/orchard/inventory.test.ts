@@ -5,11 +5,13 @@ import { describe, expect, test } from 'vitest'
 import { csvField, parseCsv } from '@/lib/domain/orchard/csv'
 import { distanceM } from '@/lib/domain/orchard/distance'
 import { type ParsedInventory, parseInventory } from '@/lib/domain/orchard/inventory'
-import { columns } from '@/lib/domain/orchard/inventory-row'
+import { columns, optionalColumns } from '@/lib/domain/orchard/inventory-row'
 import { demoBlockSettings } from '@/supabase/seed/demo-blocks'
 import { demoInventory } from '@/supabase/seed/make-orchard'
 
-const header = columns.join(',')
+/** The columns that a file must have. */
+const needed = columns.filter((column) => !optionalColumns.includes(column))
+const header = needed.join(',')
 const good = 'S,South,1,1,plum,Stanley,spur,2001,20,310,no,standing,47.2,0.5'
 
 function read(...lines: string[]): ParsedInventory {
@@ -32,7 +34,7 @@ describe('an inventory', () => {
         expect.objectContaining({ no: 1, code: 'S', name: 'South', taggedEnd: 'low' }),
         expect.objectContaining({ no: 2, code: 'N', name: 'North', firstTree: null }),
       ],
-      cultivars: [{ no: 1, species: 'plum', name: 'Stanley', habit: 'spur' }],
+      cultivars: [{ no: 1, species: 'plum', name: 'Stanley', habit: 'spur', buds: 'unknown' }],
       trees: [
         {
           no: 1,
@@ -63,7 +65,7 @@ describe('an inventory', () => {
   })
 
   test('may have its columns in any order, Windows line ends and a byte order mark', () => {
-    const shuffled = columns.toReversed().join(',')
+    const shuffled = needed.toReversed().join(',')
     const row = good.split(',').toReversed().join(',')
 
     const answer = parseInventory({
@@ -139,6 +141,21 @@ describe('an inventory', () => {
       },
       { line: 3, column: 'habit', code: 'habit_differs', found: 'both', allowed: '2' },
       expect.objectContaining({ line: 4, column: 'lat', code: 'position_far_away' }),
+    ])
+  })
+
+  test('may say where the fruit buds sit, once for each cultivar', () => {
+    const file = (second: string) =>
+      bytes(
+        [`${header},buds`, `${good},tip`, `${good.replace(',1,1,', ',1,2,')},${second}`].join('\n')
+      )
+
+    const answer = parseInventory({ file: file('tip'), thisYear: 2026 })
+    const differing = parseInventory({ file: file('base'), thisYear: 2026 })
+
+    expect(answer).toMatchObject({ cultivars: [{ name: 'Stanley', buds: 'tip' }] })
+    expect(problemsIn(differing)).toEqual([
+      { line: 3, column: 'buds', code: 'habit_differs', found: 'base', allowed: '2' },
     ])
   })
 

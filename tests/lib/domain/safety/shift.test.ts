@@ -9,12 +9,12 @@ import { checksFor, toolCheckCodes, toolKinds } from '@/lib/domain/safety/tool-c
 describe('species proposed as off', () => {
   // UC IPM Pest Management Guidelines, Apricot r5100911 and Cherry: July and August.
   test.each([
-    [1, ['apricot', 'cherry']],
-    [6, ['apricot', 'cherry']],
+    [1, ['apricot', 'cherry', 'sour_cherry']],
+    [6, ['apricot', 'cherry', 'sour_cherry']],
     [7, []],
     [8, []],
-    [9, ['apricot', 'cherry']],
-    [12, ['apricot', 'cherry']],
+    [9, ['apricot', 'cherry', 'sour_cherry']],
+    [12, ['apricot', 'cherry', 'sour_cherry']],
   ])('month %i: %j', (month, off) => {
     expect(proposedOff(month)).toEqual(off)
   })
