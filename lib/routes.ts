@@ -22,6 +22,8 @@ export const routes = {
   /** About its limb: whether a limb that looks high or thick is ours or the arborist's. */
   flagTree: (tree: number, about?: 'limb') =>
     `/tree/${tree}/flag${about === undefined ? '' : `?about=${about}`}`,
+  shortenAtTree: (tree: number) => `/tree/${tree}/shorten`,
+  cutAtTree: (tree: number) => `/tree/${tree}/cut`,
   limbsOfTree: (tree: number) => `/tree/${tree}/limbs`,
   weighLimb: (tree: number) => `/tree/${tree}/weight`,
 
