@@ -1,5 +1,7 @@
 /** Chance that comes out the same on every machine for the same seed. */
 
+import { chanceFrom } from '@/lib/util/chance'
+
 export type Random = {
   /** From 0 up to 1. */
   share: () => number
@@ -10,21 +12,10 @@ export type Random = {
 }
 
 export function randomFrom(seed: number): Random {
-  const share = mulberry32(seed)
+  const share = chanceFrom(seed)
   return {
     share,
     percent: (chance) => share() * 100 < chance,
     pick: (items) => items[Math.floor(share() * items.length)] ?? null,
-  }
-}
-
-/** Small, and the same everywhere. */
-function mulberry32(seed: number): () => number {
-  let state = seed
-  return () => {
-    state = (state + 0x6d2b79f5) | 0
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296
   }
 }

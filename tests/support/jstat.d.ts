@@ -1,0 +1,5 @@
+declare module 'jstat' {
+  type Distribution = { cdf: (x: number, ...parameters: number[]) => number }
+  const statistics: { jStat: { chisquare: Distribution; normal: Distribution } }
+  export default statistics
+}
