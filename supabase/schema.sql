@@ -370,6 +370,8 @@ create table flags (
   part text,
   note text,
   keep_out_m numeric(5,1),
+  reasons jsonb,
+  limb jsonb,
   raised_by uuid not null,
   raised_at timestamp with time zone not null,
   confirmed_by uuid,
@@ -385,7 +387,10 @@ create table flags (
   constraint flags_ended_note_length CHECK ((char_length(ended_note) <= 500)),
   constraint flags_keep_out_range CHECK (((keep_out_m >= (0)::numeric) AND (keep_out_m <= (200)::numeric))),
   constraint flags_kind_known CHECK ((kind = ANY (ARRAY['disease'::text, 'arborist'::text]))),
+  constraint flags_limb_is_an_object CHECK ((jsonb_typeof(limb) = 'object'::text)),
   constraint flags_note_length CHECK ((char_length(note) <= 500)),
+  constraint flags_reasons_are_a_list CHECK ((jsonb_typeof(reasons) = 'array'::text)),
+  constraint flags_reasons_of_hazards CHECK (((kind = 'arborist'::text) OR ((reasons IS NULL) AND (limb IS NULL)))),
   constraint flags_severity_known CHECK ((severity = ANY (ARRAY['low'::text, 'high'::text, 'danger_now'::text]))),
   constraint flags_state_fits_kind CHECK ((((kind = 'disease'::text) AND (state = ANY (ARRAY['suspected'::text, 'confirmed'::text, 'withdrawn'::text]))) OR ((kind = 'arborist'::text) AND (state = ANY (ARRAY['open'::text, 'withdrawn'::text, 'cleared'::text]))))),
   constraint flags_state_known CHECK ((state = ANY (ARRAY['suspected'::text, 'confirmed'::text, 'open'::text, 'withdrawn'::text, 'cleared'::text]))),
@@ -393,6 +398,8 @@ create table flags (
   constraint flags_in_orchard UNIQUE (orchard_id, id)
 );
 alter table flags enable row level security;
+comment on column flags.reasons is 'Why it is the arborist''s: [{code, seen, value, limit}], as private.are_refer_reasons. Null: nobody was asked; empty: the rules found nothing, and it was flagged all the same.';
+comment on column flags.limb is 'Which limb: {cm, bearingDeg}, each where it is known.';
 comment on column flags.acted_at is 'A lead did something about it: from then on the reporter does not take it back.';
 comment on column flags.ended_note is 'Why it was withdrawn, or what the arborist did.';
 comment on column flags.done_by is 'The arborist or the company, as the manager wrote it.';
@@ -2098,7 +2105,7 @@ end $function$;
 comment on function flag_details(uuid,uuid[]) is 'Photos are read by the ids in the snapshot.';
 grant execute on function flag_details(uuid,uuid[]) to authenticated;
 
-CREATE OR REPLACE FUNCTION public.flag_tree(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_kind text, p_sign text, p_severity text, p_part text DEFAULT NULL::text, p_note text DEFAULT NULL::text, p_keep_out_m numeric DEFAULT NULL::numeric, p_share integer DEFAULT NULL::integer)
+CREATE OR REPLACE FUNCTION public.flag_tree(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_kind text, p_sign text, p_severity text, p_part text DEFAULT NULL::text, p_note text DEFAULT NULL::text, p_keep_out_m numeric DEFAULT NULL::numeric, p_share integer DEFAULT NULL::integer, p_reasons jsonb DEFAULT NULL::jsonb, p_limb jsonb DEFAULT NULL::jsonb)
  RETURNS jsonb
  LANGUAGE plpgsql
  SECURITY DEFINER
@@ -2112,19 +2119,25 @@ declare
 begin
   v_c := private.begin_command('flag_tree', p_orchard, p_command, p_person, 'self', jsonb_build_object(
     'tree', p_tree, 'kind', p_kind, 'sign', p_sign, 'severity', p_severity, 'part', p_part, 'note', p_note,
-    'keep_out_m', p_keep_out_m, 'share', p_share));
+    'keep_out_m', p_keep_out_m, 'share', p_share, 'reasons', p_reasons, 'limb', p_limb));
   if v_c.answer is not null then return v_c.answer; end if;
   if coalesce(p_kind, '') not in ('disease', 'arborist') or coalesce(p_severity, '') not in ('low', 'high', 'danger_now')
     or coalesce(p_sign, '') !~ '^[a-z_]{1,40}$' or char_length(p_part) > 40 or char_length(p_note) > 500
     or p_keep_out_m not between 0 and 200 or p_share not between 1 and 99
   then perform private.fail(400, 'malformed', 'Name kind, sign and severity; a note has up to 500 characters.'); end if;
+  perform private.need(p_reasons is null or (p_kind = 'arborist' and private.are_refer_reasons(p_reasons)),
+    'p_reasons: of a hazard, up to 20 of {code, seen, value, limit}.');
+  perform private.need(p_limb is null or (p_kind = 'arborist' and private.is_limb(p_limb)),
+    'p_limb: of a hazard, {cm, bearingDeg}.');
   perform private.tree_or_fail(p_orchard, p_tree);
 
   if p_kind = 'arborist' then v_keep_out_m := coalesce(p_keep_out_m, private.house_rule(p_orchard, 'keep_out_m')); end if;
-  insert into public.flags (id, orchard_id, tree_no, kind, state, sign, severity, part, note, keep_out_m, raised_by, raised_at)
-  values (p_command, p_orchard, p_tree, p_kind, v_state, p_sign, p_severity, p_part, p_note, v_keep_out_m, p_person, v_c.at);
+  insert into public.flags (
+    id, orchard_id, tree_no, kind, state, sign, severity, part, note, keep_out_m, reasons, limb, raised_by, raised_at)
+  values (p_command, p_orchard, p_tree, p_kind, v_state, p_sign, p_severity, p_part, p_note, v_keep_out_m,
+    p_reasons, p_limb, p_person, v_c.at);
   v_body := jsonb_build_object('flag', p_command, 'tree', p_tree, 'kind', p_kind, 'state', v_state, 'sign', p_sign,
-    'severity', p_severity, 'keepOutM', v_keep_out_m, 'raisedBy', p_person, 'raisedAt', private.instant(v_c.at));
+    'severity', p_severity, 'keepOutM', v_keep_out_m, 'reasons', p_reasons, 'limb', p_limb, 'raisedBy', p_person, 'raisedAt', private.instant(v_c.at));
 
   if p_kind = 'arborist' then
     v_body := v_body || private.close_off(v_c, p_command, p_share)
@@ -2132,7 +2145,7 @@ begin
   end if;
   return private.accept(v_c, 'flag_raised', v_body);
 end $function$;
-grant execute on function flag_tree(uuid,uuid,uuid,integer,text,text,text,text,text,numeric,integer) to authenticated;
+grant execute on function flag_tree(uuid,uuid,uuid,integer,text,text,text,text,text,numeric,integer,jsonb,jsonb) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.follow_up_flag(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid, p_note text)
  RETURNS jsonb
@@ -2913,6 +2926,18 @@ AS $function$
     from jsonb_each(case when jsonb_typeof(p_off) = 'object' then p_off else '{}' end))
 $function$;
 comment on function private.are_offs(jsonb) is '{"cherry": "season", "ladder": "wind"}';
+
+CREATE OR REPLACE FUNCTION private.are_refer_reasons(p_reasons jsonb)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  if jsonb_typeof(p_reasons) is distinct from 'array' then return false; end if;
+  return jsonb_array_length(p_reasons) <= 20 and not exists (
+    select 1 from jsonb_array_elements(p_reasons) reason where not private.is_refer_reason(reason));
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.are_topics(p_topics jsonb)
  RETURNS boolean
@@ -3920,6 +3945,7 @@ begin
   return jsonb_build_object('flags', (
     select coalesce(jsonb_object_agg(f.id, jsonb_strip_nulls(jsonb_build_object(
       'tree', f.tree_no, 'kind', f.kind, 'state', f.state, 'sign', f.sign, 'severity', f.severity, 'keepOutM', f.keep_out_m,
+      'reasons', f.reasons, 'limb', f.limb,
       'raisedBy', f.raised_by, 'raisedAt', private.instant(f.raised_at),
       'inside', (
         select jsonb_object_agg(k.person_id, jsonb_build_object('tree', k.tree_no, 'out', k.out_at is not null))
@@ -3954,6 +3980,17 @@ begin
   return (
     select exists (select 1 from public.flags f
       where f.orchard_id = p_orchard and f.tree_no = p_tree and f.kind = 'disease' and f.ended_at is null));
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.has_only_keys(p_object jsonb, p_keys text[])
+ RETURNS boolean
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  if jsonb_typeof(p_object) is distinct from 'object' then return false; end if;
+  return p_object - p_keys = '{}';
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.has_role(p_person uuid, p_roles text[])
@@ -4246,6 +4283,19 @@ begin
   return p_role in ('lead', 'manager');
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.is_limb(p_limb jsonb)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return private.has_only_keys(p_limb, array['cm', 'bearingDeg'])
+    and private.is_number_within(p_limb -> 'cm', 0, 300)
+    and private.is_number_within(p_limb -> 'bearingDeg', 0, 360);
+end $function$;
+comment on function private.is_limb(jsonb) is 'cm: its diameter where it would be cut. bearingDeg: to which side of the trunk it grows.';
+
 CREATE OR REPLACE FUNCTION private.is_line(p_text text, p_longest integer)
  RETURNS boolean
  LANGUAGE sql
@@ -4276,6 +4326,19 @@ AS $function$
   select p_at between '2000-01-01 00:00:00+00' and '2200-12-31 00:00:00+00'
 $function$;
 
+CREATE OR REPLACE FUNCTION private.is_number_within(p_value jsonb, p_least numeric, p_most numeric)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  if p_value is null or p_value = 'null' then return true; end if;
+  if jsonb_typeof(p_value) <> 'number' then return false; end if;
+  return (p_value #>> '{}')::numeric between p_least and p_most;
+end $function$;
+comment on function private.is_number_within(jsonb,numeric,numeric) is 'Nothing said is well said.';
+
 CREATE OR REPLACE FUNCTION private.is_plain_jpeg(p_jpeg bytea)
  RETURNS boolean
  LANGUAGE plpgsql
@@ -4301,6 +4364,21 @@ begin
     select coalesce((select kind = 'prune' from public.claims where id = p_claim), true));
 end $function$;
 comment on function private.is_pruning(uuid) is 'Brush and other work leave a tree as pruned as it was. What was begun without a claim is pruning.';
+
+CREATE OR REPLACE FUNCTION private.is_refer_reason(p_reason jsonb)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  if not private.has_only_keys(p_reason, array['code', 'seen', 'value', 'limit']) then return false; end if;
+  return coalesce(jsonb_typeof(p_reason -> 'code') = 'string' and p_reason ->> 'code' ~ '^[a-z_]{1,40}$', false)
+    and coalesce(jsonb_typeof(p_reason -> 'seen') = 'boolean', false)
+    and private.is_number_within(p_reason -> 'value', 0, 100000)
+    and private.is_number_within(p_reason -> 'limit', 0, 100000);
+end $function$;
+comment on function private.is_refer_reason(jsonb) is 'code: lib/domain/safety/refer-rules.ts. seen: false says that nobody knows. value and limit: SI, in the unit of the rule.';
 
 CREATE OR REPLACE FUNCTION private.is_said(p_value jsonb)
  RETURNS boolean

@@ -66,7 +66,7 @@ export const flagFolds: Folds = {
 
 export const flagPredictions: Predictions = {
   flag_tree: (state, { id, personId, args }, now, ground) => {
-    const { tree, kind, sign, severity, share } = args
+    const { tree, kind, sign, severity, share, reasons, limb } = args
     const isHazard = kind === 'arborist'
     const keepOutM = isHazard ? (args.keepOutM ?? keepOutOf(state)) : null
     const dealt = isHazard && Object.hasOwn(state.deals, tree)
@@ -81,6 +81,8 @@ export const flagPredictions: Predictions = {
           sign,
           severity,
           keepOutM,
+          reasons,
+          limb,
           raisedBy: personId,
           raisedAt: now,
           ...(isHazard && closedOff(state, ground, { tree, keepOutM }, { personId, share })),

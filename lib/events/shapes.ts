@@ -113,6 +113,18 @@ export const claim = shape.object({
 
 export const inside = shape.record(id, shape.object({ tree: orNull(number), out: shape.boolean }))
 
+const referReason = shape.object({
+  code: text,
+  seen: shape.boolean,
+  value: orNull(shape.number),
+  limit: orNull(shape.number),
+})
+/** Null: nobody was asked. Empty: the rules found nothing. */
+export const referReasons = orNull(shape.array(referReason))
+export const limb = orNull(
+  shape.object({ cm: orNull(shape.number), bearingDeg: orNull(shape.number) })
+)
+
 export const flag = shape.object({
   tree: number,
   kind: flagKind,
@@ -120,6 +132,8 @@ export const flag = shape.object({
   sign: text,
   severity,
   keepOutM: orNull(shape.number),
+  reasons: referReasons,
+  limb,
   raisedBy: shape.optional(id),
   raisedAt: shape.optional(instant),
   inside: shape.withDefault(inside, {}),

@@ -108,6 +108,19 @@ export type LookedOver =
   | { result: 'passed' }
   | { result: 'reopened'; reason: ReopenReason; byId: string; at: Instant }
 
+/** A rule that sends a tree to the arborist: a code of lib/domain/safety/refer-rules, or of a newer app's. */
+export type ReferReason = {
+  code: string
+  /** False: nobody could tell. */
+  seen: boolean
+  /** What was measured, and what was allowed then, in the unit of the rule. */
+  value: number | null
+  limit: number | null
+}
+
+/** Which limb a hazard is about, as far as somebody said it. */
+export type FlaggedLimb = { cm: number | null; bearingDeg: number | null }
+
 export type Flag = {
   tree: number
   kind: 'disease' | 'arborist'
@@ -115,6 +128,9 @@ export type Flag = {
   sign: string
   severity: Severity
   keepOutM: number | null
+  /** Why it is the arborist's. Null: nobody was asked; empty: the rules found nothing, and it was flagged all the same. */
+  reasons: ReferReason[] | null
+  limb: FlaggedLimb | null
   raisedBy: string
   raisedAt: Instant
   /** Who was at a tree inside the keep-out when it was set; no tree: a row of brush. */

@@ -11,6 +11,8 @@ create table public.flags (
   part text,
   note text constraint flags_note_length check (char_length(note) <= 500),
   keep_out_m numeric(5, 1) constraint flags_keep_out_range check (keep_out_m >= 0 and keep_out_m <= 200),
+  reasons jsonb constraint flags_reasons_are_a_list check (jsonb_typeof(reasons) = 'array'),
+  limb jsonb constraint flags_limb_is_an_object check (jsonb_typeof(limb) = 'object'),
   raised_by uuid not null,
   raised_at timestamptz not null,
   confirmed_by uuid,
@@ -25,11 +27,15 @@ create table public.flags (
   constraint flags_state_fits_kind check (
     (kind = 'disease' and state in ('suspected', 'confirmed', 'withdrawn'))
     or (kind = 'arborist' and state in ('open', 'withdrawn', 'cleared'))),
+  constraint flags_reasons_of_hazards check (kind = 'arborist' or (reasons is null and limb is null)),
   constraint flags_end_whole check ((ended_at is null) = (state in ('suspected', 'confirmed', 'open'))),
   constraint flags_cleared_whole check ((state = 'cleared') = (done_by is not null and done_on is not null))
 );
 create index flags_open on public.flags (orchard_id, tree_no) where ended_at is null;
 create index flags_by_reporter on public.flags (raised_by, raised_at desc);
+comment on column public.flags.reasons is
+  'Why it is the arborist''s: [{code, seen, value, limit}], as private.are_refer_reasons. Null: nobody was asked; empty: the rules found nothing, and it was flagged all the same.';
+comment on column public.flags.limb is 'Which limb: {cm, bearingDeg}, each where it is known.';
 comment on column public.flags.acted_at is 'A lead did something about it: from then on the reporter does not take it back.';
 comment on column public.flags.ended_note is 'Why it was withdrawn, or what the arborist did.';
 comment on column public.flags.done_by is 'The arborist or the company, as the manager wrote it.';

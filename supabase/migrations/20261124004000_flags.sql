@@ -2,7 +2,8 @@
 
 create function public.flag_tree(
   p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_kind text, p_sign text, p_severity text,
-  p_part text default null, p_note text default null, p_keep_out_m numeric default null, p_share integer default null
+  p_part text default null, p_note text default null, p_keep_out_m numeric default null, p_share integer default null,
+  p_reasons jsonb default null, p_limb jsonb default null
 ) returns jsonb
 language plpgsql volatile security definer set search_path = '' as $$
 declare
@@ -13,19 +14,25 @@ declare
 begin
   v_c := private.begin_command('flag_tree', p_orchard, p_command, p_person, 'self', jsonb_build_object(
     'tree', p_tree, 'kind', p_kind, 'sign', p_sign, 'severity', p_severity, 'part', p_part, 'note', p_note,
-    'keep_out_m', p_keep_out_m, 'share', p_share));
+    'keep_out_m', p_keep_out_m, 'share', p_share, 'reasons', p_reasons, 'limb', p_limb));
   if v_c.answer is not null then return v_c.answer; end if;
   if coalesce(p_kind, '') not in ('disease', 'arborist') or coalesce(p_severity, '') not in ('low', 'high', 'danger_now')
     or coalesce(p_sign, '') !~ '^[a-z_]{1,40}$' or char_length(p_part) > 40 or char_length(p_note) > 500
     or p_keep_out_m not between 0 and 200 or p_share not between 1 and 99
   then perform private.fail(400, 'malformed', 'Name kind, sign and severity; a note has up to 500 characters.'); end if;
+  perform private.need(p_reasons is null or (p_kind = 'arborist' and private.are_refer_reasons(p_reasons)),
+    'p_reasons: of a hazard, up to 20 of {code, seen, value, limit}.');
+  perform private.need(p_limb is null or (p_kind = 'arborist' and private.is_limb(p_limb)),
+    'p_limb: of a hazard, {cm, bearingDeg}.');
   perform private.tree_or_fail(p_orchard, p_tree);
 
   if p_kind = 'arborist' then v_keep_out_m := coalesce(p_keep_out_m, private.house_rule(p_orchard, 'keep_out_m')); end if;
-  insert into public.flags (id, orchard_id, tree_no, kind, state, sign, severity, part, note, keep_out_m, raised_by, raised_at)
-  values (p_command, p_orchard, p_tree, p_kind, v_state, p_sign, p_severity, p_part, p_note, v_keep_out_m, p_person, v_c.at);
+  insert into public.flags (
+    id, orchard_id, tree_no, kind, state, sign, severity, part, note, keep_out_m, reasons, limb, raised_by, raised_at)
+  values (p_command, p_orchard, p_tree, p_kind, v_state, p_sign, p_severity, p_part, p_note, v_keep_out_m,
+    p_reasons, p_limb, p_person, v_c.at);
   v_body := jsonb_build_object('flag', p_command, 'tree', p_tree, 'kind', p_kind, 'state', v_state, 'sign', p_sign,
-    'severity', p_severity, 'keepOutM', v_keep_out_m, 'raisedBy', p_person, 'raisedAt', private.instant(v_c.at));
+    'severity', p_severity, 'keepOutM', v_keep_out_m, 'reasons', p_reasons, 'limb', p_limb, 'raisedBy', p_person, 'raisedAt', private.instant(v_c.at));
 
   if p_kind = 'arborist' then
     v_body := v_body || private.close_off(v_c, p_command, p_share)

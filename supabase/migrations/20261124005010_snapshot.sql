@@ -202,6 +202,7 @@ begin
   return jsonb_build_object('flags', (
     select coalesce(jsonb_object_agg(f.id, jsonb_strip_nulls(jsonb_build_object(
       'tree', f.tree_no, 'kind', f.kind, 'state', f.state, 'sign', f.sign, 'severity', f.severity, 'keepOutM', f.keep_out_m,
+      'reasons', f.reasons, 'limb', f.limb,
       'raisedBy', f.raised_by, 'raisedAt', private.instant(f.raised_at),
       'inside', (
         select jsonb_object_agg(k.person_id, jsonb_build_object('tree', k.tree_no, 'out', k.out_at is not null))

@@ -15,6 +15,11 @@ import {
   treesIn,
 } from './draw'
 
+const reasons = [
+  { code: 'limb_thick', seen: true, value: 14.5, limit: 10 },
+  { code: 'line_near', seen: false },
+]
+
 export const movesOfCrew: Moves = {
   give_consent: ({ state, personId }) => ({
     textVersion: 1,
@@ -73,14 +78,18 @@ export const movesOfCrew: Moves = {
   undo_tree: ({ state, draw }) => ({
     tree: Number(draw.of(Object.keys(state.work)) ?? aTree(draw)),
   }),
-  flag_tree: ({ draw }) => ({
-    tree: aTree(draw),
-    kind: draw.of(['disease', 'disease', 'arborist']),
-    sign: 'canker',
-    severity: draw.of(['low', 'high', 'danger_now']),
-    keepOutM: draw.of([null, 0, 6]),
-    share: draw.of([null, 40]),
-  }),
+  flag_tree: ({ draw }) => {
+    const kind = draw.of(['disease', 'disease', 'arborist'])
+    return {
+      tree: aTree(draw),
+      kind,
+      sign: 'canker',
+      severity: draw.of(['low', 'high', 'danger_now']),
+      keepOutM: draw.of([null, 0, 6]),
+      share: draw.of([null, 40]),
+      ...(kind === 'arborist' && draw.of([{}, { reasons: [] }, { reasons, limb: { cm: 14.5 } }])),
+    }
+  },
   withdraw_flag: ({ state, personId, draw }) => {
     const all = Object.keys(state.flags)
     const theirs = all.filter((id) => state.flags[id]?.raisedBy === personId)

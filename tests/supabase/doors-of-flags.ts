@@ -20,6 +20,19 @@ export const doorsOfFlags: Record<string, Use[]> = {
       }),
       outcome: always,
     },
+    {
+      as: 'hazard with its reasons',
+      right: 'self',
+      args: () => ({
+        p_tree: 6,
+        p_kind: 'arborist',
+        p_sign: 'too_high_or_thick',
+        p_severity: 'high',
+        p_reasons: [{ code: 'limb_thick', seen: true, value: 14, limit: 10 }],
+        p_limb: { cm: 14, bearingDeg: 90 },
+      }),
+      outcome: always,
+    },
   ],
   withdraw_flag: [
     { right: 'self', args: ({ flag }) => ({ p_flag: flag }), outcome: always },

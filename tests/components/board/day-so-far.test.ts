@@ -34,6 +34,8 @@ const flag: Flag = {
   sign: 'hanging_limb',
   severity: 'danger_now',
   keepOutM: 10,
+  reasons: null,
+  limb: null,
   raisedBy: bo,
   raisedAt: later,
   inside: {},

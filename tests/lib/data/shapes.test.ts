@@ -56,6 +56,8 @@ describe('a command on the wire', () => {
         p_note: null,
         p_keep_out_m: 12,
         p_share: null,
+        p_reasons: null,
+        p_limb: null,
       },
     })
   })

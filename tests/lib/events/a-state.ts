@@ -125,6 +125,8 @@ export function aFlag(tree: number, kind: 'disease' | 'arborist'): Flag {
     sign: 'canker',
     severity: 'high',
     keepOutM: kind === 'arborist' ? 10 : null,
+    reasons: null,
+    limb: null,
     raisedBy: bo,
     raisedAt: morning,
     inside: {},
