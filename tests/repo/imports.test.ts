@@ -36,7 +36,8 @@ const screen: Layer = {
 const layers: Record<string, Layer> = {
   'lib/util': { ours: [], npm: [] },
   'lib/routes': { ours: [], npm: [] },
-  'lib/domain': { ours: ['lib/util'], npm: [] },
+  // The earth as it is measured; only the screens that lay out a block fetch it.
+  'lib/domain': { ours: ['lib/util'], npm: ['geographiclib-geodesic'] },
   'lib/events': { ours: ['lib/domain', 'lib/util'], npm: [] },
   'lib/data': {
     ours: ['lib/events', 'lib/domain', 'lib/util'],
