@@ -30,8 +30,8 @@ export function MapFrame({ trees, blocks, upDeg = 0, ...props }: MapProps) {
         zoomSnap={0.25}
         zoomControl={false}
         attributionControl={false}
-        // Nothing on a map moves by itself, and the canvas is drawn anew at every zoom.
-        zoomAnimation={false}
+        // Only a zoom that somebody asks for moves, so that they see where they come to.
+        zoomAnimation={!matchMedia('(prefers-reduced-motion: reduce)').matches}
         fadeAnimation={false}
         markerZoomAnimation={false}
         inertia={false}

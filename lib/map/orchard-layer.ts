@@ -12,7 +12,8 @@ import type { Look } from '@/lib/domain/orchard/status'
 
 import { LayerCanvas } from './layer-canvas'
 import { type Looks, looksOf } from './looks'
-import { type Picture, paint, squareOf } from './paint'
+import { marginsOf } from './margins'
+import { type Picture, paint, paintBare, squareOf } from './paint'
 import { type Palette, paletteAt } from './palette'
 import { bubblesOf } from './people'
 import type { Point } from './plane'
@@ -33,6 +34,9 @@ const plainPicture: Highlights = {
   keepOuts: [],
 }
 
+/** Until what lies beyond the screen is painted: after the frame that shows it, before a thumb gets there. */
+const restMs = 60
+
 /** Past so many changed trees a full paint is cheaper than square by square. */
 const mostSquares = 40
 
@@ -45,6 +49,9 @@ export class OrchardLayer extends L.Layer {
   private palette: Palette | null = null
   private picture: Picture | null = null
   private frame: number | null = null
+  private rest: ReturnType<typeof setTimeout> | null = null
+  /** Leaflet moves the canvas by itself until it is there. */
+  private isZooming = false
   private isAllDirty = true
   private readonly dirty = new Set<number>()
   private stopListening = () => {}
@@ -62,8 +69,15 @@ export class OrchardLayer extends L.Layer {
     this.canvas = new LayerCanvas(map)
     this.palette = paletteAt(map.getContainer())
     this.stopListening = listenTo(map, {
-      'moveend resize': () => this.repaint(),
+      moveend: () => this.settle(),
+      resize: () => this.settle(),
       move: () => this.canvas?.isOverrun() && this.repaint(),
+      zoomanim: ({ center, zoom }: L.ZoomAnimEvent) => {
+        this.isZooming = true
+        this.canvas?.stretchTo(center, zoom)
+      },
+      // Two fingers: Leaflet asks for each frame of it.
+      zoom: () => this.canvas?.stretchTo(map.getCenter(), map.getZoom()),
     })
     this.repaint()
     return this
@@ -71,6 +85,7 @@ export class OrchardLayer extends L.Layer {
 
   override onRemove(): this {
     this.stopListening()
+    this.stopRest()
     if (this.frame !== null) cancelAnimationFrame(this.frame)
     this.frame = null
     this.canvas?.remove()
@@ -119,6 +134,11 @@ export class OrchardLayer extends L.Layer {
     return toPlane(this.canvas.view, this.canvas.fromContainer(point))
   }
 
+  private settle(): void {
+    this.isZooming = false
+    this.repaint()
+  }
+
   private repaint(): void {
     this.isAllDirty = true
     this.askForFrame()
@@ -140,11 +160,11 @@ export class OrchardLayer extends L.Layer {
 
   private paintDirty(): void {
     const { canvas, palette } = this
-    if (!canvas || !palette) return
+    if (!canvas || !palette || this.isZooming) return
     if (this.isAllDirty || !this.picture) {
-      // Composing fits the canvas to the map, so its box is read after.
+      const isOtherZoom = canvas.fitToMap()
       this.picture = this.compose(canvas, palette)
-      paint(canvas.context, this.picture, canvas.box)
+      this.paintAll(canvas, this.picture, isOtherZoom)
     } else {
       for (const index of this.dirty)
         paint(canvas.context, this.picture, squareOf(this.picture, index))
@@ -153,9 +173,28 @@ export class OrchardLayer extends L.Layer {
     this.dirty.clear()
   }
 
+  /** At another zoom the screen comes first, and what is beyond it once that is seen. */
+  private paintAll(canvas: LayerCanvas, picture: Picture, isScreenFirst: boolean): void {
+    this.stopRest()
+    canvas.painted = isScreenFirst ? canvas.view.screen : canvas.box
+    if (isScreenFirst) {
+      paintBare(canvas.context, picture, canvas.box)
+      this.rest = setTimeout(() => {
+        for (const margin of marginsOf(canvas.box, canvas.view.screen))
+          paint(canvas.context, picture, margin)
+        canvas.painted = canvas.box
+      }, restMs)
+    }
+    paint(canvas.context, picture, canvas.painted)
+  }
+
+  private stopRest(): void {
+    if (this.rest !== null) clearTimeout(this.rest)
+    this.rest = null
+  }
+
   /** What single squares are painted from, too, until everything is painted again. */
   private compose(canvas: LayerCanvas, palette: Palette): Picture {
-    canvas.fitToMap()
     const { scene, looks, notSurveyed, focused, highlights, outline } = this
     const { view } = canvas
     const sizes = sizesAt(scene, view)
@@ -189,10 +228,7 @@ function sameStyle({ palette, sizes, view }: Picture, style: Style): boolean {
 }
 
 /** Listens until the function it returns is called. */
-function listenTo(
-  map: L.Map,
-  handlers: L.LeafletEventHandlerFnMap & Record<string, () => void>
-): () => void {
+function listenTo(map: L.Map, handlers: L.LeafletEventHandlerFnMap): () => void {
   map.on(handlers)
   return () => map.off(handlers)
 }

@@ -30,6 +30,14 @@ export function paintGround(
     context.stroke()
   }
 
+  // Nobody sees a row between trees that are not seen singly.
+  if (!sizes.isHeaped) paintRows(context, picture, square)
+  context.lineJoin = 'miter'
+  context.lineCap = 'butt'
+}
+
+function paintRows(context: CanvasRenderingContext2D, picture: Picture, square: Box): void {
+  const { scene, view, sizes, palette } = picture
   context.strokeStyle = palette.alley
   context.lineWidth = sizes.spacingPx < 28 ? 3 : Math.min(24, sizes.spacingPx * 0.5)
   const nearRows = boxToPlane(view, square, context.lineWidth)
@@ -41,12 +49,10 @@ export function paintGround(
     trace(
       context,
       picture,
-      row.indexes.map((index) => pointAt(picture, index))
+      row.corners.map((index) => pointAt(picture, index))
     )
     context.stroke()
   }
-  context.lineJoin = 'miter'
-  context.lineCap = 'butt'
 }
 
 function pointAt({ scene }: Picture, index: number): Point {

@@ -5,6 +5,7 @@ import type { Box } from './grid-index'
 import type { Looks } from './looks'
 import { type KeepOut, paintKeepOuts, paintOutline } from './paint-drawn'
 import { paintGround } from './paint-ground'
+import { paintTrees } from './paint-trees'
 import {
   paintBlockNames,
   paintBubbles,
@@ -18,7 +19,7 @@ import type { Bubble } from './people'
 import type { Point } from './plane'
 import type { Scene } from './scene'
 import type { TreeImages } from './tree-images'
-import { boxToPlane, canopyPx, type Sizes, toCanvas, type View } from './view'
+import { boxToPlane, canopyPx, heapPx, type Sizes, toCanvas, type View } from './view'
 
 export type Picture = {
   scene: Scene
@@ -60,23 +61,24 @@ export function squareOf(picture: Picture, index: number): Box {
 
 /** How far from its middle anything of a tree reaches, but for its bubbles. */
 function reachPx({ view, sizes }: Picture, canopyR: number): number {
+  // Its square of ground begins up to a side away, and its mark stands out by another.
+  if (sizes.isHeaped) return 2 * heapPx
   return canopyPx(canopyR, view, sizes) + (sizes.hasNumbers ? 20 : 8)
 }
 
 export function paint(context: CanvasRenderingContext2D, picture: Picture, square: Box): void {
-  const { scene, view, palette } = picture
-  const indexes = scene.index.within(
-    boxToPlane(view, square, reachPx(picture, scene.widestCanopyR))
-  )
+  const { scene, view } = picture
+  const indexes = picture.sizes.isHeaped
+    ? []
+    : scene.index.within(boxToPlane(view, square, reachPx(picture, scene.widestCanopyR)))
   context.save()
   context.beginPath()
   context.rect(square.minX, square.minY, square.maxX - square.minX, square.maxY - square.minY)
   context.clip()
-  context.fillStyle = palette.ground
-  context.fillRect(square.minX, square.minY, square.maxX - square.minX, square.maxY - square.minY)
+  paintBare(context, picture, square)
   paintGround(context, picture, square)
   paintKeepOuts(context, picture)
-  paintTrees(context, picture, indexes)
+  paintTrees(context, picture, square, indexes)
   paintNumbers(context, picture, indexes)
   paintDealtTo(context, picture, indexes)
   paintFocus(context, picture)
@@ -88,32 +90,15 @@ export function paint(context: CanvasRenderingContext2D, picture: Picture, squar
   context.restore()
 }
 
-/** Each tree is a stamp, set down on whole pixels of the screen so that it stays sharp. */
-function paintTrees(
+/** Ground without an orchard. */
+export function paintBare(
   context: CanvasRenderingContext2D,
-  { scene, looks, view, sizes, images, selected, dimmed, called }: Picture,
-  indexes: readonly number[]
+  { palette }: Picture,
+  { minX, minY, maxX, maxY }: Box
 ): void {
-  const { sharpness } = view
-  for (const index of indexes) {
-    const no = scene.trees[index]?.no ?? 0
-    const { image, reach } = images({
-      mark: no === called ? null : looks.markAt(index),
-      canopyR: canopyPx(scene.canopyR[index] ?? 0, view, sizes),
-      isSelected: selected.has(no),
-      hasDiseaseBadge: looks.hasDiseaseBadge(index),
-    })
-    const { x, y } = toCanvas(view, scene.xs[index] ?? 0, scene.ys[index] ?? 0)
-    const left = Math.round((x - reach) * sharpness) / sharpness
-    const top = Math.round((y - reach) * sharpness) / sharpness
-    if (dimmed.has(no)) context.globalAlpha = faint
-    context.drawImage(image, left, top, 2 * reach, 2 * reach)
-    context.globalAlpha = 1
-  }
+  context.fillStyle = palette.ground
+  context.fillRect(minX, minY, maxX - minX, maxY - minY)
 }
-
-/** Still there, so that the orchard keeps its shape. */
-const faint = 0.25
 
 /** Two rings, paper and ink, so that it shows on any ground. */
 function paintFocus(

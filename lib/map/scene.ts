@@ -7,12 +7,15 @@ import { groupBy } from '@/lib/util/group-by'
 import { type Box, boxOf, type GridIndex, gridIndex } from './grid-index'
 import { hullOf } from './hull'
 import { type Plane, type Point, planeAround } from './plane'
+import { straightened } from './straightened'
 
 export type SceneRow = {
   block: number
   row: number
   /** Indexes into the scene's arrays, in order of the places. */
   indexes: readonly number[]
+  /** Those of them at which its line bends, and its ends. */
+  corners: readonly number[]
   /** Where the row's number may hang: beyond its tagged end, and beyond the other. */
   taggedEnd: Point
   farEnd: Point
@@ -60,6 +63,7 @@ export function sceneOf(all: readonly Tree[], blocks: readonly Block[], upDeg = 
     ys[index] = y
     canopyR[index] = canopyM(tree, blockOf.get(tree.block)) * plane.unitsPerM
   })
+  const byBlock = groupBy(trees.keys(), (index) => trees[index]?.block)
   const rows = rowsOf(trees, xs, ys, { blockOf, unitsPerM: plane.unitsPerM })
   return {
     plane,
@@ -73,7 +77,10 @@ export function sceneOf(all: readonly Tree[], blocks: readonly Block[], upDeg = 
     index: gridIndex(xs, ys),
     rows,
     rowOf: new Map(rows.map((row) => [rowKey(row), row])),
-    blocks: blocks.flatMap((block) => sceneBlockOf(block, trees, xs, ys)),
+    blocks: blocks.flatMap((block) => {
+      const own = byBlock.get(block.no) ?? []
+      return sceneBlockOf(block, own, { trees, xs, ys })
+    }),
     spacing: Math.min(...blocks.map((block) => block.treeSpacingM), 8) * plane.unitsPerM,
     rowSpacing: Math.min(...blocks.map((block) => block.rowSpacingM), 8) * plane.unitsPerM,
   }
@@ -89,6 +96,9 @@ function canopyM({ sizeClass }: Tree, block: Block | undefined): number {
   const roomM = (block?.treeSpacingM ?? 4) * 0.46
   return Math.min(roomM, sizeClass === null ? 1.7 : byClass[sizeClass])
 }
+
+/** A bend that nobody could see, however near they look. */
+const leastBendM = 0.02
 
 type RowFacts = { blockOf: ReadonlyMap<number, Block>; unitsPerM: number }
 
@@ -113,7 +123,8 @@ function rowsOf(
     const spacing = block.treeSpacingM * unitsPerM
     const taggedEnd = beyondEnd(fromTagged, spacing)
     const farEnd = beyondEnd(fromTagged.toReversed(), spacing)
-    return [{ block: block.no, row: first.row, indexes, taggedEnd, farEnd, box }]
+    const corners = straightened(points, leastBendM * unitsPerM).flatMap((at) => indexes[at] ?? [])
+    return [{ block: block.no, row: first.row, indexes, corners, taggedEnd, farEnd, box }]
   })
 }
 
@@ -131,11 +142,9 @@ function beyondEnd(points: readonly Point[], spacing: number): Point {
 
 function sceneBlockOf(
   block: Block,
-  trees: readonly Tree[],
-  xs: Float64Array,
-  ys: Float64Array
+  own: readonly number[],
+  { trees, xs, ys }: Pick<Scene, 'trees' | 'xs' | 'ys'>
 ): SceneBlock[] {
-  const own = [...trees.keys()].filter((index) => trees[index]?.block === block.no)
   if (own.length === 0) return []
   const hull = hullOf(own.map((index) => ({ x: xs[index] ?? 0, y: ys[index] ?? 0 })))
   const box = boxOf(

@@ -44,7 +44,12 @@ export type Sizes = {
   hasRowLabels: boolean
   /** And have room for their plates. */
   hasRowPlates: boolean
+  /** Trees are too close together to be seen singly. */
+  isHeaped: boolean
 }
+
+/** The side of a square of ground whose trees are shown as one. */
+export const heapPx = 9
 
 /** Between trees of a row and between rows, in units of the plane. */
 export type Spacings = { spacing: number; rowSpacing: number }
@@ -52,9 +57,12 @@ export type Spacings = { spacing: number; rowSpacing: number }
 /** Marks keep their 8 pixels until they would cover their neighbours. */
 export function sizesAt({ spacing, rowSpacing }: Spacings, { scale }: View): Sizes {
   const spacingPx = spacing * scale
-  const leastPx = Math.min(8, Math.max(3, spacingPx * 1.1))
+  // Below this a shape cannot be told from another.
+  const isHeaped = spacingPx < 5
+  const leastPx = isHeaped ? heapPx - 1.5 : Math.min(8, spacingPx * 1.1)
   return {
     spacingPx,
+    isHeaped,
     markPx: Math.min(26, Math.max(leastPx, spacingPx * 0.5)),
     bubbleR: spacingPx < 18 ? 12.5 : 14.5,
     hasNumbers: spacingPx >= 46,

@@ -1,4 +1,4 @@
-/** Runs in the browser: ten thousand trees, drawn by our layer and by Leaflet's best general way. */
+/** Runs in the browser: ten or a hundred thousand trees, drawn by our layer and by Leaflet's best general way. */
 
 import L from 'leaflet'
 
@@ -18,21 +18,33 @@ const colours: Record<Status, string> = {
 }
 const statuses = Object.keys(colours) as Status[]
 
-const block: Block = {
-  no: 1,
-  code: 'B',
-  name: 'Bench',
-  rowSpacingM: 6,
-  treeSpacingM: 5,
-  bearingDeg: 12,
-  firstTree: { lat: 41.05, lon: -97.9 },
-  taggedEnd: 'low',
+/** Blocks of ten thousand trees each, five side by side. */
+function orchardOf(blockCount: number): { blocks: Block[]; trees: Tree[] } {
+  const blocks = Array.from({ length: blockCount }, (_, at) => blockAt(at))
+  const trees = blocks.flatMap((block, at) =>
+    Array.from({ length: rows * places }, (_, index) => treeAt(block, at, index))
+  )
+  return { blocks, trees }
 }
 
-const trees = Array.from({ length: rows * places }, (_, index): Tree => {
+function blockAt(at: number): Block {
+  const [east, north] = [at % 5, Math.floor(at / 5)]
   return {
-    no: index + 1,
-    block: 1,
+    no: at + 1,
+    code: `B${at + 1}`,
+    name: `Bench ${at + 1}`,
+    rowSpacingM: 6,
+    treeSpacingM: 5,
+    bearingDeg: 12,
+    firstTree: { lat: 41.05 + north * 0.006, lon: -97.9 + east * 0.0078 },
+    taggedEnd: 'low',
+  }
+}
+
+function treeAt(block: Block, at: number, index: number): Tree {
+  return {
+    no: at * rows * places + index + 1,
+    block: block.no,
     row: Math.floor(index / places) + 1,
     place: (index % places) + 1,
     species: 'apple',
@@ -45,9 +57,13 @@ const trees = Array.from({ length: rows * places }, (_, index): Tree => {
     life: 'standing',
     position: null,
   }
-})
+}
 
-export type Drawn = { firstDrawMs: number }
+let { blocks, trees } = orchardOf(1)
+/** Only to know where the middle is: each contender does its own work inside the clock. */
+let plane: Scene = sceneOf(trees, blocks)
+let zoom = 18
+
 type Contender = {
   add: (map: L.Map) => void
   /** Gives one tree another status. */
@@ -58,6 +74,13 @@ let map: L.Map | null = null
 let contender: Contender | null = null
 
 const bench = {
+  setUp(blockCount: number, atZoom: number): void {
+    zoom = atZoom
+    if (blocks.length === blockCount) return
+    ;({ blocks, trees } = orchardOf(blockCount))
+    plane = sceneOf(trees, blocks)
+  },
+
   /** Builds and draws everything; ends when the second frame is over. */
   async firstDraw(name: 'ours' | 'circles'): Promise<number> {
     map?.remove()
@@ -130,14 +153,11 @@ function emptyMap(): L.Map {
   })
   const { minX, minY, maxX, maxY } = plane.box
   const { lat, lon } = plane.plane.leafletAt({ x: (minX + maxX) / 2, y: (minY + maxY) / 2 })
-  return made.setView([lat, lon], 18)
+  return made.setView([lat, lon], zoom)
 }
 
-/** Only to know where the middle is: each contender does its own work inside the clock. */
-const plane: Scene = sceneOf(trees, [block])
-
 function ours(): Contender {
-  const layer = new OrchardLayer(sceneOf(trees, [block]), 'not surveyed')
+  const layer = new OrchardLayer(sceneOf(trees, blocks), 'not surveyed')
   const looks = new Map(trees.map((tree) => [tree.no, lookOf(statusAt(tree.no))]))
   layer.setLooks(looks)
   return {

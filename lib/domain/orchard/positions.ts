@@ -33,21 +33,28 @@ export function positionsOf(
   }
   for (const block of adrift) {
     const own = byBlock.get(block.no) ?? []
-    const grid = { anchors: [{ row: 1, place: 1, position: nowhere }], ...directionsOf(block, own) }
+    const grid = { anchors: [anchorAt(1, 1, nowhere)], ...directionsOf(block, own) }
     placeAside(placed, own, grid)
   }
   return placed
 }
 
-type Anchor = { row: number; place: number; position: Position }
+type Anchor = { row: number; place: number; position: Position; alongRow: AlongRow }
+
+/** Where one is after walking so many metres along the anchor's own row: for all rows of a block the same. */
+type AlongRow = Map<number, Position>
 
 type Grid = { anchors: Anchor[]; bearingDeg: number; rowSpacingM: number; treeSpacingM: number }
 
 function anchorsOf(block: Block, trees: readonly Tree[]): Anchor[] {
   const surveyed = trees.flatMap(({ row, place, position }) =>
-    position ? [{ row, place, position }] : []
+    position ? [anchorAt(row, place, position)] : []
   )
-  return block.firstTree ? [{ row: 1, place: 1, position: block.firstTree }, ...surveyed] : surveyed
+  return block.firstTree ? [anchorAt(1, 1, block.firstTree), ...surveyed] : surveyed
+}
+
+function anchorAt(row: number, place: number, position: Position): Anchor {
+  return { row, place, position, alongRow: new Map() }
 }
 
 function directionsOf(block: Block, trees: readonly Tree[]) {
@@ -79,7 +86,9 @@ function gridPosition(tree: Tree, grid: Grid): Position {
   }
   const anchor = grid.anchors.reduce((best, next) => (awayM(next) < awayM(best) ? next : best))
   const { alongM, acrossM } = fromAnchor(anchor)
-  return step(step(anchor.position, grid.bearingDeg, alongM), grid.bearingDeg + 90, acrossM)
+  const along = anchor.alongRow.get(alongM) ?? step(anchor.position, grid.bearingDeg, alongM)
+  anchor.alongRow.set(alongM, along)
+  return step(along, grid.bearingDeg + 90, acrossM)
 }
 
 /** Laid out nowhere first, then moved until its north-west corner is beside what is drawn. */
