@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs'
 
 import { parseInventory } from '@/lib/domain/orchard/inventory'
-import type { InventoryProblem } from '@/lib/domain/orchard/inventory-row'
+import type { InventoryProblem } from '@/lib/domain/orchard/inventory-problem'
 import type { Language } from '@/lib/text/language'
 
 import { type BringInText, bringInText, problemText } from './bring-in-text'

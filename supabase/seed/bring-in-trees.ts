@@ -34,7 +34,8 @@ export async function bringInto({ text, print, seat, file, inventory }: Bringing
   const answer = outcome.value
   if (isRefused(answer)) {
     const rows = (answer.refused[0]?.detail?.rows ?? []) as WrongRow[]
-    for (const { line, code } of linesOf(file, rows)) print(refusedSentence(text, line, code))
+    for (const { line, code } of linesOf(inventory.lines, rows))
+      print(refusedSentence(text, line, code))
     return said(print, problemText(text).nothingBroughtIn, ends.rowsWrong)
   }
   if (answer.n <= before) return said(print, text.inBefore, ends.allIn)

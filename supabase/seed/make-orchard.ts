@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url'
 
 import { csvField } from '@/lib/domain/orchard/csv'
 import { step } from '@/lib/domain/orchard/distance'
-import { columns } from '@/lib/domain/orchard/inventory-row'
+import type { Column } from '@/lib/domain/orchard/inventory-columns'
 import type { Life, Position, Species } from '@/lib/domain/orchard/types'
 import {
   type DemoBlock,
@@ -23,12 +23,30 @@ const thisYear = 2026
 const seed = 20_261_124
 let random = randomFrom(seed)
 
+const header: readonly Column[] = [
+  'block',
+  'block_name',
+  'row',
+  'place',
+  'species',
+  'cultivar',
+  'habit',
+  'buds',
+  'planted_year',
+  'trunk_cm',
+  'height_cm',
+  'asks_saw',
+  'life',
+  'lat',
+  'lon',
+]
+
 export function demoInventory(): string {
   random = randomFrom(seed)
   const lines = demoBlocks.flatMap((block) =>
     block.rows.flatMap((row, index) => rowLines(block, index + 1, row))
   )
-  return `${[[...columns], ...lines].map((line) => line.map(csvField).join(',')).join('\n')}\n`
+  return `${[[...header], ...lines].map((line) => line.map(csvField).join(',')).join('\n')}\n`
 }
 
 type Line = (string | number | null)[]

@@ -1,11 +1,22 @@
-/** Comma-separated text as RFC 4180 has it: quotes around what needs them, doubled inside. */
+/** Separated text as RFC 4180 has it: quotes around what needs them, doubled inside. */
 
 export type CsvRecord = { line: number; fields: string[] }
 
-export type Csv = { records: CsvRecord[] } | { unclosedQuoteLine: number }
+export type Csv =
+  | { records: CsvRecord[] }
+  | { unclosedQuoteLine: number }
+  | { tooManyAtLine: number }
+
+export const separators = [',', ';', '\t'] as const
+export type Separator = (typeof separators)[number]
+
+type Reading = { separator?: Separator; mostRecords?: number }
 
 /** Empty lines are passed over; line numbers are those an editor shows. */
-export function parseCsv(text: string): Csv {
+export function parseCsv(
+  text: string,
+  { separator = ',', mostRecords = Number.POSITIVE_INFINITY }: Reading = {}
+): Csv {
   const records: CsvRecord[] = []
   let line = 1
   let at = 0
@@ -13,24 +24,38 @@ export function parseCsv(text: string): Csv {
     const record: CsvRecord = { line, fields: [] }
     let ended = false
     while (!ended) {
-      const field = text[at] === '"' ? quoted(text, at) : plain(text, at)
+      const field = text[at] === '"' ? quoted(text, at, separator) : plain(text, at, separator)
       if (field === null) return { unclosedQuoteLine: line }
       record.fields.push(field.value)
-      line += field.value.split('\n').length - 1
-      ended = text[field.end] !== ','
+      line += linesIn(field.value)
+      ended = text[field.end] !== separator
       at = field.end + 1
       if (text[field.end] === '\r' && text[at] === '\n') at += 1
     }
     line += 1
-    if (record.fields.length > 1 || record.fields[0] !== '') records.push(record)
+    if (record.fields.length === 1 && record.fields[0] === '') continue
+    if (records.length === mostRecords) return { tooManyAtLine: record.line }
+    records.push(record)
   }
   return { records }
+}
+
+/** Which of the three parts the first line, outside quotes; a comma where none does. */
+export function separatorOf(text: string): Separator {
+  const [line = ''] = text.replace(/"(?:[^"]|"")*"/g, '""').split(/[\r\n]/, 1)
+  const count = {
+    ';': line.split(';').length,
+    '\t': line.split('\t').length,
+    // A comma before a space belongs to words: "diameter, cm".
+    ',': line.split(/,(?! )/).length,
+  }
+  return separators.reduce((best, next) => (count[next] > count[best] ? next : best))
 }
 
 /** A value for a field, quoted if it must be. */
 export function csvField(value: string | number | null): string {
   const text = value === null ? '' : String(value)
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text
+  return /[",;\t\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text
 }
 
 /**
@@ -38,32 +63,49 @@ export function csvField(value: string | number | null): string {
  * line would be run as a formula, so an apostrophe stands before it. Source: OWASP, "CSV Injection".
  */
 export function csvPlain(value: string | number | null): string {
-  return csvField(typeof value === 'string' && /^[=+\-@\t\r\n]/.test(value) ? `'${value}` : value)
+  return csvField(typeof value === 'string' && formula.test(value) ? `'${value}` : value)
 }
+
+/** Takes away the apostrophe that `csvPlain` put before a text. */
+export function withoutApostrophe(text: string): string {
+  return text.startsWith("'") && formula.test(text) ? text.slice(1) : text
+}
+
+/** With the apostrophes that were there already, so that one more or less is always told apart. */
+const formula = /^'*[=+\-@\t\r\n]/
 
 type Field = { value: string; end: number }
 
-function plain(text: string, from: number): Field {
+function plain(text: string, from: number, separator: string): Field {
   let end = from
-  while (end < text.length && !',\r\n'.includes(text[end] ?? '')) end += 1
+  while (end < text.length && !isEnd(text[end], separator)) end += 1
   return { value: text.slice(from, end).trim(), end }
 }
 
-function quoted(text: string, from: number): Field | null {
+function isEnd(character: string | undefined, separator: string): boolean {
+  return character === separator || character === '\n' || character === '\r'
+}
+
+function quoted(text: string, from: number, separator: string): Field | null {
   let value = ''
-  for (let at = from + 1; at < text.length; at++) {
-    if (text[at] !== '"') {
-      value += text[at]
-      continue
-    }
-    if (text[at + 1] === '"') {
+  for (let at = from + 1; ; ) {
+    const quote = text.indexOf('"', at)
+    if (quote === -1) return null
+    value += text.slice(at, quote)
+    at = quote + 1
+    if (text[at] === '"') {
       value += '"'
       at += 1
       continue
     }
-    const rest = plain(text, at + 1)
+    const rest = plain(text, at, separator)
     // Text after a closing quote is kept: `"a"b` then fails as a value, with its line named.
     return { value: value + rest.value, end: rest.end }
   }
-  return null
+}
+
+function linesIn(text: string): number {
+  let lines = 0
+  for (let at = text.indexOf('\n'); at !== -1; at = text.indexOf('\n', at + 1)) lines += 1
+  return lines
 }

@@ -1,48 +1,61 @@
 /** Rows of an inventory that are fine alone and cannot all be true. */
 
 import { distanceM } from './distance'
-import type { Column, InventoryProblem, InventoryRow, ProblemCode } from './inventory-row'
+import type { PlacedRow } from './inventory-placed'
+import { type InventoryProblem, type ProblemCode, problemIn } from './inventory-problem'
 import type { Position } from './types'
 
-export function contradictionsIn(rows: readonly InventoryRow[]): InventoryProblem[] {
+type Head = (column: 'place' | 'block_name' | 'habit' | 'buds' | 'lat') => string
+
+/** `headOf`: as the file calls a column. `known`: where the orchard's trees are. */
+export function contradictionsIn(
+  rows: readonly PlacedRow[],
+  headOf: Head,
+  known: readonly Position[] = []
+): InventoryProblem[] {
   return [
     ...differing(rows, {
-      column: 'place',
+      column: headOf('place'),
       code: 'place_taken',
       // Where a tree was removed, the one planted after it has a row of its own.
       keyOf: ({ block, row, place, life }) =>
-        life === 'removed' ? null : JSON.stringify([block, row, place]),
+        life === 'removed' ? null : `${block}|${row}|${place}`,
       valueOf: ({ line }) => String(line),
+      foundIn: ({ block, row, place }) => `${block} ${row}·${place}`,
     }),
     ...differing(rows, {
-      column: 'block_name',
+      column: headOf('block_name'),
       code: 'block_name_differs',
       keyOf: ({ block }) => block,
       valueOf: ({ blockName }) => blockName,
+      foundIn: ({ blockName }) => blockName,
     }),
     ...(['habit', 'buds'] as const).flatMap((column) =>
       differing(rows, {
-        column,
+        column: headOf(column),
         code: 'habit_differs',
-        keyOf: ({ species, cultivar }) => cultivar && JSON.stringify([species, cultivar]),
-        valueOf: (row) => row[column],
+        keyOf: ({ species, cultivar, [column]: said }) =>
+          cultivar === null || said === null ? null : JSON.stringify([species, cultivar]),
+        valueOf: (row) => row[column] ?? '',
+        foundIn: (row) => row[column] ?? '',
       })
     ),
-    ...farAway(rows),
+    ...farAway(rows, headOf('lat'), known),
   ]
 }
 
 type Rule = {
-  column: Column
+  column: string
   code: ProblemCode
   /** Rows with the same key must have the same value. */
-  keyOf: (row: InventoryRow) => string | null
-  valueOf: (row: InventoryRow) => string
+  keyOf: (row: PlacedRow) => string | null
+  valueOf: (row: PlacedRow) => string
+  foundIn: (row: PlacedRow) => string
 }
 
 /** The first row of each key is taken as right, and named in what is said about the others. */
-function differing(rows: readonly InventoryRow[], rule: Rule): InventoryProblem[] {
-  const firsts = new Map<string, InventoryRow>()
+function differing(rows: readonly PlacedRow[], rule: Rule): InventoryProblem[] {
+  const firsts = new Map<string, PlacedRow>()
   return rows.flatMap((row) => {
     const key = rule.keyOf(row)
     if (key === null) return []
@@ -50,23 +63,26 @@ function differing(rows: readonly InventoryRow[], rule: Rule): InventoryProblem[
     firsts.set(key, first)
     if (rule.valueOf(first) === rule.valueOf(row)) return []
     const { column, code } = rule
-    const found =
-      code === 'place_taken' ? `${row.block} ${row.row}·${row.place}` : rule.valueOf(row)
-    return [{ line: row.line, column, code, found, allowed: String(first.line) }]
+    const said = { column, code, found: rule.foundIn(row), allowed: String(first.line) }
+    return [problemIn({ line: row.line, ...said })]
   })
 }
 
 const orchardM = 20_000
 
 /** A slip in a digit, or latitude and longitude changed over, would put a tree in another land. */
-function farAway(rows: readonly InventoryRow[]): InventoryProblem[] {
-  const positions = rows.flatMap(({ position }) => position ?? [])
+function farAway(
+  rows: readonly PlacedRow[],
+  column: string,
+  known: readonly Position[]
+): InventoryProblem[] {
+  const positions = known.length > 0 ? known : rows.flatMap(({ position }) => position ?? [])
   const middle = { lat: medianOf(positions, 'lat'), lon: medianOf(positions, 'lon') }
   return rows.flatMap(({ line, position }) => {
     if (!position || distanceM(middle, position) <= orchardM) return []
     const found = `${position.lat}, ${position.lon}`
     const allowed = `${middle.lat}, ${middle.lon}`
-    return [{ line, column: 'lat', code: 'position_far_away', found, allowed }]
+    return [problemIn({ line, column, code: 'position_far_away', found, allowed })]
   })
 }
 

@@ -1,78 +1,76 @@
-/** From the bytes of a file to rows under known columns. */
+/** From the bytes of a file to a table of fields under headings, whatever program wrote it. */
 
-import { type CsvRecord, parseCsv } from './csv'
-import {
-  type Column,
-  columns,
-  type InventoryProblem,
-  optionalColumns,
-  type ProblemCode,
-} from './inventory-row'
+import { type CsvRecord, parseCsv, type Separator, separatorOf, withoutApostrophe } from './csv'
+import { type Encoding, textOfFile } from './file-text'
+import { geoJsonTable } from './geojson'
+import { type InventoryProblem, type ProblemCode, problemIn } from './inventory-problem'
 
-const mostBytes = 10_000_000
+/** More than a hundred thousand trees with all that is known of them. */
+export const mostBytes = 50_000_000
+/** The referee takes as many in one command. */
+export const mostTrees = 100_000
 
-export type Table = { header: Column[]; records: CsvRecord[] } | { problems: InventoryProblem[] }
-
-export function tableOf(file: Uint8Array): Table {
-  const refused = (code: ProblemCode, line: number, found: string, allowed = ''): Table => ({
-    problems: [{ line, column: null, code, found, allowed }],
-  })
-  if (file.length > mostBytes)
-    return refused('file_too_big', 1, String(file.length), String(mostBytes))
-  const text = decodeUtf8(file)
-  if (text === null) return refused('not_utf8', firstBadLine(file), '')
-  const csv = parseCsv(text)
-  if ('unclosedQuoteLine' in csv) return refused('quote_not_closed', csv.unclosedQuoteLine, '')
-  const [first, ...records] = csv.records
-  if (!first || records.length === 0) return refused('no_trees', 1, '')
-  const header = headerOf(first)
-  return 'problems' in header ? header : { ...header, records }
+export type Table = {
+  kind: 'table' | 'geojson'
+  encoding: Encoding
+  separator: Separator | null
+  heads: string[]
+  records: CsvRecord[]
 }
 
-function decodeUtf8(file: Uint8Array): string | null {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(file)
-  } catch {
-    return null
+export type ReadTable = Table | { problems: InventoryProblem[] }
+
+export function tableOf(file: Uint8Array): ReadTable {
+  if (file.length > mostBytes) return tooBig(file.length)
+  const read = textOfFile(file)
+  if (read.text === null) return refused(read.why)
+  return tableOfText(read.text, read.encoding)
+}
+
+/** Before a file is read at all: nobody waits for 200 MB to hear that they are too many. */
+export function tooBig(bytes: number): { problems: InventoryProblem[] } {
+  const mb = (size: number) => `${Math.ceil(size / 1e6)} MB`
+  return refused('file_too_big', { found: mb(bytes), allowed: mb(mostBytes) })
+}
+
+export function tableOfText(told: string, encoding: Encoding): ReadTable {
+  const text = told.startsWith('\uFEFF') ? told.slice(1) : told
+  return text.trimStart().startsWith('{') ? ofGeoJson(text, encoding) : ofCsv(text, encoding)
+}
+
+function ofGeoJson(text: string, encoding: Encoding): ReadTable {
+  const read = geoJsonTable(text, mostTrees)
+  if ('tooMany' in read) return refused('too_many_rows', { allowed: String(mostTrees) })
+  if ('problem' in read) return refused(read.problem, { line: read.feature, found: read.found })
+  if (read.records.length === 0) return refused('no_trees')
+  return { kind: 'geojson', encoding, separator: null, ...read }
+}
+
+function ofCsv(text: string, encoding: Encoding): ReadTable {
+  // A line that some spreadsheet programs write for each other.
+  const told = text.match(/^sep=([,;\t])\r?\n/)
+  const separator = (told?.[1] as Separator | undefined) ?? separatorOf(text.trimStart())
+  const csv = parseCsv(text, { separator, mostRecords: mostTrees + 10 })
+  if ('tooManyAtLine' in csv) return refused('too_many_rows', { allowed: String(mostTrees) })
+  if ('unclosedQuoteLine' in csv) {
+    return refused('quote_not_closed', { line: csv.unclosedQuoteLine })
   }
+  const filled = csv.records
+    .filter(({ fields }) => fields.some((field) => field.trim() !== ''))
+    .map(({ line, fields }) => ({ line, fields: fields.map(tidied) }))
+  // A title may stand above the names of the columns.
+  const first = filled.findIndex(({ fields }) => fields.filter(Boolean).length > 1)
+  const header = filled[first]
+  const records = filled.slice(first + 1)
+  if (first === -1 || !header || records.length === 0) return refused('no_trees')
+  if (records.length > mostTrees) return refused('too_many_rows', { allowed: String(mostTrees) })
+  return { kind: 'table', encoding, separator, heads: header.fields, records }
 }
 
-/** The byte for a line's end is never part of another character, so lines can be tried alone. */
-function firstBadLine(file: Uint8Array): number {
-  let line = 1
-  for (let from = 0; from <= file.length; line++) {
-    const newline = file.indexOf(10, from)
-    const end = newline === -1 ? file.length : newline
-    if (decodeUtf8(file.subarray(from, end)) === null) return line
-    from = end + 1
-  }
-  return line
+function tidied(field: string): string {
+  return withoutApostrophe(field.trim())
 }
 
-/** Columns may come in any order, and all of them must come, but for the optional ones. */
-function headerOf({
-  line,
-  fields,
-}: CsvRecord): { header: Column[] } | { problems: InventoryProblem[] } {
-  const found = fields.map((field) => field.toLowerCase())
-  const header = found.flatMap((field) => columns.find((column) => column === field) ?? [])
-  const problem = (column: string, code: ProblemCode): InventoryProblem => ({
-    line,
-    column,
-    code,
-    found: fields.join(','),
-    allowed: columns.join(','),
-  })
-  const problems = [
-    ...columns
-      .filter((column) => !found.includes(column) && !optionalColumns.includes(column))
-      .map((column) => problem(column, 'column_missing')),
-    ...fields
-      .filter((_, index) => !columns.some((column) => column === found[index]))
-      .map((field) => problem(field, 'column_unknown')),
-    ...columns
-      .filter((column) => found.indexOf(column) !== found.lastIndexOf(column))
-      .map((column) => problem(column, 'column_twice')),
-  ]
-  return problems.length > 0 ? { problems } : { header }
+function refused(code: ProblemCode, said: Partial<InventoryProblem> = {}) {
+  return { problems: [problemIn({ line: 1, code, ...said })] }
 }

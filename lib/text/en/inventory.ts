@@ -7,16 +7,27 @@ export const inventory = {
   atLine: (line: number) => `Line ${line}`,
   nothingBroughtIn: 'Nothing was brought in. Mend these rows and try again.',
   problems: {
-    file_too_big: ({ allowed }: Problem) => `The file is too big (${allowed}). Split it by blocks.`,
-    not_utf8: (_: Problem) => 'The file is not UTF-8 text. Save it again as CSV, UTF-8.',
+    file_too_big: ({ found, allowed }: Problem) =>
+      `The file has ${found}; ${allowed} is the most. Split it by blocks.`,
+    too_many_rows: ({ allowed }: Problem) =>
+      `The file has more than ${allowed} rows, the most at once. Split it by blocks.`,
+    is_spreadsheet: (_: Problem) =>
+      'This is a spreadsheet program’s own file. Save it there as CSV, then choose that file.',
+    not_text: (_: Problem) =>
+      'This file is not a text. Save the table as CSV, then choose that file.',
+    not_geojson: (_: Problem) =>
+      'This is not a GeoJSON of trees. It has to be a FeatureCollection (RFC 7946).',
+    other_crs: ({ found }: Problem) =>
+      `The positions are in another system (${found}). Save it again in degrees, WGS 84.`,
+    not_a_point: ({ found }: Problem) =>
+      `A tree is a point; this is: ${found}. Take it out, or give it one.`,
     quote_not_closed: (_: Problem) => 'A quotation mark is opened and not closed. Close it.',
     no_trees: (_: Problem) => 'There is no row with a tree. Add one below the column names.',
-    column_missing: ({ column }: Problem) => `The column ${column} is missing. Add it.`,
-    column_unknown: ({ column, allowed }: Problem) =>
-      `No column is called ${column}. Leave it out or rename it${listed(allowed)}.`,
-    column_twice: ({ column }: Problem) => `The column ${column} is there twice. Keep one.`,
+    column_missing: ({ column }: Problem) =>
+      `No column is the ${column}. Choose which one it is, or add it.`,
+    column_twice: ({ column }: Problem) => `Two columns are the ${column}. Keep one.`,
     fields_miscounted: ({ found, allowed }: Problem) =>
-      `This row has ${found} fields, not ${allowed}. Look for a missing or extra comma.`,
+      `This row has ${found} fields, not ${allowed}. Look for a missing or extra separator.`,
     missing: ({ column }: Problem) => `${column} is empty. Write it.`,
     too_long: ({ column, allowed }: Problem) => `${column} is too long. Write ${allowed} at most.`,
     control_character: ({ column }: Problem) =>
@@ -25,8 +36,8 @@ export const inventory = {
       `${column} cannot be “${found}”. Write one of: ${allowed}.`,
     not_a_whole_number: ({ column, found }: Problem) =>
       `${column} is “${found}”, not a whole number. Write digits only.`,
-    not_a_number: ({ column, found }: Problem) =>
-      `${column} is “${found}”, not a number. Write digits with a point.`,
+    not_a_number: ({ column, found, allowed }: Problem) =>
+      `${column} is “${found}”, not a number. Write ${allowed}, without a sign for thousands.`,
     out_of_range: ({ column, found, allowed }: Problem) =>
       `${column} is ${found}. Write something within ${allowed}.`,
     position_half: (_: Problem) => 'Only one of lat and lon is there. Write both or none.',
@@ -39,8 +50,4 @@ export const inventory = {
     habit_differs: ({ column, found, allowed }: Problem) =>
       `${column} is “${found}” here and otherwise in line ${allowed}. A cultivar has only one.`,
   },
-}
-
-function listed(allowed: string): string {
-  return allowed === '' ? '' : `: ${allowed}`
 }

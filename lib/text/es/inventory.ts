@@ -5,28 +5,36 @@ export const inventory: typeof en = {
   atLine: (line) => `Línea ${line}`,
   nothingBroughtIn: 'No se trajo nada. Corrige estas filas e intenta otra vez.',
   problems: {
-    file_too_big: ({ allowed }) =>
-      `El archivo es demasiado grande (${allowed}). Divídelo por bloques.`,
-    not_utf8: () => 'El archivo no es texto UTF-8. Guárdalo otra vez como CSV, UTF-8.',
+    file_too_big: ({ found, allowed }) =>
+      `El archivo tiene ${found}; ${allowed} es lo máximo. Divídelo por bloques.`,
+    too_many_rows: ({ allowed }) =>
+      `El archivo tiene más de ${allowed} filas, lo máximo de una vez. Divídelo por bloques.`,
+    is_spreadsheet: () =>
+      'Es el archivo propio de un programa de hojas de cálculo. Guárdalo allí como CSV y elige ese archivo.',
+    not_text: () => 'Este archivo no es un texto. Guarda la tabla como CSV y elige ese archivo.',
+    not_geojson: () =>
+      'Esto no es un GeoJSON de árboles. Tiene que ser una FeatureCollection (RFC 7946).',
+    other_crs: ({ found }) =>
+      `Las posiciones están en otro sistema (${found}). Guárdalo otra vez en grados, WGS 84.`,
+    not_a_point: ({ found }) => `Un árbol es un punto; esto es: ${found}. Quítalo o dale uno.`,
     quote_not_closed: () => 'Unas comillas se abren y no se cierran. Ciérralas.',
     no_trees: () => 'No hay ninguna fila con un árbol. Añade una bajo los nombres de columna.',
-    column_missing: ({ column }) => `Falta la columna ${column}. Añádela.`,
-    column_unknown: ({ column, allowed }) =>
-      `Ninguna columna se llama ${column}. Quítala o cámbiale el nombre${listed(allowed)}.`,
-    column_twice: ({ column }) => `La columna ${column} está dos veces. Deja una.`,
+    column_missing: ({ column }) =>
+      `Ninguna columna es ${word(column)}. Elige cuál lo es, o añádela.`,
+    column_twice: ({ column }) => `Dos columnas son ${word(column)}. Deja una.`,
     fields_miscounted: ({ found, allowed }) =>
-      `Esta fila tiene ${found} campos, no ${allowed}. Busca una coma que falte o sobre.`,
+      `Esta fila tiene ${found} campos, no ${allowed}. Busca un separador que falte o sobre.`,
     missing: ({ column }) => `${column} está vacío. Escríbelo.`,
     too_long: ({ column, allowed }) =>
       `${column} es demasiado largo. Escribe ${allowed} como mucho.`,
     control_character: ({ column }) =>
       `${column} lleva un carácter que no se puede mostrar. Escríbelo otra vez.`,
     not_one_of: ({ column, found, allowed }) =>
-      `${column} no puede ser «${found}». Escribe uno de estos: ${allowed}.`,
+      `${column} no puede ser «${found}». Escribe uno de estos: ${allowed.split(', ').map(word).join(', ')}.`,
     not_a_whole_number: ({ column, found }) =>
       `${column} es «${found}», no un número entero. Escribe solo cifras.`,
-    not_a_number: ({ column, found }) =>
-      `${column} es «${found}», no un número. Escribe cifras con punto.`,
+    not_a_number: ({ column, found, allowed }) =>
+      `${column} es «${found}», no un número. Escribe ${allowed}, sin signo de millares.`,
     out_of_range: ({ column, found, allowed }) =>
       `${column} es ${found}. Escribe algo dentro de ${allowed}.`,
     position_half: () => 'Solo hay uno de lat y lon. Escribe los dos o ninguno.',
@@ -41,6 +49,46 @@ export const inventory: typeof en = {
   },
 }
 
-function listed(allowed: string): string {
-  return allowed === '' ? '' : `: ${allowed}`
+/** As they may be written in the file, too (lib/domain/orchard/inventory-words.ts). */
+const words: Record<string, string> = {
+  row: 'la fila',
+  place: 'el lugar',
+  apple: 'manzano',
+  pear: 'peral',
+  plum: 'ciruelo',
+  european_plum: 'ciruelo europeo',
+  japanese_plum: 'ciruelo japonés',
+  apricot: 'albaricoquero',
+  peach: 'melocotonero',
+  nectarine: 'nectarino',
+  cherry: 'cerezo',
+  sour_cherry: 'guindo',
+  quince: 'membrillero',
+  walnut: 'nogal',
+  fig: 'higuera',
+  persimmon: 'caqui',
+  almond: 'almendro',
+  pomegranate: 'granado',
+  other: 'otro',
+  base: 'base',
+  middle: 'centro',
+  tip: 'punta',
+  spur: 'dardo',
+  shoot: 'brote',
+  both: 'ambos',
+  unknown: 'desconocido',
+  standing: 'en pie',
+  dead: 'muerto',
+  removed: 'arrancado',
+  gap: 'hueco',
+  young: 'joven',
+  small: 'pequeño',
+  medium: 'mediano',
+  large: 'grande',
+  yes: 'sí',
+  no: 'no',
+}
+
+function word(code: string): string {
+  return words[code] ?? code
 }

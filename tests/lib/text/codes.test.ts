@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 
-import { problemCodes } from '@/lib/domain/orchard/inventory-row'
+import { problemCodes } from '@/lib/domain/orchard/inventory-problem'
 import { marks } from '@/lib/domain/orchard/status'
 import { species } from '@/lib/domain/orchard/types'
 import { forms, stepCodes } from '@/lib/domain/pruning/order'
