@@ -90,7 +90,7 @@ test('what a spreadsheet would run as a formula is escaped, and comes back', () 
   const word = fc.string({ unit: fc.constantFrom(..."'=+-@ab"), maxLength: 5 })
   fc.assert(
     fc.property(word, (text) => {
-      const [[written] = ['']] = fieldsOf(csvPlain(text), ',') ?? [[]]
+      const written = fieldsOf(csvPlain(text), ',')?.[0]?.[0] ?? ''
 
       expect(/^[=+\-@]/.test(written)).toBe(false)
       expect(withoutApostrophe(written)).toBe(text)
