@@ -11,6 +11,7 @@ import { Button } from '../ui/Button'
 import { Note } from '../ui/Note'
 import { TextField } from '../ui/TextField'
 import { Why } from '../ui/Why'
+import { RuleChoice } from './RuleChoice'
 import { asShown, ruleTyped, shownIn } from './rule-typed'
 
 type Typed = Partial<Record<string, string>>
@@ -54,6 +55,12 @@ export function HouseRulesForm() {
         const unit = text.unit[shownIn(rule, units).unit]
         const said = (number: number) => `${asShown(rule, number, units)} ${unit}`
         const { name, says, from } = text.rules[rule.key]
+        const write = (next: string) => {
+          setIsSaved(false)
+          draft.write({ ...draft.value, [rule.key]: next })
+        }
+        if (rule.key === 'clean_tools')
+          return <RuleChoice key={rule.key} value={typed} onChange={write} />
         return (
           <TextField
             key={rule.key}
@@ -61,10 +68,7 @@ export function HouseRulesForm() {
             hint={`${says} ${from} ${text.usual(said(rule.usual), said(rule.least), said(rule.most))}`}
             fault={isChanged && value === null && text.wrong(said(rule.least), said(rule.most))}
             value={typed}
-            onChange={(next) => {
-              setIsSaved(false)
-              draft.write({ ...draft.value, [rule.key]: next })
-            }}
+            onChange={write}
             inputMode="decimal"
             maxLength={6}
           />

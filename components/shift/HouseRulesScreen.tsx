@@ -1,6 +1,6 @@
 'use client'
 
-import { houseRuleOf, houseRules } from '@/lib/domain/safety/house-rules'
+import { cleaningPolicyOf, houseRuleOf, houseRules } from '@/lib/domain/safety/house-rules'
 import { useSelect } from '@/lib/hooks'
 import { LeadScreen } from '../crew/LeadScreen'
 import { useLeadWords } from '../crew/use-lead-words'
@@ -33,9 +33,12 @@ function InForce() {
       <p className="label">{text.onlyManager}</p>
       {houseRules.map((rule) => {
         const { name, says, from } = text.rules[rule.key]
-        const value = asShown(rule, houseRuleOf(set, rule.key), units)
+        const value =
+          rule.key === 'clean_tools'
+            ? text.cleaning[cleaningPolicyOf(set)]
+            : `${asShown(rule, houseRuleOf(set, rule.key), units)} ${text.unit[shownIn(rule, units).unit]}`
         return (
-          <Panel key={rule.key} title={`${name} ${value} ${text.unit[shownIn(rule, units).unit]}`}>
+          <Panel key={rule.key} title={`${name}: ${value}`}>
             <p>{says}</p>
             <p className="small">{from}</p>
           </Panel>

@@ -8,9 +8,12 @@ export type ShownUnit = 'cm' | 'm' | 'min' | 'in' | 'ft'
 type Shown = { unit: ShownUnit; per: number; digits: number }
 
 export function shownIn({ unit, key }: HouseRule, units: Units): Shown {
+  // What is chosen is never typed.
+  if (unit === 'choice') return { unit: 'min', per: 1, digits: 0 }
   if (units === 'metric' || unit === 'min') return { unit, per: 1, digits: 1 }
   // A limb is measured in inches, a tree in feet.
   if (key === 'limb_cm') return { unit: 'in', per: 2.54, digits: 1 }
+  if (key === 'pruner_cm' || key === 'lopper_cm') return { unit: 'in', per: 2.54, digits: 2 }
   return { unit: 'ft', per: unit === 'cm' ? 30.48 : 0.3048, digits: 1 }
 }
 
@@ -27,7 +30,8 @@ export function ruleTyped(rule: HouseRule, typed: string, units: Units): number 
     if (typed.trim() === asShown(rule, end, units)) return end
   const number = Number(typed.trim().replace(',', '.'))
   if (typed.trim() === '' || !Number.isFinite(number)) return null
-  const value = rounded(number * shownIn(rule, units).per, 1, rule.cautious)
+  const { per, digits } = shownIn(rule, units)
+  const value = rounded(number * per, digits, rule.cautious)
   return value >= rule.least && value <= rule.most ? value : null
 }
 

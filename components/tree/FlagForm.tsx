@@ -16,9 +16,10 @@ import { FlagStep, FlagWhy } from './FlagStep'
 import { type FlagDraft, flagArgs } from './flag-draft'
 import { HazardQuestion } from './HazardQuestion'
 import { KindQuestion } from './KindQuestion'
-import { shareAfter, stepsOf } from './tree-steps'
+import { shareAfter } from './share-after'
 import { useStepsDone } from './use-steps-done'
-import { type TreeFacts, useThisYear } from './use-tree'
+import type { TreeFacts } from './use-tree'
+import { useWorkCard } from './use-work-card'
 
 type FlagFormProps = {
   facts: TreeFacts
@@ -31,7 +32,7 @@ export function FlagForm({ facts, draft, onRaised }: FlagFormProps) {
   const { tree, tag } = facts
   const words = useWords()
   const send = useSend()
-  const thisYear = useThisYear()
+  const { card } = useWorkCard(facts)
   const isMine = useSelect((view) => {
     const mine = myTree(view)
     return mine.state !== 'none' && mine.tree === tree.no
@@ -39,7 +40,7 @@ export function FlagForm({ facts, draft, onRaised }: FlagFormProps) {
   const { stepsDone, forget } = useStepsDone(tree.no)
   const [fault, setFault] = useState<string | null>(null)
   const flag = draft.value
-  const share = isMine ? shareAfter(stepsDone, stepsOf(facts, thisYear).steps.length) : null
+  const share = isMine ? shareAfter(stepsDone, card.steps.length) : null
   const args = flagArgs(tree.no, flag, share)
   const change = (part: Partial<FlagDraft>) => draft.write({ ...flag, ...part })
 

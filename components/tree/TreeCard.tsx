@@ -67,7 +67,7 @@ export function TreeCard({ facts }: { facts: TreeFacts }) {
       {missing.length > 0 && (
         <MissingList label={words.nextTree.noneBecause} missing={missing} tree={tree.no} />
       )}
-      <DiseaseNote tree={tree.no} />
+      <DiseaseNote tree={tree} />
       <MyFlagNote tree={tree.no} />
       <MarkedCuts tree={tree.no} />
       <TreeNotes tree={tree.no} />

@@ -10,16 +10,18 @@ import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Note } from '../ui/Note'
+import { AboutTree } from './AboutTree'
 import { DiseaseNote } from './DiseaseNote'
 import { FoundHere } from './FoundAtMyTrees'
 import { MarkedCuts } from './MarkedCuts'
 import { PeopleAtTree } from './PeopleAtTree'
 import { StuckSheet } from './StuckSheet'
+import { stepWords } from './step-words'
 import { TagInHand } from './TagInHand'
-import { stepsOf } from './tree-steps'
 import { ageWords, kindWords } from './tree-words'
 import { useStepsDone } from './use-steps-done'
 import { type TreeFacts, useThisYear } from './use-tree'
+import { useWorkCard } from './use-work-card'
 import { WorkSteps } from './WorkSteps'
 
 type TreeInHandProps = {
@@ -34,11 +36,12 @@ export function TreeInHand({ facts, mine }: TreeInHandProps) {
   const thisYear = useThisYear()
   const { stepsDone, setStepsDone } = useStepsDone(tree.no)
   const [isStuck, setStuck] = useState(false)
-  const { steps, form } = stepsOf(facts, thisYear)
+  const format = useFormat()
+  const { card, isNeglected, setNeglected } = useWorkCard(facts)
+  const { steps, form } = card
   const step = steps[stepsDone]
   const age = ageWords(words, tree, thisYear)
-  const shape = words.tree.form[form]
-  const habit = words.tree.fruitsOn[cultivar?.habit ?? 'unknown']
+  const shape = words.whatToCut.form[form]
 
   return (
     <CrewScreen
@@ -66,7 +69,7 @@ export function TreeInHand({ facts, mine }: TreeInHandProps) {
             }
             onPress={() => setStepsDone(stepsDone + 1)}
           >
-            {words.tree.stepDone[step.code]}
+            {stepWords(words, format, step).done}
           </Button>
         ) : (
           <ButtonLink kind="call" href={routes.finishTree(tree.no)}>
@@ -78,17 +81,23 @@ export function TreeInHand({ facts, mine }: TreeInHandProps) {
       <div>
         <h1 className="kind">{kindWords(words, tree, cultivar)}</h1>
         <p className="small">{age ? words.tree.age(age, shape) : shape}</p>
-        <p className="small">{habit}</p>
       </div>
+      <AboutTree
+        tree={tree}
+        cultivar={cultivar}
+        card={card}
+        isNeglected={isNeglected}
+        onNeglected={setNeglected}
+      />
       {mine.state === 'not_confirmed' && (
         <Note tone="call" icon="clock" lead={words.tree.notConfirmed}>
           {words.claim.beginWhy}
         </Note>
       )}
       <FoundHere tree={tree.no} />
-      <DiseaseNote tree={tree.no} />
+      <DiseaseNote tree={tree} />
       <MarkedCuts tree={tree.no} />
-      <WorkSteps steps={steps} done={stepsDone} tree={tree.no} onGoTo={setStepsDone} />
+      <WorkSteps card={card} done={stepsDone} tree={tree.no} onGoTo={setStepsDone} />
       {step && (
         <ButtonLink wide href={routes.finishTree(tree.no)}>
           {words.tree.allSteps}

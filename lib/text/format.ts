@@ -14,11 +14,17 @@ const metresPerPace = 0.75
 const metresPerFoot = 0.3048
 const centimetresPerInch = 2.54
 
+type Rounding = 'up' | 'near' | 'down'
+
 /** The formats of one reader: their language, the orchard's units and its time zone. */
 export function formatFor(reader: { language: Language; units: Units; timeZone: string }) {
   const { language, units, timeZone } = reader
   const isUs = units === 'us'
   const number = (value: number, digits = 0) => numberIn(language, value, digits)
+  const shortNumber = (value: number, digitBelow: number, rounding: Rounding) => {
+    const digits = value < digitBelow ? 1 : 0
+    return number(roundedTo(value, digits, rounding), digits)
+  }
   const time = new Intl.DateTimeFormat(language, {
     timeZone,
     hour: 'numeric',
@@ -49,6 +55,11 @@ export function formatFor(reader: { language: Language; units: Units; timeZone: 
       isUs
         ? `${number(Math.floor((centimetres / centimetresPerInch) * 10) / 10, 1)} in`
         : `${number(centimetres, 1)} cm`,
+    /** Along wood: 41 cm, 16 in. Below 10 cm or 12 in with a digit; the caller rounds to the safe side. */
+    span: (centimetres: number, rounding: Rounding = 'near') =>
+      isUs
+        ? `${shortNumber(centimetres / centimetresPerInch, 12, rounding)} in`
+        : `${shortNumber(centimetres, 10, rounding)} cm`,
     /** Whole steps of 0.75 m; never none, for nobody stands in the tree. */
     paces: (metres: number) => Math.max(1, Math.round(metres / metresPerPace)),
     share: (part: number) => percentIn(language, part),
@@ -73,6 +84,13 @@ function numberIn(language: Language, value: number, digits: number): string {
   // A figure that rounds to nothing would otherwise read "-0".
   const rounded = Number(value.toFixed(digits)) + 0
   return new Intl.NumberFormat(language, { maximumFractionDigits: digits }).format(rounded)
+}
+
+function roundedTo(value: number, digits: number, rounding: Rounding): number {
+  const parts = 10 ** digits
+  const round = { up: Math.ceil, near: Math.round, down: Math.floor }[rounding]
+  // What is exact stays, although it is no binary fraction.
+  return round(Number((value * parts).toFixed(6))) / parts
 }
 
 function percentIn(language: Language, part: number): string {

@@ -7,6 +7,9 @@ begin
     'ladder_from_cm', 250,      -- higher trees ask for a ladder; common practice, no source
     'keep_out_m', 10,           -- around a hazard when nobody says otherwise; common practice, no source
     'limb_cm', 10,              -- thicker limbs are the arborist's; common practice, no source: 3 to 4 inches
+    'pruner_cm', 1.905,         -- common practice, no source: 1/2 to 3/4 inch
+    'lopper_cm', 3.81,          -- common practice, no source: 1 1/2 to 2 inches
+    'clean_tools', 1,           -- a choice, by its place in lib/domain/disease/sanitation.ts; the sources differ
     'consent_version', 1,
     'overhead_apart_m', 6,      -- between ladder or saw work and the next person; common practice, no source
     'quiet_minutes', 15,        -- out of touch this long and the lead is told; common practice, no source
@@ -20,6 +23,9 @@ begin
   return case p_key
     when 'ladder_from_cm' then array[100, 400]
     when 'limb_cm' then array[2, 10]
+    when 'pruner_cm' then array[1.27, 1.905]
+    when 'lopper_cm' then array[2.54, 5.08]
+    when 'clean_tools' then array[1, 3]
     when 'keep_out_m' then array[3, 200]
     when 'overhead_apart_m' then array[3, 50]
     when 'consent_version' then array[1, 10000]

@@ -1,4 +1,4 @@
-import type { LastYearsWood } from '@/lib/domain/pruning/order'
+import type { LastYearsWood } from '@/lib/domain/pruning/last-years-wood'
 import { ahead, along, type Limb, limb, outline } from './limb'
 import { Goes, Wood } from './Wood'
 
@@ -27,17 +27,27 @@ export function ShootsDrawing({ what }: { what: LastYearsWood }) {
           <Goes limbs={shoots} cutAt={2 / 3} />
         </>
       )
+    case 'outer_half':
+      return (
+        <>
+          <Wood limbs={[branch]} />
+          <Young limbs={shoots} />
+          <Buds limbs={shoots} upTo={0.47} />
+          <Goes limbs={shoots} cutAt={1 / 2} />
+        </>
+      )
+    case 'never':
     case 'do_not_shorten':
       return (
         <>
           <Wood limbs={[branch]} />
           <Young limbs={staying} />
-          <Buds limbs={staying} upTo={1} />
+          <Buds limbs={staying} from={what === 'never' ? 0.45 : 0} upTo={1} />
           <Goes limbs={crowding} />
         </>
       )
     case 'leave_and_ask':
-    case 'leads':
+    case 'another_winter':
       return (
         <>
           <Wood limbs={[branch]} />
@@ -51,11 +61,11 @@ function Young({ limbs }: { limbs: readonly Limb[] }) {
   return <path fill="var(--shoot)" d={limbs.map((one) => outline(one)).join('')} />
 }
 
-/** The fruit buds, as far out as they sit. */
-function Buds({ limbs, upTo }: { limbs: readonly Limb[]; upTo: number }) {
+/** The fruit buds, where they sit. */
+function Buds({ limbs, from = 0, upTo }: { limbs: readonly Limb[]; from?: number; upTo: number }) {
   return limbs.flatMap((shoot) =>
     [0.15, 0.31, 0.47, 0.62, 0.8, 0.96]
-      .filter((share) => share <= upTo)
+      .filter((share) => share >= from && share <= upTo)
       .map((share, at) => {
         const there = along(shoot, share)
         const { x, y } = ahead(there, there.angle + (at % 2 === 0 ? 90 : -90), 5)

@@ -1,25 +1,28 @@
 import type { ReactNode } from 'react'
 
-import type { WorkStep } from '@/lib/domain/pruning/order'
-import type { Messages } from '@/lib/text/messages'
+import type { WorkStep } from '@/lib/domain/pruning/work-card'
 import { CentreDrawing } from './CentreDrawing'
 import { CrossingDrawing } from './CrossingDrawing'
 import { DeadDrawing } from './DeadDrawing'
 import { InsideDrawing } from './InsideDrawing'
 import { LeaderDrawing } from './LeaderDrawing'
 import { ShootsDrawing } from './ShootsDrawing'
+import { SpursDrawing } from './SpursDrawing'
+import { YoungDrawing } from './YoungDrawing'
 
 type StepDrawingProps = {
   step: WorkStep
-  text: Messages['tree']
+  /** What is to be seen, for those who do not see it. */
+  picture: string
+  goesWord: string
 }
 
-/** What goes in this step, drawn: the title above it says what it is. */
-export function StepDrawing({ step, text }: StepDrawingProps) {
+/** What goes in this step, drawn. */
+export function StepDrawing({ step, picture, goesWord }: StepDrawingProps) {
   return (
     <figure className="step-drawing">
-      {goes(step) && <GoesKey word={text.drawing.goes} />}
-      <svg className="art" viewBox="0 0 358 200" aria-hidden="true">
+      {goes(step) && <GoesKey word={goesWord} />}
+      <svg className="art" viewBox="0 0 358 200" role="img" aria-label={picture}>
         {drawingOf(step)}
       </svg>
     </figure>
@@ -39,10 +42,12 @@ function GoesKey({ word }: { word: string }) {
   )
 }
 
-/** Shoots that are left alone have nothing to take out. */
+/** What is left alone has nothing to take out. */
 function goes(step: WorkStep): boolean {
+  if (step.code === 'in_training') return false
   return (
-    step.code !== 'last_years_wood' || step.what === 'outer_third' || step.what === 'do_not_shorten'
+    step.code !== 'last_years_wood' ||
+    (step.what !== 'leave_and_ask' && step.what !== 'another_winter')
   )
 }
 
@@ -59,7 +64,13 @@ function drawingOf(step: WorkStep): ReactNode {
       return <LeaderDrawing />
     case 'ground_up_inside_out':
       return <InsideDrawing />
+    case 'renew_spurs':
+      return <SpursDrawing />
+    case 'renew_shoots':
+      return <ShootsDrawing what="do_not_shorten" />
     case 'last_years_wood':
       return <ShootsDrawing what={step.what} />
+    case 'in_training':
+      return <YoungDrawing />
   }
 }

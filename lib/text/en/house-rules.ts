@@ -13,6 +13,11 @@ export const houseRules = {
   nothing: 'Nothing is changed.',
   fault: 'Some number cannot be. It is marked above.',
   saved: 'Saved. Every phone has them now.',
+  cleaning: {
+    each_cut: 'After each cut into sick wood',
+    when_growing: 'After each cut while it grows, after the tree when dormant',
+    each_tree: 'After the tree',
+  },
   rules: {
     ladder_from_cm: {
       name: 'A tree asks for a ladder above',
@@ -23,6 +28,21 @@ export const houseRules = {
       name: 'A limb is the arborist’s above',
       says: 'Shown at every step of the work. It can be thinner than usual, never thicker.',
       from: 'Common practice, 3 to 4 inches; no published number.',
+    },
+    pruner_cm: {
+      name: 'The hand pruner takes live wood up to',
+      says: 'Thicker is the lopper’s.',
+      from: 'Common practice, 1/2 to 3/4 inch; no published number.',
+    },
+    lopper_cm: {
+      name: 'The lopper takes wood up to',
+      says: 'Thicker is sawn, in three cuts.',
+      from: 'Common practice, 1 1/2 to 2 inches; no published number.',
+    },
+    clean_tools: {
+      name: 'In a sick tree a blade is cleaned',
+      says: 'After the tree in any case: a tool that is not clean begins no other.',
+      from: 'Sources differ. UC IPM: when cutting into infected wood. University of Illinois: only in the growing season. Washington State University: being quick matters more.',
     },
     keep_out_m: {
       name: 'Keep-out around a hazard',

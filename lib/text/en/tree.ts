@@ -10,51 +10,8 @@ export const tree = {
   markedOnTree: 'The big cuts are marked on the tree. Ask before any other big one.',
   markedPhoto: (tag: string) => `Photo of ${tag} with the limbs that go drawn in`,
   markedPhotoLater: 'There is a photo. It comes when there is signal.',
-  steps: {
-    dead_broken_diseased: 'Dead, broken and diseased wood out',
-    crossing_rubbing: 'Crossing and rubbing wood out',
-    open_the_centre: 'Open the centre',
-    free_the_leader: 'Free the leader',
-    let_light_in: 'Let light in',
-    ground_up_inside_out: 'Ground up, inside out',
-    last_years_wood: 'Last year’s shoots',
-  },
-  stepSays: {
-    dead_broken_diseased:
-      'Cut back to sound wood, at a side branch or the collar. Leave no stub. Below a sunken, dead patch go back to the next sound collar.',
-    crossing_rubbing: 'Of two that rub, keep the one that grows outward.',
-    open_the_centre:
-      'Take out what grows up or across inside the bowl. Cut to the limb it comes from, at the collar.',
-    free_the_leader: 'One stem goes on upward. Take out what stands up beside it and competes.',
-    let_light_in: 'Take out what crowds the middle. Ask your lead which shape this tree has.',
-    ground_up_inside_out:
-      'Begin low and near the trunk, work up and out. Step back after every few cuts.',
-    last_years_wood:
-      'These are the thin shoots of the last season, smooth and without side shoots.',
-  },
-  lastYearsWood: {
-    outer_third: 'The outer third can go. Most fruit buds sit further in.',
-    do_not_shorten: 'Do not shorten: the crop is on them to the tip. Thin out where they crowd.',
-    leave_and_ask: 'Leave them. Nobody has written down where this one bears: ask your lead.',
-    leads: 'Leave them. A young tree in training is your lead’s.',
-  },
-  stepDone: {
-    dead_broken_diseased: 'Dead wood is out',
-    crossing_rubbing: 'Nothing rubs',
-    open_the_centre: 'Centre is open',
-    free_the_leader: 'Leader is free',
-    let_light_in: 'Light comes in',
-    ground_up_inside_out: 'Inside is clear',
-    last_years_wood: 'Shoots are done',
-  },
-  form: {
-    open_centre: 'open-centre',
-    leader: 'one leader',
-    unknown: 'shape: ask your lead',
-  },
   thenStep: (step: number) => `then step ${step}`,
   thenFinish: 'then look back once',
-  goes: 'goes',
   tooThick: (diameter: string) => `Limb thicker than ${diameter}? Not yours: refer.`,
   tooThickFrom: 'This orchard’s rule. Common practice, no source.',
   stuck: 'Stuck?',
@@ -109,17 +66,9 @@ export const tree = {
   givenBack: (tag: string) => `${tag} is given back, as it was.`,
 
   notConfirmed: 'Not confirmed yet.',
-  fruitsOn: {
-    spur: 'fruits on spurs',
-    shoot: 'fruits on last year’s shoots',
-    both: 'fruits on spurs and shoots',
-    unknown: 'where it fruits is not written down',
-  },
-  drawing: { goes: 'goes', fromSide: 'From the side', fromAbove: 'From above', stays: 'stays' },
+  goes: 'goes',
   seeSigns: 'Gum, sunken bark, dead twigs? Flag it.',
   sickHere: 'Flagged for disease.',
-  sickSays:
-    'Cut well below the last sign. Wipe the blade after this tree, and carry the wood away.',
   allSteps: 'All steps are done',
   atThisTree: 'At this tree',
   holder: 'Holds it',

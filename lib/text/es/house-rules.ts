@@ -12,6 +12,11 @@ export const houseRules: typeof en = {
   nothing: 'No hay nada cambiado.',
   fault: 'Algún número no puede ser. Está señalado arriba.',
   saved: 'Guardado. Ya las tienen todos los teléfonos.',
+  cleaning: {
+    each_cut: 'Después de cada corte en madera enferma',
+    when_growing: 'Después de cada corte cuando crece, después del árbol en reposo',
+    each_tree: 'Después del árbol',
+  },
   rules: {
     ladder_from_cm: {
       name: 'Un árbol pide escalera por encima de',
@@ -22,6 +27,21 @@ export const houseRules: typeof en = {
       name: 'Una rama es del arborista por encima de',
       says: 'Se ve en cada paso del trabajo. Puede ser más fina que lo usual, nunca más gruesa.',
       from: 'Práctica común, de 3 a 4 pulgadas; sin número publicado.',
+    },
+    pruner_cm: {
+      name: 'La tijera corta madera viva de hasta',
+      says: 'Lo más grueso es para la tijera de dos manos.',
+      from: 'Práctica común, de 1/2 a 3/4 de pulgada; sin número publicado.',
+    },
+    lopper_cm: {
+      name: 'La tijera de dos manos corta madera de hasta',
+      says: 'Lo más grueso se sierra, en tres cortes.',
+      from: 'Práctica común, de 1 1/2 a 2 pulgadas; sin número publicado.',
+    },
+    clean_tools: {
+      name: 'En un árbol enfermo se limpia la hoja',
+      says: 'Después del árbol en todo caso: una herramienta sin limpiar no empieza otro.',
+      from: 'Las fuentes no coinciden. UC IPM: al cortar madera infectada. Universidad de Illinois: solo en la época de crecimiento. Universidad Estatal de Washington: importa más la rapidez.',
     },
     keep_out_m: {
       name: 'Zona cerrada alrededor de un peligro',

@@ -10,52 +10,8 @@ export const tree: typeof en = {
     'Los cortes grandes están marcados en el árbol. Pregunta antes de cualquier otro corte grande.',
   markedPhoto: (tag) => `Foto de ${tag} con las ramas que se van dibujadas`,
   markedPhotoLater: 'Hay una foto. Llega cuando haya señal.',
-  steps: {
-    dead_broken_diseased: 'Quita lo muerto, roto y enfermo',
-    crossing_rubbing: 'Quita las ramas que se cruzan o rozan',
-    open_the_centre: 'Abre el centro',
-    free_the_leader: 'Libera la guía',
-    let_light_in: 'Deja entrar la luz',
-    ground_up_inside_out: 'De abajo arriba, de dentro afuera',
-    last_years_wood: 'Los brotes del año pasado',
-  },
-  stepSays: {
-    dead_broken_diseased:
-      'Corta hasta madera sana, en una rama lateral o junto al collar. No dejes tocón. Debajo de corteza hundida y muerta, vuelve al siguiente collar sano.',
-    crossing_rubbing: 'De dos que se rozan, deja la que crece hacia fuera.',
-    open_the_centre:
-      'Quita lo que sube o cruza dentro del vaso. Corta en la rama de la que sale, junto al collar.',
-    free_the_leader: 'Un solo eje sigue hacia arriba. Quita lo que se levanta a su lado y compite.',
-    let_light_in: 'Quita lo que amontona el centro. Pregunta qué forma tiene este árbol.',
-    ground_up_inside_out:
-      'Empieza abajo y cerca del tronco, sigue hacia arriba y afuera. Aléjate a mirar cada pocos cortes.',
-    last_years_wood: 'Son los brotes finos de la última temporada, lisos y sin brotes laterales.',
-  },
-  lastYearsWood: {
-    outer_third:
-      'Se puede quitar el tercio exterior. La mayoría de las yemas de fruto está más adentro.',
-    do_not_shorten: 'No los acortes: llevan la cosecha hasta la punta. Aclara donde se amontonan.',
-    leave_and_ask:
-      'Déjalos. Nadie ha anotado dónde da fruto este: pregunta a tu jefe de cuadrilla.',
-    leads: 'Déjalos. Un árbol joven en formación es de tu jefe de cuadrilla.',
-  },
-  stepDone: {
-    dead_broken_diseased: 'Lo muerto está fuera',
-    crossing_rubbing: 'Ya nada roza',
-    open_the_centre: 'El centro está abierto',
-    free_the_leader: 'La guía está libre',
-    let_light_in: 'Entra la luz',
-    ground_up_inside_out: 'El interior está limpio',
-    last_years_wood: 'Los brotes están listos',
-  },
-  form: {
-    open_centre: 'copa en vaso',
-    leader: 'un eje',
-    unknown: 'forma: pregunta a tu jefe de cuadrilla',
-  },
   thenStep: (step) => `después, el paso ${step}`,
   thenFinish: 'después, una última mirada',
-  goes: 'se quita',
   tooThick: (diameter) => `¿Rama de más de ${diameter}? No es tuya: avisa.`,
   tooThickFrom: 'Regla de este huerto. Práctica común, sin fuente.',
   stuck: '¿Dudas?',
@@ -110,22 +66,9 @@ export const tree: typeof en = {
   givenBack: (tag) => `${tag} queda devuelto, como estaba.`,
 
   notConfirmed: 'Aún sin confirmar.',
-  fruitsOn: {
-    spur: 'da fruto en dardos',
-    shoot: 'da fruto en brotes del año pasado',
-    both: 'da fruto en dardos y brotes',
-    unknown: 'no está anotado dónde da fruto',
-  },
-  drawing: {
-    goes: 'se quita',
-    fromSide: 'De lado',
-    fromAbove: 'Desde arriba',
-    stays: 'se queda',
-  },
+  goes: 'se quita',
   seeSigns: '¿Goma, corteza hundida, ramillas muertas? Márcalo.',
   sickHere: 'Marcado por enfermedad.',
-  sickSays:
-    'Corta bien por debajo de la última señal. Limpia la hoja después de este árbol y llévate la madera.',
   allSteps: 'Todos los pasos están hechos',
   atThisTree: 'En este árbol',
   holder: 'Lo tiene',

@@ -16,6 +16,7 @@ import { tools } from './tools'
 import { topics } from './topics'
 import { tree } from './tree'
 import { unsent } from './unsent'
+import { whatToCut } from './what-to-cut'
 
 export const work: typeof en = {
   species,
@@ -33,5 +34,6 @@ export const work: typeof en = {
   breakLeave,
   device,
   unsent,
+  whatToCut,
   refusals,
 }

@@ -62,7 +62,7 @@ export function Gallery({ text }: { text: Messages }) {
           </Button>
         </div>
         <Button kind="call" sub={tree.thenStep(4)}>
-          {tree.stepDone.open_the_centre}
+          {text.whatToCut.steps.open_the_centre.done}
         </Button>
       </Group>
       <Group title="Buttons">
@@ -102,19 +102,23 @@ export function Gallery({ text }: { text: Messages }) {
           </Step>
         </Steps>
         <Steps>
-          <Step state="done" title={tree.steps.dead_broken_diseased} doneWord={common.doneStep} />
+          <Step
+            state="done"
+            title={text.whatToCut.steps.dead_broken_diseased.title}
+            doneWord={common.doneStep}
+          />
           <Step
             state="now"
             number={2}
-            title={tree.steps.open_the_centre}
+            title={text.whatToCut.steps.open_the_centre.title}
             doneWord={common.doneStep}
           >
-            <p>{tree.stepSays.open_the_centre}</p>
+            <p>{text.whatToCut.steps.open_the_centre.do}</p>
           </Step>
           <Step
             state="later"
             number={3}
-            title={tree.steps.ground_up_inside_out}
+            title={text.whatToCut.steps.ground_up_inside_out.title}
             doneWord={common.doneStep}
           />
         </Steps>

@@ -16,6 +16,8 @@ test.each([
   ['keep_out_m', 'us', 10, '32.9'],
   ['ladder_from_cm', 'us', 250, '8.2'],
   ['quiet_minutes', 'us', 15, '15'],
+  ['lopper_cm', 'us', 3.81, '1.5'],
+  ['pruner_cm', 'us', 1.905, '0.75'],
 ] as const)('%s in %s: %s is shown as %s', (key, units, value, shown) => {
   expect(asShown(rule(key), value, units)).toBe(shown)
 })
@@ -26,6 +28,7 @@ test.each([
   ['limb_cm', 'us', '3', 7.6],
   ['limb_cm', 'metric', '10.1', null],
   ['limb_cm', 'us', '4', null],
+  ['lopper_cm', 'us', '1.25', 3.17],
   ['keep_out_m', 'us', '40', 12.2],
   ['keep_out_m', 'metric', 'far', null],
   ['keep_out_m', 'metric', '', null],

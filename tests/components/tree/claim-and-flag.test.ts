@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { asksForTwo, claimArgs, firstWish, isSaid } from '@/components/tree/claim-wish'
 import { emptyFlag, flagArgs } from '@/components/tree/flag-draft'
 import { reasonsNone } from '@/components/tree/reasons-none'
-import { shareAfter } from '@/components/tree/tree-steps'
+import { shareAfter } from '@/components/tree/share-after'
 import { commandOf } from '@/lib/events/commands'
 import { aTree } from '../../lib/domain/an-orchard'
 

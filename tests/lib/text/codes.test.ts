@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest'
-
+import { cleaningPolicies, diseases } from '@/lib/domain/disease/sanitation'
 import { problemCodes } from '@/lib/domain/orchard/inventory-problem'
+import { problemCodes } from '@/lib/domain/orchard/inventory-row'
 import { marks } from '@/lib/domain/orchard/status'
 import { species } from '@/lib/domain/orchard/types'
-import { forms, stepCodes } from '@/lib/domain/pruning/order'
+import { shoots } from '@/lib/domain/pruning/last-years-wood'
+import { bearingWoods, forms, seasons } from '@/lib/domain/pruning/species-facts'
+import { stepCodes } from '@/lib/domain/pruning/work-card'
 import { topicCodes } from '@/lib/domain/safety/briefing-topics'
 import { equipmentCodes } from '@/lib/domain/safety/equipment'
 import { toolCheckCodes, toolKinds } from '@/lib/domain/safety/tool-checks'
@@ -15,10 +18,13 @@ describe('every code of the domain has words', () => {
   test.each([
     ['mark', marks, crew.common.status],
     ['species', species, crew.species],
-    ['step', stepCodes, crew.tree.steps],
-    ['step in the doing', stepCodes, crew.tree.stepSays],
-    ['step done', stepCodes, crew.tree.stepDone],
-    ['form', forms, crew.tree.form],
+    ['step', stepCodes, crew.whatToCut.steps],
+    ['last year’s shoots', shoots, crew.whatToCut.shoots],
+    ['form', forms, crew.whatToCut.form],
+    ['bearing wood', bearingWoods, crew.whatToCut.bornOn],
+    ['season of a species', seasons, crew.whatToCut.season],
+    ['disease', diseases, crew.whatToCut.sick.disease],
+    ['policy of cleaning', cleaningPolicies, lead.houseRules.cleaning],
     ['briefing topic', topicCodes, crew.topics],
     ['piece of equipment', equipmentCodes, crew.tools.equipment],
     ['kind of tool', toolKinds, crew.things.tool],

@@ -1,0 +1,92 @@
+'use client'
+
+import type { Cultivar, Tree } from '@/lib/domain/orchard/types'
+import { factsOf } from '@/lib/domain/pruning/species-facts'
+import type { WorkCard } from '@/lib/domain/pruning/work-card'
+import { capitalised, speciesWords } from '@/lib/text/species'
+import { useFormat } from '../layout/use-format'
+import { useWords } from '../layout/Words'
+import { More } from '../ui/More'
+import { Note } from '../ui/Note'
+import { Pick } from '../ui/Pick'
+import { originWords, shareRange } from './step-words'
+
+type AboutTreeProps = {
+  tree: Tree
+  cultivar: Cultivar | null
+  card: WorkCard
+  isNeglected: boolean
+  onNeglected: (isNeglected: boolean) => void
+}
+
+/** What kind of tree it is for the hand that prunes it: where it fruits, its season, and how it was kept. */
+export function AboutTree({ tree, cultivar, card, isNeglected, onNeglected }: AboutTreeProps) {
+  const { whatToCut: text } = useWords()
+  const isYoung = card.steps.some(({ code }) => code === 'in_training')
+  const buds = cultivar?.buds ?? 'unknown'
+  const habit = text.fruitsOn[cultivar?.habit ?? 'unknown']
+  return (
+    <>
+      <p className="small">{buds === 'unknown' ? habit : `${habit}, ${text.budsAt[buds]}`}</p>
+      {card.isOutOfSeason && (
+        <Note icon="clock" lead={text.outOfSeason.lead}>
+          {text.outOfSeason.says}
+        </Note>
+      )}
+      <SpeciesFacts species={tree.species} />
+      {!isYoung && (
+        <div>
+          <Pick type="checkbox" name="neglected" checked={isNeglected} onChange={onNeglected}>
+            {text.neglected.yes}
+          </Pick>
+        </div>
+      )}
+      {isNeglected && !isYoung && (
+        <Note icon="heap" role="status">
+          {card.winters === null
+            ? text.neglected.asEver
+            : text.neglected.winters(String(card.winters.least), String(card.winters.most))}
+        </Note>
+      )}
+    </>
+  )
+}
+
+/** What is known of the species, each with where it comes from. */
+function SpeciesFacts({ species }: Pick<Tree, 'species'>) {
+  const words = useWords()
+  const format = useFormat()
+  const { whatToCut: text } = words
+  const { bornOn, take, season } = factsOf(species)
+  const { many } = speciesWords(words, species)
+  const lines = [
+    ...(bornOn.value.length > 0
+      ? [
+          {
+            says: text.speciesBears(
+              capitalised(many),
+              format.list(bornOn.value.map((wood) => text.bornOn[wood]))
+            ),
+            origin: bornOn,
+          },
+        ]
+      : []),
+    {
+      says:
+        typeof take.value === 'string'
+          ? text.take[take.value]
+          : text.take[take.value.of](shareRange(text, format, take.value)),
+      origin: take,
+    },
+    { says: text.season[season.value], origin: season },
+  ]
+  return (
+    <More title={text.about(many)}>
+      {lines.map(({ says, origin }) => (
+        <p key={says}>
+          {says} <span className="small">{originWords(text, origin)}</span>
+        </p>
+      ))}
+    </More>
+  )
+}

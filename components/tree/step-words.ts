@@ -1,0 +1,70 @@
+/** A step of the work in words: what stands in the catalogue, with this tree's own numbers. */
+
+import type { Origin } from '@/lib/domain/pruning/fact'
+import type { WorkStep } from '@/lib/domain/pruning/work-card'
+import type { Format } from '@/lib/text/format'
+import type { Messages } from '@/lib/text/messages'
+
+export type StepWords = {
+  title: string
+  look: string
+  /** Sentences, one a line. */
+  do: string[]
+  never: string
+  why: string
+  done: string
+  picture: string
+}
+
+/** Kept shoots of a peach: general garden references, second hand. */
+const keptShootsCm = { shortest: 30, longest: 60 }
+
+export function stepWords(
+  { whatToCut: text }: Pick<Messages, 'whatToCut'>,
+  format: Format,
+  step: WorkStep
+): StepWords {
+  switch (step.code) {
+    case 'last_years_wood':
+      return withLines({ ...text.steps.last_years_wood, ...text.shoots[step.what] })
+    case 'renew_spurs':
+      return withLines(
+        text.steps.renew_spurs,
+        text.share.renew_spurs(shareRange(text, format, step.share))
+      )
+    case 'renew_shoots':
+      return withLines(
+        text.steps.renew_shoots,
+        text.share.renew_shoots(
+          shareRange(text, format, step.share),
+          format.span(keptShootsCm.shortest),
+          format.span(keptShootsCm.longest)
+        )
+      )
+    default:
+      return withLines(text.steps[step.code])
+  }
+}
+
+function withLines(words: Omit<StepWords, 'do'> & { do: string }, ...more: string[]): StepWords {
+  return { ...words, do: [words.do, ...more] }
+}
+
+/** "10 % to 20 %", or one number where both ends are the same. */
+export function shareRange(
+  { share }: Messages['whatToCut'],
+  format: Format,
+  { least, most }: { least: number; most: number }
+): string {
+  const [from, to] = [format.share(least), format.share(most)]
+  return from === to ? to : share.range(from, to)
+}
+
+/** Where a fact comes from and how far it may be trusted. */
+export function originWords({ from }: Messages['whatToCut'], { source, trust }: Origin): string {
+  if (source === null || trust === 'from_memory')
+    return trust === 'from_memory'
+      ? from.from_memory
+      : from[trust === 'not_confirmed' ? trust : 'practice']
+  return trust === 'read' ? source : from.second_hand(source)
+}

@@ -1,0 +1,112 @@
+/**
+ * One cut: which tool, how a heavy limb comes off in three, and whether what is cut back to can take over.
+ * No published number says which tool takes how much; the limits are the orchard's.
+ */
+
+import { type Fact, practice, type Range, read, secondHand } from './fact'
+
+export const handTools = ['pruner', 'lopper', 'saw'] as const
+export type HandTool = (typeof handTools)[number]
+
+export type CutLimits = {
+  /** Live wood up to here is the hand pruner's. */
+  prunerCm: number
+  lopperCm: number
+  /** Thicker is the arborist's. */
+  limbCm: number
+}
+
+export type ToolFor =
+  | { state: 'ours'; tool: HandTool; inThree: boolean }
+  /** Not for volunteers: refer. */
+  | { state: 'refer' }
+
+/**
+ * Dead wood is hard and dulls or springs a bypass blade, so that it is sawn: common practice, and general
+ * references agree. What the lopper does not reach comes off in three cuts.
+ */
+export function toolFor(
+  { diameterCm, isDead }: { diameterCm: number; isDead: boolean },
+  { prunerCm, lopperCm, limbCm }: CutLimits
+): ToolFor {
+  if (diameterCm > limbCm) return { state: 'refer' }
+  const inThree = diameterCm > lopperCm
+  if (inThree || isDead) return { state: 'ours', tool: 'saw', inThree }
+  return { state: 'ours', tool: diameterCm > prunerCm ? 'lopper' : 'pruner', inThree }
+}
+
+const inchCm = 2.54
+
+/** How the three cuts are laid: from below, from above a little further out, and at the collar. */
+export type ThreeCutRule = {
+  /** Share of the thickness that is cut from below. */
+  undercut: Range
+  /** How far out from the trunk or parent limb. */
+  outCm: Range
+  /** How much further out the cut from above lies. */
+  furtherCm: Range
+}
+
+/** The sources differ; the house numbers lie between them. */
+export const threeCutRules = {
+  house: practice<ThreeCutRule>({
+    undercut: { least: 1 / 3, most: 1 / 3 },
+    outCm: { least: 12 * inchCm, most: 12 * inchCm },
+    furtherCm: { least: 2 * inchCm, most: 2 * inchCm },
+  }),
+  ucIpm: read<ThreeCutRule>(
+    {
+      undercut: { least: 1 / 4, most: 1 / 4 },
+      outCm: { least: 12 * inchCm, most: 24 * inchCm },
+      furtherCm: { least: 2 * inchCm, most: 2 * inchCm },
+    },
+    'UC IPM Pest Note 74109'
+  ),
+  scottsdale: read<ThreeCutRule>(
+    {
+      undercut: { least: 1 / 4, most: 1 / 4 },
+      outCm: { least: 6 * inchCm, most: 12 * inchCm },
+      furtherCm: { least: 0, most: 2 * inchCm },
+    },
+    'City of Scottsdale'
+  ),
+  wisconsin: read<ThreeCutRule>(
+    {
+      undercut: { least: 1 / 2, most: 1 / 2 },
+      outCm: { least: 6 * inchCm, most: 12 * inchCm },
+      furtherCm: { least: 1 * inchCm, most: 1 * inchCm },
+    },
+    'Wisconsin woodland programme'
+  ),
+} satisfies Record<string, Fact<ThreeCutRule>>
+
+export type ThreeCuts = { undercutDepthCm: Range; undercutAtCm: Range; topCutAtCm: Range }
+
+/** Distances are measured from the collar, where the third cut goes. */
+export function threeCuts(
+  diameterCm: number,
+  { undercut, outCm, furtherCm }: ThreeCutRule = threeCutRules.house.value
+): ThreeCuts {
+  return {
+    undercutDepthCm: { least: diameterCm * undercut.least, most: diameterCm * undercut.most },
+    undercutAtCm: outCm,
+    topCutAtCm: {
+      least: outCm.least + furtherCm.least,
+      most: outCm.most + furtherCm.most,
+    },
+  }
+}
+
+/** General references, second hand: a thinner side branch does not take over, and the end dies back. */
+export const lateralShare: Fact<number> = secondHand(1 / 3, 'general references')
+
+export function lateralTakesOver(sizes: { removedCm: number; lateralCm: number }): boolean {
+  return sizes.lateralCm >= sizes.removedCm * lateralShare.value
+}
+
+/** Laterals thicker than this share of the leader become its rivals. */
+export const leaderShare: Fact<number> = read(0.5, 'UC ANR 8502 (Ingels and Geisel 2014)')
+
+export function isRivalOfLeader(sizes: { lateralCm: number; leaderCm: number }): boolean {
+  return sizes.lateralCm > sizes.leaderCm * leaderShare.value
+}

@@ -1,0 +1,34 @@
+/** Facts of the trade: each with where it was read and how far it may be trusted. */
+
+export const trusts = ['read', 'second_hand', 'from_memory', 'practice', 'not_confirmed'] as const
+/**
+ * Read in the named source; read in a reprint or a general page; from memory; what the trade does,
+ * without a paper to point to; or sources that do not agree.
+ */
+export type Trust = (typeof trusts)[number]
+
+export type Origin = { source: string | null; trust: Trust }
+export type Fact<Value> = { value: Value } & Origin
+
+/** A share of something, from 0 to 1. */
+export type Range = { least: number; most: number }
+
+export function read<Value>(value: Value, source: string): Fact<Value> {
+  return { value, source, trust: 'read' }
+}
+
+export function secondHand<Value>(value: Value, source: string): Fact<Value> {
+  return { value, source, trust: 'second_hand' }
+}
+
+export function fromMemory<Value>(value: Value): Fact<Value> {
+  return { value, source: null, trust: 'from_memory' }
+}
+
+export function notConfirmed<Value>(value: Value): Fact<Value> {
+  return { value, source: null, trust: 'not_confirmed' }
+}
+
+export function practice<Value>(value: Value): Fact<Value> {
+  return { value, source: null, trust: 'practice' }
+}

@@ -1,0 +1,244 @@
+/** What to cut here: the steps of the tree in hand, each with what to look for, do and never do, and why. */
+
+export const whatToCut = {
+  lookFor: 'Look for',
+  never: 'Never',
+  why: 'Why, and from where',
+  steps: {
+    dead_broken_diseased: {
+      title: 'Dead, broken and diseased wood out',
+      look: 'Brittle twigs without buds, snapped ends, sunken or oozing bark.',
+      do: 'Cut back to sound wood, at a side branch or the collar.',
+      never: 'No stub, and never flush with the trunk.',
+      why: 'Dead wood lets rot and disease in, and hides what else has to go.',
+      done: 'Dead wood is out',
+      picture:
+        'Dead branches in the tree, each cut where it begins. From near: a sunken patch, and the cut below it at the next side branch.',
+    },
+    crossing_rubbing: {
+      title: 'Crossing and rubbing wood out',
+      look: 'Two branches that touch, or will when they carry fruit. Bark rubbed bare.',
+      do: 'Keep the one that grows outward. Take the other off at a side branch or the collar.',
+      never: 'No main limb without your lead.',
+      why: 'Bark that rubs is a wound that does not close.',
+      done: 'Nothing rubs',
+      picture: 'Two branches rub in the tree. The one that grows inward is cut at its collar.',
+    },
+    open_the_centre: {
+      title: 'Open the centre',
+      look: 'What grows up or across inside the bowl.',
+      do: 'Cut it at the limb it comes from, at the collar.',
+      never: 'No main limb without your lead. Do not strip the inside bare: bark burns in the sun.',
+      why: 'Light and air inside keep low wood fruitful, and leaves dry sooner.',
+      done: 'Centre is open',
+      picture:
+        'From the side: a bowl, with what stands up in its middle cut. From above: main limbs like the spokes of a wheel, with what grows inward cut.',
+    },
+    free_the_leader: {
+      title: 'Free the leader',
+      look: 'What stands up beside the leader, half as thick as it or more.',
+      do: 'Take rivals out at the collar, or back to a flatter side branch.',
+      never: 'Never cut the leader itself.',
+      why: 'Two leaders make a fork that splits.',
+      done: 'Leader is free',
+      picture: 'One stem goes on upward. Two that stand up beside it are cut.',
+    },
+    let_light_in: {
+      title: 'Let light in',
+      look: 'Thin wood that crowds the middle.',
+      do: 'Thin it out. Ask your lead which shape this tree has.',
+      never: 'Nothing thicker than a thumb until you know the shape.',
+      why: 'A bowl and a tree with a leader want different cuts.',
+      done: 'Light comes in',
+      picture: 'A bowl from the side and from above: what crowds its middle is cut.',
+    },
+    ground_up_inside_out: {
+      title: 'Ground up, inside out',
+      look: 'Suckers at the foot, shoots that hang to the ground, weak wood in the shade.',
+      do: 'Begin low and near the trunk, work up and out. Step back after every few cuts.',
+      never: 'Do not strip a limb and leave a tuft at its end.',
+      why: 'From below one sees what each cut does to the tree.',
+      done: 'Inside is clear',
+      picture: 'An arrow leads from the foot of the tree up and outward. Shoots inside are cut.',
+    },
+    renew_spurs: {
+      title: 'Renew old spurs',
+      look: 'Old spurs: knobbly, branched many times, hanging, with small buds.',
+      do: 'Take out the oldest, or cut them back to a young bud.',
+      never: 'Not all on one limb, and no young spur with plump buds.',
+      why: 'Spurs wear out. One part each year keeps all of them young.',
+      done: 'Spurs are renewed',
+      picture: 'A limb with spurs: an old, branched one is cut, the young ones stay.',
+    },
+    renew_shoots: {
+      title: 'Make room for new shoots',
+      look: 'Last year’s shoots: smooth and reddish, with no side shoots.',
+      do: 'Take the weak, the shaded and the crowding ones off at their base.',
+      never: 'Leave no limb without any: the crop is on them.',
+      why: 'It fruits on last year’s shoots alone, and on each only once.',
+      done: 'Shoots are thinned',
+      picture: 'A branch with last year’s shoots: every other one is cut at its base.',
+    },
+    last_years_wood: {
+      look: 'The thin shoots of the last season, smooth and without side shoots.',
+      done: 'Shoots are done',
+    },
+    in_training: {
+      title: 'The rest is your lead’s',
+      look: 'A young tree: its limbs are still being chosen.',
+      do: 'Stop here and call your lead.',
+      never: 'Choose no limb, shorten no shoot.',
+      why: 'What is cut in the first years shapes the tree for life.',
+      done: 'My lead has seen it',
+      picture: 'A young tree with few limbs. Nothing on it is cut.',
+    },
+  },
+  shoots: {
+    outer_third: {
+      title: 'Last year’s shoots: the outer third',
+      do: 'The outer third can go, at a bud that points outward.',
+      never: 'Not more than a third.',
+      why: 'Most fruit buds sit further in: little crop goes, and the limb carries it nearer the trunk.',
+      picture: 'Shoots with fruit buds in their lower two thirds. The outer third of each is cut.',
+    },
+    outer_half: {
+      title: 'Last year’s shoots: up to a half',
+      do: 'Up to a half can go, at a bud that points outward.',
+      never: 'Not more than a half, unless your lead says so.',
+      why: 'The fruit buds sit near the base: little crop goes.',
+      picture: 'Shoots with fruit buds near their base. The outer half of each is cut.',
+    },
+    never: {
+      title: 'Last year’s shoots: never shorten',
+      do: 'Leave every tip. Where shoots crowd, take whole ones out at their base.',
+      never: 'Never shorten here.',
+      why: 'The fruit buds sit at the tip: the crop would go with it.',
+      picture:
+        'Shoots with fruit buds to the tip. None is shortened; two that crowd are taken out.',
+    },
+    do_not_shorten: {
+      title: 'Last year’s shoots: do not shorten',
+      do: 'Leave the tips. Where shoots crowd, take whole ones out at their base.',
+      never: 'Do not shorten.',
+      why: 'The crop is on these shoots, and nobody wrote down where along them.',
+      picture: 'Shoots with fruit buds on them. None is shortened; two that crowd are taken out.',
+    },
+    leave_and_ask: {
+      title: 'Last year’s shoots: ask',
+      do: 'Leave them, and ask your lead.',
+      never: 'Do not shorten.',
+      why: 'Nobody has written down where this one bears.',
+      picture: 'Last year’s shoots on a branch. None of them is cut.',
+    },
+    another_winter: {
+      title: 'Last year’s shoots: not this year',
+      do: 'Leave them this year.',
+      never: 'Do not shorten.',
+      why: 'The first steps take enough of a neglected tree. Too much at once, and it answers with a thicket.',
+      picture: 'Last year’s shoots on a branch. None of them is cut.',
+    },
+  },
+  /** How much, for the steps that make wood new. */
+  share: {
+    renew_spurs: (share: string) => `About ${share} of them this year, over the whole tree.`,
+    renew_shoots: (share: string, shortest: string, longest: string) =>
+      `${share} of them go. Keep those of ${shortest} to ${longest}.`,
+    range: (least: string, most: string) => `${least} to ${most}`,
+  },
+  limit: {
+    crown: (share: string) => `All steps together: not more than ${share} of the crown this year.`,
+    last_years_wood: (share: string) =>
+      `All steps together: not more than ${share} of last year’s wood.`,
+  },
+  neglected: {
+    yes: 'Not pruned for years',
+    winters: (least: string, most: string) =>
+      `Brought back over ${least} or ${most} winters. Dead and crossing wood first; leave the rest for the next.`,
+    asEver: 'Steps stay as they are: half of last year’s wood goes every year anyway.',
+  },
+  outOfSeason: {
+    lead: 'Not its usual season.',
+    says: 'It is pruned in dry weeks after harvest, or disease gets in. Ask your lead whether today is meant.',
+  },
+  form: {
+    open_centre: 'open-centre',
+    leader: 'one leader',
+    unknown: 'shape: ask your lead',
+  },
+  fruitsOn: {
+    spur: 'fruits on spurs',
+    shoot: 'fruits on last year’s shoots',
+    both: 'fruits on spurs and shoots',
+    unknown: 'where it fruits is not written down',
+  },
+  budsAt: {
+    base: 'buds near the base of the shoot',
+    middle: 'buds in the middle of the shoot',
+    tip: 'buds at the tip of the shoot',
+  },
+  bornOn: {
+    spurs: 'spurs',
+    last_years_shoots: 'last year’s shoots',
+    base_of_last_years_shoots: 'the base of last year’s shoots',
+    tips_of_last_years_shoots: 'the tips of some shoots',
+    current_shoots: 'this year’s shoots',
+  },
+  about: (species: string) => `About ${species}`,
+  speciesBears: (species: string, wood: string) => `${species} usually fruit on ${wood}.`,
+  season: {
+    dormant: 'Usually pruned without leaves.',
+    dormant_or_summer: 'Usually pruned without leaves or in summer.',
+    dry_after_harvest: 'Usually pruned in the dry weeks after harvest.',
+    dry: 'Usually pruned in the dry season.',
+    not_late_winter: 'Usually not pruned in late winter, when it bleeds.',
+    unknown: 'When it is pruned, your lead says.',
+  },
+  take: {
+    light: 'Little goes in a usual year.',
+    varies: 'How much goes in a year differs widely.',
+    bearing_wood: (share: string) => `In a usual year ${share} of the wood that bears goes.`,
+    last_years_wood: (share: string) => `In a usual year ${share} of last year’s growth goes.`,
+  },
+  from: {
+    second_hand: (source: string) => `Second hand: ${source}`,
+    from_memory: 'From memory, not looked up.',
+    practice: 'Common practice, no source.',
+    not_confirmed: 'Sources do not agree.',
+  },
+  sick: {
+    below: (length: string) => `Cut at least ${length} below the last sign you see.`,
+    belowWhy: (disease: string, source: string) => `That far in case it is ${disease} (${source}).`,
+    noNumber:
+      'Cut into wood that is sound all through. No source gives a length for this: ask your lead.',
+    disease: {
+      eutypa: 'Eutypa dieback',
+      bacterial_canker: 'bacterial canker',
+      fire_blight: 'fire blight',
+      silver_leaf: 'silver leaf',
+      cytospora: 'Cytospora canker',
+      brown_rot: 'brown rot',
+    },
+    clean: {
+      each_cut: 'Clean the blade after each cut into sick wood, and after this tree.',
+      each_tree: 'Clean the blade after this tree, before the next.',
+    },
+    cleanHow:
+      '70 % alcohol for 30 seconds, or one part of bleach to nine of water; then dry and oil it.',
+    wood: {
+      carry_away: 'Carry the wood away.',
+      bag: 'Bag the wood, and do not drag it past other trees.',
+      leave_no_pile: 'Carry the wood away: no pile may stay in the orchard.',
+    },
+    differ: 'Sources differ on cleaning. This is your orchard’s rule.',
+    cleanSources:
+      'UC IPM: when cutting into infected wood. University of Illinois: only in the growing season. Washington State University: being quick matters more.',
+  },
+  ways: {
+    cut: 'Which tool, how to cut',
+    shorten: 'How much to shorten',
+    limbs: 'Which limbs stay',
+    openness: 'How open is it',
+    weight: 'How heavy is it',
+    notSure: 'Not sure: call the lead',
+  },
+}

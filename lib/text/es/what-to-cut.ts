@@ -1,0 +1,248 @@
+import type { whatToCut as en } from '../en/what-to-cut'
+
+export const whatToCut: typeof en = {
+  lookFor: 'Busca',
+  never: 'Nunca',
+  why: 'Por qué, y de dónde viene',
+  steps: {
+    dead_broken_diseased: {
+      title: 'Quita lo muerto, roto y enfermo',
+      look: 'Ramillas quebradizas sin yemas, puntas rotas, corteza hundida o que supura.',
+      do: 'Corta hasta madera sana, en una rama lateral o junto al collar.',
+      never: 'Ningún tocón, y nunca a ras del tronco.',
+      why: 'La madera muerta deja entrar pudrición y enfermedad, y tapa lo demás que hay que quitar.',
+      done: 'Lo muerto está fuera',
+      picture:
+        'Ramas muertas en el árbol, cada una cortada donde empieza. De cerca: una mancha hundida y el corte por debajo, en la siguiente rama lateral.',
+    },
+    crossing_rubbing: {
+      title: 'Quita las ramas que se cruzan o rozan',
+      look: 'Dos ramas que se tocan, o se tocarán con fruta. Corteza pelada por el roce.',
+      do: 'Deja la que crece hacia fuera. Quita la otra en una rama lateral o junto al collar.',
+      never: 'Ninguna rama principal sin tu jefe de cuadrilla.',
+      why: 'La corteza que roza es una herida que no cierra.',
+      done: 'Ya nada roza',
+      picture: 'Dos ramas se rozan en el árbol. La que crece hacia dentro se corta en su collar.',
+    },
+    open_the_centre: {
+      title: 'Abre el centro',
+      look: 'Lo que sube o cruza dentro del vaso.',
+      do: 'Córtalo en la rama de la que sale, junto al collar.',
+      never:
+        'Ninguna rama principal sin tu jefe de cuadrilla. No dejes el interior pelado: el sol quema la corteza.',
+      why: 'Con luz y aire dentro, la madera baja sigue dando fruto y las hojas se secan antes.',
+      done: 'El centro está abierto',
+      picture:
+        'De lado: un vaso, y se corta lo que sube en el medio. Desde arriba: ramas principales como radios de una rueda, y se corta lo que crece hacia dentro.',
+    },
+    free_the_leader: {
+      title: 'Libera la guía',
+      look: 'Lo que se levanta junto a la guía, la mitad de gruesa que ella o más.',
+      do: 'Quita las rivales junto al collar, o vuelve a una rama lateral más tendida.',
+      never: 'Nunca cortes la guía.',
+      why: 'Dos guías forman una horqueta que se raja.',
+      done: 'La guía está libre',
+      picture: 'Un eje sigue hacia arriba. Se cortan dos que se levantan a su lado.',
+    },
+    let_light_in: {
+      title: 'Deja entrar la luz',
+      look: 'Madera fina que amontona el centro.',
+      do: 'Aclárala. Pregunta a tu jefe de cuadrilla qué forma tiene este árbol.',
+      never: 'Nada más grueso que un pulgar hasta saber la forma.',
+      why: 'Un vaso y un árbol con guía piden cortes distintos.',
+      done: 'Entra la luz',
+      picture: 'Un vaso de lado y desde arriba: se corta lo que amontona el centro.',
+    },
+    ground_up_inside_out: {
+      title: 'De abajo arriba, de dentro afuera',
+      look: 'Chupones al pie, brotes que cuelgan hasta el suelo, madera débil a la sombra.',
+      do: 'Empieza abajo y cerca del tronco, sigue hacia arriba y afuera. Aléjate a mirar cada pocos cortes.',
+      never: 'No peles una rama dejando un penacho en la punta.',
+      why: 'Desde abajo se ve lo que cada corte le hace al árbol.',
+      done: 'El interior está limpio',
+      picture:
+        'Una flecha va del pie del árbol hacia arriba y afuera. Se cortan brotes del interior.',
+    },
+    renew_spurs: {
+      title: 'Renueva los dardos viejos',
+      look: 'Dardos viejos: nudosos, muy ramificados, colgantes, con yemas pequeñas.',
+      do: 'Quita los más viejos, o recórtalos hasta una yema joven.',
+      never: 'No todos en una rama, y ningún dardo joven con yemas gordas.',
+      why: 'Los dardos se agotan. Una parte cada año los mantiene jóvenes a todos.',
+      done: 'Los dardos están renovados',
+      picture: 'Una rama con dardos: se corta uno viejo y ramificado, los jóvenes quedan.',
+    },
+    renew_shoots: {
+      title: 'Haz sitio a brotes nuevos',
+      look: 'Brotes del año pasado: lisos y rojizos, sin brotes laterales.',
+      do: 'Quita desde su base los débiles, los sombreados y los que amontonan.',
+      never: 'No dejes ninguna rama sin brotes: llevan la cosecha.',
+      why: 'Solo da fruto en los brotes del año pasado, y en cada uno una sola vez.',
+      done: 'Los brotes están aclarados',
+      picture: 'Una rama con brotes del año pasado: uno de cada dos se corta en su base.',
+    },
+    last_years_wood: {
+      look: 'Los brotes finos de la última temporada, lisos y sin brotes laterales.',
+      done: 'Los brotes están listos',
+    },
+    in_training: {
+      title: 'Lo demás es de tu jefe de cuadrilla',
+      look: 'Un árbol joven: sus ramas aún se están eligiendo.',
+      do: 'Para aquí y llama a tu jefe de cuadrilla.',
+      never: 'No elijas ramas ni acortes brotes.',
+      why: 'Lo que se corta en los primeros años da forma al árbol para toda su vida.',
+      done: 'Mi jefe lo ha visto',
+      picture: 'Un árbol joven con pocas ramas. No se corta nada.',
+    },
+  },
+  shoots: {
+    outer_third: {
+      title: 'Brotes del año pasado: el tercio exterior',
+      do: 'Se puede quitar el tercio exterior, en una yema que mira hacia fuera.',
+      never: 'No más de un tercio.',
+      why: 'La mayoría de las yemas de fruto está más adentro: se pierde poca cosecha y la rama la lleva más cerca del tronco.',
+      picture:
+        'Brotes con yemas de fruto en sus dos tercios de abajo. Se corta el tercio exterior de cada uno.',
+    },
+    outer_half: {
+      title: 'Brotes del año pasado: hasta la mitad',
+      do: 'Se puede quitar hasta la mitad, en una yema que mira hacia fuera.',
+      never: 'No más de la mitad, salvo que lo diga tu jefe de cuadrilla.',
+      why: 'Las yemas de fruto están cerca de la base: se pierde poca cosecha.',
+      picture:
+        'Brotes con yemas de fruto cerca de la base. Se corta la mitad exterior de cada uno.',
+    },
+    never: {
+      title: 'Brotes del año pasado: nunca acortar',
+      do: 'Deja todas las puntas. Donde se amontonan, quita brotes enteros desde su base.',
+      never: 'Aquí nunca acortes.',
+      why: 'Las yemas de fruto están en la punta: la cosecha se iría con ella.',
+      picture:
+        'Brotes con yemas de fruto hasta la punta. Ninguno se acorta; se quitan dos que amontonan.',
+    },
+    do_not_shorten: {
+      title: 'Brotes del año pasado: no acortar',
+      do: 'Deja las puntas. Donde se amontonan, quita brotes enteros desde su base.',
+      never: 'No acortes.',
+      why: 'La cosecha está en estos brotes, y nadie anotó en qué parte.',
+      picture: 'Brotes con yemas de fruto. Ninguno se acorta; se quitan dos que amontonan.',
+    },
+    leave_and_ask: {
+      title: 'Brotes del año pasado: pregunta',
+      do: 'Déjalos y pregunta a tu jefe de cuadrilla.',
+      never: 'No acortes.',
+      why: 'Nadie ha anotado dónde da fruto este.',
+      picture: 'Brotes del año pasado en una rama. No se corta ninguno.',
+    },
+    another_winter: {
+      title: 'Brotes del año pasado: este año no',
+      do: 'Déjalos este año.',
+      never: 'No acortes.',
+      why: 'Los primeros pasos ya quitan bastante a un árbol abandonado. Demasiado de una vez, y responde con una maraña.',
+      picture: 'Brotes del año pasado en una rama. No se corta ninguno.',
+    },
+  },
+  share: {
+    renew_spurs: (share) => `Este año, más o menos ${share} de ellos, por todo el árbol.`,
+    renew_shoots: (share, shortest, longest) =>
+      `Se va del ${share} de ellos. Deja los de ${shortest} a ${longest}.`,
+    range: (least, most) => `${least} a ${most}`,
+  },
+  limit: {
+    crown: (share) => `Todos los pasos juntos: no más del ${share} de la copa este año.`,
+    last_years_wood: (share) =>
+      `Todos los pasos juntos: no más del ${share} de la madera del año pasado.`,
+  },
+  neglected: {
+    yes: 'Años sin podar',
+    winters: (least, most) =>
+      `Se recupera en ${least} o ${most} inviernos. Primero lo muerto y lo que se cruza; deja lo demás para el próximo.`,
+    asEver: 'Los pasos no cambian: de todos modos, cada año se va la mitad de la madera nueva.',
+  },
+  outOfSeason: {
+    lead: 'No es su época habitual.',
+    says: 'Se poda en semanas secas después de la cosecha, o entra la enfermedad. Pregunta a tu jefe de cuadrilla si hoy toca.',
+  },
+  form: {
+    open_centre: 'copa en vaso',
+    leader: 'un eje',
+    unknown: 'forma: pregunta a tu jefe de cuadrilla',
+  },
+  fruitsOn: {
+    spur: 'da fruto en dardos',
+    shoot: 'da fruto en brotes del año pasado',
+    both: 'da fruto en dardos y brotes',
+    unknown: 'no está anotado dónde da fruto',
+  },
+  budsAt: {
+    base: 'yemas cerca de la base del brote',
+    middle: 'yemas en el medio del brote',
+    tip: 'yemas en la punta del brote',
+  },
+  bornOn: {
+    spurs: 'dardos',
+    last_years_shoots: 'brotes del año pasado',
+    base_of_last_years_shoots: 'la base de los brotes del año pasado',
+    tips_of_last_years_shoots: 'la punta de algunos brotes',
+    current_shoots: 'brotes de este año',
+  },
+  about: (species) => `Sobre ${species}`,
+  speciesBears: (species, wood) => `${species}: suelen dar fruto en ${wood}.`,
+  season: {
+    dormant: 'Se suele podar sin hojas.',
+    dormant_or_summer: 'Se suele podar sin hojas o en verano.',
+    dry_after_harvest: 'Se suele podar en las semanas secas después de la cosecha.',
+    dry: 'Se suele podar en la época seca.',
+    not_late_winter: 'No se suele podar a fines de invierno, cuando llora.',
+    unknown: 'Cuándo se poda lo dice tu jefe de cuadrilla.',
+  },
+  take: {
+    light: 'En un año normal se quita poco.',
+    varies: 'Cuánto se quita en un año varía mucho.',
+    bearing_wood: (share) => `En un año normal se quita el ${share} de la madera que da fruto.`,
+    last_years_wood: (share) =>
+      `En un año normal se quita el ${share} del crecimiento del año pasado.`,
+  },
+  from: {
+    second_hand: (source) => `De segunda mano: ${source}`,
+    from_memory: 'De memoria, sin consultar.',
+    practice: 'Práctica común, sin fuente.',
+    not_confirmed: 'Las fuentes no coinciden.',
+  },
+  sick: {
+    below: (length) => `Corta al menos ${length} por debajo de la última señal que veas.`,
+    belowWhy: (disease, source) => `Tanto por si es ${disease} (${source}).`,
+    noNumber:
+      'Corta en madera del todo sana. Ninguna fuente da una medida para esto: pregunta a tu jefe de cuadrilla.',
+    disease: {
+      eutypa: 'eutipiosis',
+      bacterial_canker: 'cancro bacteriano',
+      fire_blight: 'fuego bacteriano',
+      silver_leaf: 'mal del plomo',
+      cytospora: 'cancro por Cytospora',
+      brown_rot: 'podredumbre parda',
+    },
+    clean: {
+      each_cut: 'Limpia la hoja después de cada corte en madera enferma, y después de este árbol.',
+      each_tree: 'Limpia la hoja después de este árbol, antes del siguiente.',
+    },
+    cleanHow:
+      'Alcohol al 70 % durante 30 segundos, o una parte de lejía por nueve de agua; luego seca y engrasa.',
+    wood: {
+      carry_away: 'Llévate la madera.',
+      bag: 'Mete la madera en bolsas y no la arrastres junto a otros árboles.',
+      leave_no_pile: 'Llévate la madera: no puede quedar ningún montón en el huerto.',
+    },
+    differ: 'Las fuentes no coinciden sobre la limpieza. Esta es la regla de tu huerto.',
+    cleanSources:
+      'UC IPM: al cortar madera infectada. Universidad de Illinois: solo en la época de crecimiento. Universidad Estatal de Washington: importa más la rapidez.',
+  },
+  ways: {
+    cut: 'Qué herramienta, cómo cortar',
+    shorten: 'Cuánto acortar',
+    limbs: 'Qué ramas quedan',
+    openness: 'Qué tan abierto está',
+    weight: 'Cuánto pesa',
+    notSure: '¿Dudas? Llama a tu jefe',
+  },
+}
