@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { cleaningPolicies, diseases } from '@/lib/domain/disease/sanitation'
 import { problemCodes } from '@/lib/domain/orchard/inventory-problem'
-import { problemCodes } from '@/lib/domain/orchard/inventory-row'
 import { marks } from '@/lib/domain/orchard/status'
 import { species } from '@/lib/domain/orchard/types'
 import { shoots } from '@/lib/domain/pruning/last-years-wood'
