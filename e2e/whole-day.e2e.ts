@@ -127,7 +127,7 @@ test('a whole day, from the late arrival to the closing, and its records add up'
 
   await test.step('a stop is called from the map, counted to the last person, and ended', async () => {
     await orchard.must('Ann', 'claim_tree', { tree: 6 })
-    await ann.context().setOffline(true)
+    const annsPhone = await putToSleep(ann)
     const hand = await watchHand(lee)
     await lee.getByRole('link', { name: 'Stop work' }).tap()
     await lee.getByRole('button', { name: 'Stop all work' }).tap()
@@ -138,10 +138,11 @@ test('a whole day, from the late arrival to the closing, and its records add up'
     await shared.getByRole('button', { name: 'I have stopped' }).tap()
     // A phone that sleeps and somebody without one keep the count open.
     await expect(lee.getByText('2 people are not counted.')).toBeVisible()
+    expect(await annsPhone.sees('[role=alertdialog]')).toBe(false)
     await lee.getByRole('button', { name: 'Seen by me: Ann' }).tap()
     await lee.getByRole('button', { name: 'Seen by me: Di' }).tap()
     await lee.getByRole('button', { name: 'Let work go on' }).tap()
-    await ann.context().setOffline(false)
+    await annsPhone.wake()
     for (const page of [lee, shared, eve, ann])
       await page.getByRole('button', { name: 'I have heard it' }).tap()
     await holdAs(shared, 'Cy')
@@ -186,6 +187,9 @@ test('a whole day, from the late arrival to the closing, and its records add up'
 
   await test.step('the records add up, and every screen says the same', async () => {
     const numbers = lee.getByRole('table')
+    await expect(lee.getByText(/^6 people, .+ worked, 2 trees done, 2 half done\.$/)).toBeVisible()
+    // Everybody but those whom the lead saw, who answer when they hear that work goes on.
+    await expect(lee.getByText(/^Stop from .+ 6 people answered\.$/)).toBeVisible()
     const rowOf = (name: string) => numbers.getByRole('row').filter({ hasText: name })
     // done, begun, helped
     await expect(rowOf('Ann').getByRole('cell').nth(1)).toHaveText('1')
@@ -198,6 +202,25 @@ test('a whole day, from the late arrival to the closing, and its records add up'
     await expect(lee.getByRole('region', { name: 'Varnholt' })).toContainText('2 of 36')
   })
 })
+
+/** The screen goes dark in a pocket: nothing of the page runs until it is woken. */
+async function putToSleep(page: Page) {
+  const session = await page.context().newCDPSession(page)
+  await session.send('Debugger.enable')
+  await session.send('Debugger.pause')
+  return {
+    /** Asked of the browser, since the page itself does not answer. */
+    sees: async (selector: string) => {
+      const { root } = await session.send('DOM.getDocument')
+      const { nodeId } = await session.send('DOM.querySelector', { nodeId: root.nodeId, selector })
+      return nodeId !== 0
+    },
+    wake: async () => {
+      await session.send('Debugger.disable')
+      await session.detach()
+    },
+  }
+}
 
 /** Two people share this phone: it is this one's now. */
 async function holdAs(page: Page, name: string): Promise<void> {

@@ -21,8 +21,8 @@ export const call: typeof en = {
   noteInjury: 'Qué hace falta, si tienes una mano libre',
   noteInjuryHint: 'Solo lo leen los jefes de cuadrilla. Nada sobre la salud de nadie.',
   injuryFirst: 'Primero ayuda, y llama por teléfono. Aún no se envía nada.',
-  send: 'Llamar a un jefe de cuadrilla',
-  sendInjury: 'Llamar también a un jefe de cuadrilla',
+  send: 'Llamar a un jefe',
+  sendInjury: 'Llamar también a un jefe',
   goesTo: (names) => `a ${names}`,
   goesToAll: 'a todas las personas que dirigen',
 

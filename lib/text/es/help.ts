@@ -25,7 +25,7 @@ export const help: typeof en = {
   noNumber: 'En la tarjeta no hay número. Llama al número de emergencias de tu país.',
   keptHere: 'Esta tarjeta queda en este teléfono y no necesita señal. Una llamada sí.',
   sayFirst: 'Di primero: dónde estás, qué pasó, cuántos heridos hay.',
-  callLeadToo: 'Llamar también a un jefe de cuadrilla',
+  callLeadToo: 'Llamar también a un jefe',
 
   voice: 'De viva voz',
   voiceNote: 'Grita o ve andando. Si es urgente, que lo pase la persona más cercana.',
