@@ -5,15 +5,15 @@ import { isDeepStrictEqual } from 'node:util'
 import { isRefused } from '@/lib/events/answer'
 import { type Event, isHeard } from '@/lib/events/event'
 import type { State } from '@/lib/events/state'
-
+import type { Line } from './crew-line'
 import type { CrewPhone } from './crew-phone'
 import type { Crew } from './crew-setup'
-import { eventsAfter, type Heard, snapshotOf } from './follow'
+import { type Heard, snapshotOf } from './follow'
 
 export type Check = { claim: string; wrong: string[] }
 
 export type Watched = {
-  from: { head: number; epoch: string }
+  line: Line
   /** Of the states on the way. */
   quarrels: readonly string[]
   /** Of commands sent again. */
@@ -24,13 +24,14 @@ export async function checkAll(crew: Crew, watched: Watched): Promise<Check[]> {
   const { manager, phones, land } = crew
   const all = [manager, ...phones]
   await manager.hear()
-  const line = await eventsSince(manager, watched.from)
+  await watched.line.readOn()
+  const { from, events } = watched.line
   const end = manager.state()
   return [
     {
-      claim: `the numbers ${watched.from.head + 1} to ${end.head} are there, each once and in order`,
-      wrong: line.flatMap(({ n }, at) =>
-        n === watched.from.head + 1 + at ? [] : [`${n} at place ${at + 1}`]
+      claim: `the numbers ${from.head + 1} to ${end.head} are there, each once and in order`,
+      wrong: events.flatMap(({ n }, at) =>
+        n === from.head + 1 + at ? [] : [`${n} at place ${at + 1}`]
       ),
     },
     {
@@ -48,7 +49,7 @@ export async function checkAll(crew: Crew, watched: Watched): Promise<Check[]> {
       wrong: [...watched.quarrels],
     },
     { claim: 'what was sent again got the first answer again', wrong: [...watched.complaints] },
-    acknowledgedWork(all, line),
+    acknowledgedWork(all, events),
     countsOf(end, land.trees),
     {
       claim: 'nothing is left unsent',
@@ -145,20 +146,5 @@ function countsOf(state: State, trees: Crew['land']['trees']): Check {
   return {
     claim: `${done} done + ${begun} begun + ${unpruned} unpruned + ${leftOut} left out = ${own.size} trees of the round`,
     wrong: sum === own.size ? [] : [`they are ${sum}`],
-  }
-}
-
-async function eventsSince(
-  { seat }: CrewPhone,
-  { head, epoch }: Watched['from']
-): Promise<Event[]> {
-  const line: Event[] = []
-  for (let n = head; ; ) {
-    const told = await eventsAfter(seat, { epoch, n })
-    if ('reset' in told) throw new Error('There were more events than a phone may ask for.')
-    line.push(...told.events)
-    const last = told.events.at(-1)
-    if (!last || last.n >= told.head) return line
-    n = last.n
   }
 }

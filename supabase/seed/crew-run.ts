@@ -9,6 +9,7 @@ import type { State } from '@/lib/events/state'
 
 import { type Check, checkAll, quarrelsIn } from './crew-checks'
 import { lead } from './crew-lead'
+import { lineFrom } from './crew-line'
 import { act, holding, type Sim } from './crew-person'
 import type { CrewPhone } from './crew-phone'
 import { type Crew, gatherCrew } from './crew-setup'
@@ -36,14 +37,14 @@ export async function runCrew(
   const each = (state: State) => quarrels.push(...quarrelsIn(state))
   const crew = await gatherCrew(backend, run.link, { ...run, each })
   try {
-    const { head, epoch } = crew.manager.state()
+    const line = lineFrom(crew.manager, crew.manager.state())
     const sims = simsOf(crew, run.seed, complaints)
     const until = Date.now() + run.minutes * 60_000
     const { steps = Number.POSITIVE_INFINITY } = run
     await Promise.all([...sims.map((sim) => work(sim, until, steps)), leadOn(until, steps)])
     for (const sim of sims) await goHome(sim)
     print(`\n${summaryOf([crew.manager, ...crew.phones])}`)
-    return await checkAll(crew, { from: { head, epoch }, quarrels, complaints })
+    return await checkAll(crew, { line, quarrels, complaints })
 
     async function work(sim: Sim, end: number, left: number): Promise<void> {
       for (let step = 0; step < left && Date.now() < end; step++) {
@@ -56,6 +57,7 @@ export async function runCrew(
       const random = randomFrom(run.seed)
       for (let step = 0; step < left && Date.now() < end; step++) {
         print(`The manager ${await lead(crew.manager, sims, random)}`)
+        await line.readOn()
         await pause(run.paceMs)
       }
     }
