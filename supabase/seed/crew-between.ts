@@ -1,5 +1,7 @@
 /** A simulated person between two trees: the next one, a mistake, a break, a hand for somebody. */
 
+import { haulNext } from './crew-brush'
+import { callForHelp } from './crew-calls'
 import type { Sim } from './crew-person'
 import { treeToTake } from './trees-to-take'
 
@@ -17,6 +19,8 @@ export async function betweenTrees(sim: Sim): Promise<string> {
     if (answer && 'n' in answer) sim.putDown.clear()
     return `takes back what was said of tree ${sim.at}`
   }
+  if (dice < 28) return callForHelp(sim)
+  if (dice < 40) return haulNext(sim)
   return claimNext(sim)
 }
 

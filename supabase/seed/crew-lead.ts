@@ -1,7 +1,8 @@
-/** What the manager does meanwhile: deals trees, marks big cuts, and ends claims of people nobody hears of. */
+/** What the manager does meanwhile: deals, marks, comes when called, looks over, and ends claims of people nobody hears of. */
 
 import { isRefused } from '@/lib/events/answer'
 
+import { answerCall } from './crew-calls'
 import type { Sim } from './crew-person'
 import { treeToTake } from './trees-to-take'
 
@@ -15,7 +16,9 @@ export const lead: Leading = async (manager, sims, random) => {
   await manager.hear()
   const dice = random.share() * 100
   if (dice < 45) return deal(manager, sims, random)
-  if (dice < 75) return mark(manager, sims, random)
+  if (dice < 65) return mark(manager, sims, random)
+  if (dice < 75) return answerCall(manager)
+  if (dice < 88) return lookOver(manager, sims, random)
   return endSilentClaim(manager, sims, random)
 }
 
@@ -49,6 +52,19 @@ const mark: Leading = async (manager, sims, random) => {
   if (!tree) return 'has nothing to mark'
   await manager.ask('mark_big_cuts', { tree: tree.no })
   return `marked tree ${tree.no}`
+}
+
+const lookOver: Leading = async (manager, _, random) => {
+  const { work, lookedOver } = manager.state()
+  const open = Object.keys(work).filter(
+    (tree) => work[Number(tree)]?.state === 'done' && !lookedOver[Number(tree)]
+  )
+  const tree = Number(random.pick(open) ?? 0)
+  if (tree === 0) return 'has nothing to look over'
+  const stubs = { result: 'reopened', reason: 'stubs_left' } as const
+  const found = random.percent(25) ? stubs : ({ result: 'passed' } as const)
+  await manager.ask('look_over', { tree, ...found })
+  return `looked over tree ${tree}: ${found.result}`
 }
 
 /** Somebody has no signal; they are met in the row, and somebody else may have the tree. */

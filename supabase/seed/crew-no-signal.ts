@@ -1,5 +1,6 @@
 /** A simulated person without signal: what is done is kept, and a tree dealt before may be begun. */
 
+import { atBrush } from './crew-brush'
 import { holding, type Sim } from './crew-person'
 
 export async function lookForSignal(sim: Sim): Promise<string> {
@@ -11,6 +12,7 @@ export async function lookForSignal(sim: Sim): Promise<string> {
     return kept > 0 ? `has signal again and sent ${kept}` : 'has signal again'
   }
   const held = holding(sim)
+  if (held?.row) return atBrush(sim, held)
   if (held && random.percent(60)) return putDown(sim, held.id, held.tree ?? 0)
   if (!held && random.percent(50)) return finishDealt(sim)
   return 'has no signal'

@@ -5,6 +5,7 @@ import type { Claim } from '@/lib/events/state'
 
 import { atTree } from './crew-at-tree'
 import { betweenTrees } from './crew-between'
+import { atBrush } from './crew-brush'
 import { lookForSignal } from './crew-no-signal'
 import type { CrewPhone } from './crew-phone'
 import { getReady } from './crew-ready'
@@ -44,7 +45,7 @@ export async function act(sim: Sim): Promise<string> {
 
   await phone.hear()
   const held = holding(sim)
-  if (held) return atTree(sim, held)
+  if (held) return held.row ? atBrush(sim, held) : atTree(sim, held)
   const helping = claimOf(phone.state(), phone.seat.personId)
   if (helping) {
     if (sim.putDown.has(helping.id) || random.percent(60)) return 'helps'
@@ -54,7 +55,7 @@ export async function act(sim: Sim): Promise<string> {
   return (await getReady(sim)) ?? betweenTrees(sim)
 }
 
-/** The tree in hand, as far as this phone knows. */
+/** The tree or the row of brush in hand, as far as this phone knows. */
 export function holding({ phone, putDown }: Sim): Held | null {
   const { personId } = phone.seat
   const claim = claimOf(phone.state(), personId)

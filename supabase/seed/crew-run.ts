@@ -90,7 +90,8 @@ async function goHome(sim: Sim): Promise<void> {
   const { personId } = phone.seat
   await phone.findSignal()
   const held = holding(sim)
-  if (held) {
+  if (held?.row) await phone.keep('finish_brush', { claim: held.id, trees: [] })
+  else if (held) {
     putDown.add(held.id)
     const work = { claim: held.id, tree: held.tree ?? 0, share: 50, note: null }
     await phone.keep('release_tree', { ...work, at: null, begunAt: null, elapsedS: null })
