@@ -1197,7 +1197,7 @@ begin
 end $function$;
 grant execute on function arrive(uuid,uuid,uuid) to authenticated;
 
-CREATE OR REPLACE FUNCTION public.bring_in_trees(p_orchard uuid, p_command uuid, p_person uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb)
+CREATE OR REPLACE FUNCTION public.bring_in_trees(p_orchard uuid, p_command uuid, p_person uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb, p_changes jsonb DEFAULT '[]'::jsonb)
  RETURNS jsonb
  LANGUAGE plpgsql
  SECURITY DEFINER
@@ -1207,24 +1207,27 @@ declare
   v_c private.command;
   v_wrong jsonb;
   v_count integer;
+  v_changed integer;
   v_sheet integer;
 begin
   v_c := private.begin_command('bring_in_trees', p_orchard, p_command, p_person, 'manager', jsonb_build_object(
-    'sha256', private.sha256_of(concat_ws(' ', p_blocks, p_cultivars, p_trees))));
+    'sha256', private.sha256_of(concat_ws(' ', p_blocks, p_cultivars, p_trees, nullif(p_changes, '[]')))));
   if v_c.answer is not null then return v_c.answer; end if;
-  perform private.need(jsonb_typeof(p_blocks) = 'array' and jsonb_typeof(p_cultivars) = 'array' and jsonb_typeof(p_trees) = 'array',
-    'p_blocks, p_cultivars and p_trees: lists.');
-  if jsonb_array_length(p_blocks) > 500 or jsonb_array_length(p_cultivars) > 2000 or jsonb_array_length(p_trees) > 20000 then
-    perform private.fail(413, 'too_large', 'At most 500 blocks, 2,000 cultivars and 20,000 trees at once.');
+  perform private.need(jsonb_typeof(p_blocks) = 'array' and jsonb_typeof(p_cultivars) = 'array' and jsonb_typeof(p_trees) = 'array'
+    and jsonb_typeof(p_changes) = 'array', 'p_blocks, p_cultivars, p_trees and p_changes: lists.');
+  if jsonb_array_length(p_blocks) > 500 or jsonb_array_length(p_cultivars) > 2000
+    or jsonb_array_length(p_trees) + jsonb_array_length(p_changes) > 100000 then
+    perform private.fail(413, 'too_large', 'At most 500 blocks, 2,000 cultivars and 100,000 trees at once.');
   end if;
-  v_wrong := private.wrong_rows(p_orchard, p_blocks, p_cultivars, p_trees);
+  v_wrong := private.wrong_rows(p_orchard, p_blocks, p_cultivars, p_trees, p_changes);
   if v_wrong is not null then return private.refuse(v_c, private.code('rows_wrong', jsonb_build_object('rows', v_wrong))); end if;
 
   v_count := private.insert_inventory(p_orchard, p_blocks, p_cultivars, p_trees);
+  v_changed := private.change_trees(p_orchard, p_changes);
   v_sheet := private.write_tree_sheet(p_orchard);
-  return private.accept(v_c, 'trees_brought_in', jsonb_build_object('sheet', v_sheet, 'count', v_count));
+  return private.accept(v_c, 'trees_brought_in', jsonb_build_object('sheet', v_sheet, 'count', v_count, 'changed', nullif(v_changed, 0)));
 end $function$;
-grant execute on function bring_in_trees(uuid,uuid,uuid,jsonb,jsonb,jsonb) to authenticated;
+grant execute on function bring_in_trees(uuid,uuid,uuid,jsonb,jsonb,jsonb,jsonb) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.call_for_help(p_orchard uuid, p_command uuid, p_person uuid, p_kind text, p_tree integer DEFAULT NULL::integer, p_subject uuid DEFAULT NULL::uuid, p_note text DEFAULT NULL::text, p_at timestamp with time zone DEFAULT NULL::timestamp with time zone)
  RETURNS jsonb
@@ -3368,6 +3371,23 @@ begin
   return private.cannot_go_back(p_c, v_claim, v_shift);
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.change_trees(p_orchard uuid, p_changes jsonb)
+ RETURNS integer
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_count integer;
+begin
+  update public.trees t set species = r.species, cultivar_no = c.no, size_class = r.size_class, planted_year = r.planted_year,
+    height_cm = r.height_cm, trunk_cm = r.trunk_mm / 10.0, asks_saw = r.asks_saw, life = r.life, lat_e7 = r.lat_e7, lon_e7 = r.lon_e7
+  from private.tree_rows(p_changes) r
+  left join public.cultivars c on c.orchard_id = p_orchard and c.species = r.species and c.name = r.cultivar
+  where t.orchard_id = p_orchard and t.no = private.whole_in(r.said -> 'tree', 1, 2147483647);
+  get diagnostics v_count = row_count;
+  return v_count;
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.check_tool(p_c private.command, p_tool integer, p_failed_items text[], p_fit boolean, p_note text DEFAULT NULL::text)
  RETURNS void
  LANGUAGE sql
@@ -4266,6 +4286,18 @@ begin
     select exists (select 1 from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null));
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.is_in_use(p_orchard uuid, p_tree integer)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return exists (select 1 from public.claims where orchard_id = p_orchard and tree_no = p_tree and ended_at is null)
+    or exists (select 1 from public.deals where orchard_id = p_orchard and tree_no = p_tree and ended_at is null);
+end $function$;
+comment on function private.is_in_use(uuid,integer) is 'Somebody is at this tree, or it is kept for somebody.';
+
 CREATE OR REPLACE FUNCTION private.is_last_manager(p_person people, p_without_login uuid DEFAULT NULL::uuid)
  RETURNS boolean
  LANGUAGE sql
@@ -4388,10 +4420,13 @@ comment on function private.is_refer_reason(jsonb) is 'code: lib/domain/safety/r
 
 CREATE OR REPLACE FUNCTION private.is_said(p_value jsonb)
  RETURNS boolean
- LANGUAGE sql
+ LANGUAGE plpgsql
  IMMUTABLE
  SET search_path TO ''
-AS $function$ select coalesce(p_value <> 'null', false) $function$;
+AS $function$
+begin
+  return coalesce(p_value <> 'null', false);
+end $function$;
 comment on function private.is_said(jsonb) is 'What may be left out is wrong only when something is said that cannot be read.';
 
 CREATE OR REPLACE FUNCTION private.is_species(p_code text)
@@ -4603,12 +4638,13 @@ end $function$;
 
 CREATE OR REPLACE FUNCTION private.line_in(p_value jsonb, p_longest integer)
  RETURNS text
- LANGUAGE sql
+ LANGUAGE plpgsql
  IMMUTABLE
  SET search_path TO ''
 AS $function$
-  select case when jsonb_typeof(p_value) = 'string' and private.is_line(p_value #>> '{}', p_longest) then btrim(p_value #>> '{}') end
-$function$;
+begin
+  return case when jsonb_typeof(p_value) = 'string' and private.is_line(p_value #>> '{}', p_longest) then btrim(p_value #>> '{}') end;
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.link_login(p_c private.command)
  RETURNS void
@@ -5245,13 +5281,14 @@ comment on function private.note_on_flag(private.command,uuid,text) is 'Gives ho
 
 CREATE OR REPLACE FUNCTION private.number_in(p_value jsonb, p_least numeric, p_most numeric)
  RETURNS numeric
- LANGUAGE sql
+ LANGUAGE plpgsql
  IMMUTABLE
  SET search_path TO ''
 AS $function$
-  select case when jsonb_typeof(p_value) = 'number' then
-    case when round(p_value::numeric, 2) between p_least and p_most then round(p_value::numeric, 2) end end
-$function$;
+begin
+  return case when jsonb_typeof(p_value) = 'number' then
+    case when round(p_value::numeric, 2) between p_least and p_most then round(p_value::numeric, 2) end end;
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.on_break(p_shift uuid, p_person uuid)
  RETURNS boolean
@@ -6200,14 +6237,15 @@ comment on function private.when_said(timestamp with time zone,timestamp with ti
 
 CREATE OR REPLACE FUNCTION private.whole_in(p_value jsonb, p_least integer, p_most integer)
  RETURNS integer
- LANGUAGE sql
+ LANGUAGE plpgsql
  IMMUTABLE
  SET search_path TO ''
 AS $function$
-  select case when jsonb_typeof(p_value) = 'number' then
+begin
+  return case when jsonb_typeof(p_value) = 'number' then
     case when p_value::numeric between p_least and p_most and p_value::numeric = trunc(p_value::numeric)
-      then p_value::numeric::integer end end
-$function$;
+      then p_value::numeric::integer end end;
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.without_why(p_ids jsonb, p_whys jsonb)
  RETURNS jsonb
@@ -6363,6 +6401,42 @@ AS $function$
   ) w (field, code) where w.code is not null
 $function$;
 
+CREATE OR REPLACE FUNCTION private.wrong_changes(p_orchard uuid, p_cultivars jsonb, p_changes jsonb)
+ RETURNS TABLE(index integer, field text, code text)
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select t.index, w.field, w.code
+  from (
+    select r.*, x.no, x.life as life_now, c.name is not null as knows_cultivar,
+      count(*) over (partition by r.said ->> 'tree') > 1 as is_twice,
+      r.life <> 'removed' and x.life = 'removed' and exists (
+        select 1 from public.trees o where o.orchard_id = p_orchard and o.block_no = x.block_no and o.row_no = x.row_no
+          and o.place = x.place and o.life <> 'removed') as is_taken
+    from private.tree_rows(p_changes) r
+    left join public.trees x on x.orchard_id = p_orchard and x.no = private.whole_in(r.said -> 'tree', 1, 2147483647)
+    left join (
+      select species, name from public.cultivars where orchard_id = p_orchard
+      union select species, name from private.cultivar_rows(p_cultivars)) c on c.species = r.species and c.name = r.cultivar
+  ) t
+  cross join lateral (values
+    ('tree', case when t.no is null then 'not_one_of' when t.is_twice then 'twice' when t.is_taken then 'place_taken' end),
+    ('species', case when private.is_species(t.species) is not true then 'not_one_of' end),
+    ('cultivar', case when private.is_said(t.said -> 'cultivar') and not t.knows_cultivar then 'not_one_of' end),
+    ('size', case when t.size_class not in ('young', 'small', 'medium', 'large') then 'not_one_of' end),
+    ('planted', case when t.planted_year is null and private.is_said(t.said -> 'planted') then 'out_of_range' end),
+    ('heightCm', case when t.height_cm is null and private.is_said(t.said -> 'heightCm') then 'out_of_range' end),
+    ('trunkMm', case when t.trunk_mm is null and private.is_said(t.said -> 'trunkMm') then 'out_of_range' end),
+    ('asksSaw', case when jsonb_typeof(t.said -> 'asksSaw') not in ('boolean', 'null') then 'not_one_of' end),
+    ('life', case when t.life not in ('standing', 'dead', 'removed', 'gap') then 'not_one_of'
+      when t.life in ('removed', 'gap') and t.life <> t.life_now and private.is_in_use(p_orchard, t.no) then 'in_use' end),
+    ('latE7', case when t.lat_e7 is null and private.is_said(t.said -> 'latE7') then 'out_of_range' end),
+    ('lonE7', case when t.lon_e7 is null and private.is_said(t.said -> 'lonE7') then 'out_of_range' end),
+    ('latE7', case when (t.lat_e7 is null) <> (t.lon_e7 is null) then 'position_half' end)
+  ) w (field, code) where w.code is not null
+$function$;
+
 CREATE OR REPLACE FUNCTION private.wrong_code()
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -6393,7 +6467,7 @@ AS $function$
   ) w (field, code) where w.code is not null
 $function$;
 
-CREATE OR REPLACE FUNCTION private.wrong_rows(p_orchard uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb)
+CREATE OR REPLACE FUNCTION private.wrong_rows(p_orchard uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb, p_changes jsonb)
  RETURNS jsonb
  LANGUAGE sql
  STABLE
@@ -6404,9 +6478,10 @@ AS $function$
     select 'blocks' as list, * from private.wrong_blocks(p_blocks)
     union all select 'cultivars', * from private.wrong_cultivars(p_cultivars)
     union all select 'trees', * from private.wrong_trees(p_orchard, p_blocks, p_cultivars, p_trees)
+    union all select 'changes', * from private.wrong_changes(p_orchard, p_cultivars, p_changes)
     order by 1, 2 limit 1000) wrong
 $function$;
-comment on function private.wrong_rows(uuid,jsonb,jsonb,jsonb) is 'The first 1,000; null when all is well. index counts from 0 in its list.';
+comment on function private.wrong_rows(uuid,jsonb,jsonb,jsonb,jsonb) is 'The first 1,000; null when all is well. index counts from 0 in its list.';
 
 CREATE OR REPLACE FUNCTION private.wrong_trees(p_orchard uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb)
  RETURNS TABLE(index integer, field text, code text)

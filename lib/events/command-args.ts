@@ -3,6 +3,7 @@
 import * as shape from '@/lib/util/shape'
 
 import { argsAfterPruning } from './args-after-pruning'
+import { argsOfInventory } from './args-of-inventory'
 import {
   briefingChange,
   callKind,
@@ -157,12 +158,7 @@ export const commandArgs = {
   mend_tool: shape.object({ tool: number }),
   clean_tool: shape.object({ tools: shape.array(number) }),
 
-  /** The rows as supabase/README.md has them; the referee names every wrong one. */
-  bring_in_trees: shape.object({
-    blocks: shape.array(shape.anything),
-    cultivars: shape.array(shape.anything),
-    trees: shape.array(shape.anything),
-  }),
+  ...argsOfInventory,
   deal_trees: shape.object({ trees: shape.array(number), to: shape.array(id) }),
   take_back: shape.object({ trees: shape.array(number) }),
   mark_big_cuts: shape.object({ tree: number, note }),

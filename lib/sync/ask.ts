@@ -4,7 +4,7 @@ import type { Answer, Outcome } from '@/lib/events/answer'
 import type { Command } from '@/lib/events/commands'
 
 import { waitMs } from './backoff'
-import { answerLimitMs } from './limits'
+import { answerLimitMs, inventoryLimitMs } from './limits'
 import type { Clock, Random, Server } from './ports'
 
 type AskParts = {
@@ -20,7 +20,8 @@ export async function ask(
   { server, clock, random, sentBefore }: AskParts,
   command: Command
 ): Promise<Outcome<Answer>> {
-  const until = clock.now() + answerLimitMs
+  const limitMs = command.name === 'bring_in_trees' ? inventoryLimitMs : answerLimitMs
+  const until = clock.now() + limitMs
   if (sentBefore && !(await inTime(sentBefore(), clock))) return { ok: false, fault: 'offline' }
 
   for (let tries = 0; ; tries++) {

@@ -1,25 +1,31 @@
 -- An inventory as it is sent: what each row says, and what is wrong with it.
 
 create function private.whole_in(p_value jsonb, p_least integer, p_most integer) returns integer
-language sql immutable set search_path = '' as $$
-  select case when jsonb_typeof(p_value) = 'number' then
+language plpgsql immutable set search_path = '' as $$
+begin
+  return case when jsonb_typeof(p_value) = 'number' then
     case when p_value::numeric between p_least and p_most and p_value::numeric = trunc(p_value::numeric)
-      then p_value::numeric::integer end end
-$$;
+      then p_value::numeric::integer end end;
+end $$;
 
 create function private.number_in(p_value jsonb, p_least numeric, p_most numeric) returns numeric
-language sql immutable set search_path = '' as $$
-  select case when jsonb_typeof(p_value) = 'number' then
-    case when round(p_value::numeric, 2) between p_least and p_most then round(p_value::numeric, 2) end end
-$$;
+language plpgsql immutable set search_path = '' as $$
+begin
+  return case when jsonb_typeof(p_value) = 'number' then
+    case when round(p_value::numeric, 2) between p_least and p_most then round(p_value::numeric, 2) end end;
+end $$;
 
 create function private.line_in(p_value jsonb, p_longest integer) returns text
-language sql immutable set search_path = '' as $$
-  select case when jsonb_typeof(p_value) = 'string' and private.is_line(p_value #>> '{}', p_longest) then btrim(p_value #>> '{}') end
-$$;
+language plpgsql immutable set search_path = '' as $$
+begin
+  return case when jsonb_typeof(p_value) = 'string' and private.is_line(p_value #>> '{}', p_longest) then btrim(p_value #>> '{}') end;
+end $$;
 
 create function private.is_said(p_value jsonb) returns boolean
-language sql immutable set search_path = '' as $$ select coalesce(p_value <> 'null', false) $$;
+language plpgsql immutable set search_path = '' as $$
+begin
+  return coalesce(p_value <> 'null', false);
+end $$;
 comment on function private.is_said is 'What may be left out is wrong only when something is said that cannot be read.';
 
 create function private.block_rows(p_blocks jsonb) returns table (

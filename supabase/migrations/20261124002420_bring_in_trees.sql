@@ -39,13 +39,14 @@ language sql stable set search_path = '' as $$
   ) w (field, code) where w.code is not null
 $$;
 
-create function private.wrong_rows(p_orchard uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb) returns jsonb
+create function private.wrong_rows(p_orchard uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb, p_changes jsonb) returns jsonb
 language sql stable set search_path = '' as $$
   select jsonb_agg(jsonb_build_object('list', list, 'index', index, 'field', field, 'code', code) order by list, index, field, code)
   from (
     select 'blocks' as list, * from private.wrong_blocks(p_blocks)
     union all select 'cultivars', * from private.wrong_cultivars(p_cultivars)
     union all select 'trees', * from private.wrong_trees(p_orchard, p_blocks, p_cultivars, p_trees)
+    union all select 'changes', * from private.wrong_changes(p_orchard, p_cultivars, p_changes)
     order by 1, 2 limit 1000) wrong
 $$;
 comment on function private.wrong_rows is 'The first 1,000; null when all is well. index counts from 0 in its list.';
@@ -83,28 +84,31 @@ end $$;
 comment on function private.insert_inventory is 'Blocks and cultivars that are there already stay as they are.';
 
 create function public.bring_in_trees(
-  p_orchard uuid, p_command uuid, p_person uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb
+  p_orchard uuid, p_command uuid, p_person uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb, p_changes jsonb default '[]'
 ) returns jsonb
 language plpgsql volatile security definer set search_path = '' as $$
 declare
   v_c private.command;
   v_wrong jsonb;
   v_count integer;
+  v_changed integer;
   v_sheet integer;
 begin
   v_c := private.begin_command('bring_in_trees', p_orchard, p_command, p_person, 'manager', jsonb_build_object(
-    'sha256', private.sha256_of(concat_ws(' ', p_blocks, p_cultivars, p_trees))));
+    'sha256', private.sha256_of(concat_ws(' ', p_blocks, p_cultivars, p_trees, nullif(p_changes, '[]')))));
   if v_c.answer is not null then return v_c.answer; end if;
-  perform private.need(jsonb_typeof(p_blocks) = 'array' and jsonb_typeof(p_cultivars) = 'array' and jsonb_typeof(p_trees) = 'array',
-    'p_blocks, p_cultivars and p_trees: lists.');
-  if jsonb_array_length(p_blocks) > 500 or jsonb_array_length(p_cultivars) > 2000 or jsonb_array_length(p_trees) > 20000 then
-    perform private.fail(413, 'too_large', 'At most 500 blocks, 2,000 cultivars and 20,000 trees at once.');
+  perform private.need(jsonb_typeof(p_blocks) = 'array' and jsonb_typeof(p_cultivars) = 'array' and jsonb_typeof(p_trees) = 'array'
+    and jsonb_typeof(p_changes) = 'array', 'p_blocks, p_cultivars, p_trees and p_changes: lists.');
+  if jsonb_array_length(p_blocks) > 500 or jsonb_array_length(p_cultivars) > 2000
+    or jsonb_array_length(p_trees) + jsonb_array_length(p_changes) > 100000 then
+    perform private.fail(413, 'too_large', 'At most 500 blocks, 2,000 cultivars and 100,000 trees at once.');
   end if;
-  v_wrong := private.wrong_rows(p_orchard, p_blocks, p_cultivars, p_trees);
+  v_wrong := private.wrong_rows(p_orchard, p_blocks, p_cultivars, p_trees, p_changes);
   if v_wrong is not null then return private.refuse(v_c, private.code('rows_wrong', jsonb_build_object('rows', v_wrong))); end if;
 
   v_count := private.insert_inventory(p_orchard, p_blocks, p_cultivars, p_trees);
+  v_changed := private.change_trees(p_orchard, p_changes);
   v_sheet := private.write_tree_sheet(p_orchard);
-  return private.accept(v_c, 'trees_brought_in', jsonb_build_object('sheet', v_sheet, 'count', v_count));
+  return private.accept(v_c, 'trees_brought_in', jsonb_build_object('sheet', v_sheet, 'count', v_count, 'changed', nullif(v_changed, 0)));
 end $$;
 grant execute on function public.bring_in_trees to authenticated;

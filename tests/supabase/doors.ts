@@ -130,6 +130,7 @@ export const doors: Record<string, Use[]> = {
         p_blocks: [],
         p_cultivars: [],
         p_trees: [{ block: 'A', row: 9, place: 1, species: 'apple' }],
+        p_changes: [{ tree: 40, species: 'apple', heightCm: 250 }],
       }),
       outcome: always,
     },

@@ -3,15 +3,22 @@ import type { IncomingMessage } from 'node:http'
 import { type Answer, callError } from './answers'
 
 export const largestBodyBytes = 1_000_000
+/** A hundred thousand trees with all that is known of them. */
+export const largestInventoryBytes = 16_000_000
 const deepestNesting = 64
 
 export type Body =
   | { state: 'read'; body: Record<string, unknown> }
   | { state: 'refused'; answer: Answer }
 
-export async function readBody(request: IncomingMessage): Promise<Body> {
-  const text = await readText(request)
-  if (text === null) return refused(413, 'body_too_large', 'The request is larger than 1 MB.')
+export async function readBody(
+  request: IncomingMessage,
+  mostBytes = largestBodyBytes
+): Promise<Body> {
+  const text = await readText(request, mostBytes)
+  if (text === null) {
+    return refused(413, 'body_too_large', `The request is larger than ${mostBytes / 1e6} MB.`)
+  }
   if (text.trim() === '') return { state: 'read', body: {} }
   if (nestingOf(text) > deepestNesting) {
     return refused(400, 'PGRST102', 'The request is nested too deeply.')
@@ -23,19 +30,19 @@ export async function readBody(request: IncomingMessage): Promise<Body> {
 }
 
 /** Null when too large. The rest is read and dropped, so that the caller hears the answer. */
-async function readText(request: IncomingMessage): Promise<string | null> {
+async function readText(request: IncomingMessage, mostBytes: number): Promise<string | null> {
   const chunks: Buffer[] = []
   let bytes = 0
   for await (const chunk of request as AsyncIterable<Buffer>) {
     bytes += chunk.length
-    if (bytes <= largestBodyBytes) chunks.push(chunk)
+    if (bytes <= mostBytes) chunks.push(chunk)
     else chunks.length = 0
-    if (bytes > 20 * largestBodyBytes) {
+    if (bytes > mostBytes + 20 * largestBodyBytes) {
       request.destroy()
       return null
     }
   }
-  return bytes > largestBodyBytes ? null : Buffer.concat(chunks).toString('utf8')
+  return bytes > mostBytes ? null : Buffer.concat(chunks).toString('utf8')
 }
 
 /** Counted before parsing: the database's parser goes as deep as it is led, and its stack is small. */

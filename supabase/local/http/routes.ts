@@ -3,7 +3,7 @@ import type { IncomingMessage } from 'node:http'
 import type { Engine } from '../engine/engine'
 import { type Answer, authError, busy, callError } from './answers'
 import { authOf } from './auth'
-import { readBody } from './body'
+import { largestBodyBytes, largestInventoryBytes, readBody } from './body'
 import { health } from './health'
 import { Buckets, type Limit } from './limits'
 import { type Caller, rpcOf } from './rpc'
@@ -58,7 +58,8 @@ export function routesOf(engine: Engine, tokens: Tokens, limits = usualLimits): 
     }
     const answer = await bounded(async () => {
       if (request.method !== 'POST') return callError(405, 'PGRST101', 'Calls are made by POST.')
-      const read = await readBody(request)
+      const isInventory = name === 'bring_in_trees' && role === 'authenticated'
+      const read = await readBody(request, isInventory ? largestInventoryBytes : largestBodyBytes)
       return read.state === 'refused' ? read.answer : rpc({ role, claims }, name, read.body)
     })
     return { route, answer, ...login }
