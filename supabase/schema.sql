@@ -757,6 +757,7 @@ create table tree_work (
   share integer,
   note text,
   changed_at timestamp with time zone not null,
+  left_out_by uuid,
   constraint tree_work_note_length CHECK ((char_length(note) <= 300)),
   constraint tree_work_share_range CHECK (((share >= 1) AND (share <= 99))),
   constraint tree_work_share_when_begun CHECK (((share IS NULL) OR (state = 'begun'::text))),
@@ -765,6 +766,7 @@ create table tree_work (
 );
 alter table tree_work enable row level security;
 comment on table tree_work is 'No row: unpruned in that round. left_out: not this round, the note says why.';
+comment on column tree_work.left_out_by is 'Who said so; the note says why.';
 
 create table trees (
   orchard_id uuid not null,
@@ -1081,6 +1083,44 @@ begin
 end $function$;
 grant execute on function add_tool(uuid,uuid,uuid,text,text,uuid) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.add_tree(p_orchard uuid, p_command uuid, p_person uuid, p_block integer, p_row integer, p_place integer, p_species text, p_cultivar integer DEFAULT NULL::integer, p_size text DEFAULT NULL::text, p_planted integer DEFAULT NULL::integer, p_lat_e7 integer DEFAULT NULL::integer, p_lon_e7 integer DEFAULT NULL::integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_no integer;
+  v_there public.trees;
+begin
+  v_c := private.begin_command('add_tree', p_orchard, p_command, p_person, 'manager', jsonb_build_object(
+    'block', p_block, 'row', p_row, 'place', p_place, 'species', p_species, 'cultivar', p_cultivar, 'size', p_size,
+    'planted', p_planted, 'lat', p_lat_e7, 'lon', p_lon_e7));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.block_or_fail(p_orchard, p_block);
+  perform private.need(p_row between 1 and 9999 and p_place between 1 and 9999, 'p_row and p_place: 1 to 9999.');
+  perform private.need(private.is_species(p_species), 'p_species: not known.');
+  perform private.need(p_cultivar is null or exists (select 1 from public.cultivars
+    where orchard_id = p_orchard and no = p_cultivar and species = p_species), 'p_cultivar: not of this species.');
+  perform private.need(p_size is null or p_size in ('young', 'small', 'medium', 'large'), 'p_size: not known.');
+  perform private.need(p_planted is null or p_planted between 1700 and 2200, 'p_planted: a year.');
+  perform private.need_position(p_lat_e7, p_lon_e7);
+
+  select * into v_there from public.trees
+  where orchard_id = p_orchard and block_no = p_block and row_no = p_row and place = p_place and life <> 'removed';
+  if v_there.life <> 'gap' then
+    return private.refuse(v_c, private.code('places_taken', jsonb_build_object('trees', jsonb_build_array(v_there.no))));
+  end if;
+  perform private.clear_gap(v_there);
+  update public.orchard_heads set last_tree_no = last_tree_no + 1 where orchard_id = p_orchard returning last_tree_no into v_no;
+  insert into public.trees (orchard_id, no, block_no, row_no, place, species, cultivar_no, size_class, planted_year, lat_e7, lon_e7)
+  values (p_orchard, v_no, p_block, p_row, p_place, p_species, p_cultivar, p_size, p_planted,
+    coalesce(p_lat_e7, v_there.lat_e7), coalesce(p_lon_e7, v_there.lon_e7));
+  return private.accept(v_c, 'tree_added', jsonb_build_object('tree', v_no, 'sheet', private.write_tree_sheet(p_orchard)));
+end $function$;
+grant execute on function add_tree(uuid,uuid,uuid,integer,integer,integer,text,integer,text,integer,integer,integer) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.admit_person(p_orchard uuid, p_command uuid, p_person uuid, p_subject uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -1308,6 +1348,36 @@ end $function$;
 comment on function cancel_shift(uuid,uuid,uuid,uuid) is 'Rained out: its join links end with it, and no work ever belongs to it.';
 grant execute on function cancel_shift(uuid,uuid,uuid,uuid) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.change_block(p_orchard uuid, p_command uuid, p_person uuid, p_block integer, p_code text, p_name text, p_row_spacing_m numeric, p_tree_spacing_m numeric, p_bearing_deg numeric DEFAULT NULL::numeric, p_tagged_end text DEFAULT 'low'::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_other integer;
+begin
+  v_c := private.begin_command('change_block', p_orchard, p_command, p_person, 'manager', jsonb_build_object(
+    'block', p_block, 'code', p_code, 'name', p_name, 'rows', p_row_spacing_m, 'trees', p_tree_spacing_m,
+    'bearing', p_bearing_deg, 'end', p_tagged_end));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.block_or_fail(p_orchard, p_block);
+  perform private.need(private.is_line(p_code, 4) and private.is_line(p_name, 60), 'p_code: up to 4 letters; p_name: up to 60.');
+  perform private.need(round(p_row_spacing_m, 2) between 0.5 and 30 and round(p_tree_spacing_m, 2) between 0.5 and 30,
+    'Spacings: 0.5 to 30 m.');
+  perform private.need(p_bearing_deg is null or round(p_bearing_deg, 2) between 0 and 359.99, 'p_bearing_deg: 0 to 359.99.');
+  perform private.need(p_tagged_end in ('low', 'high'), 'p_tagged_end: low or high.');
+
+  select no into v_other from public.blocks where orchard_id = p_orchard and code = btrim(p_code) and no <> p_block;
+  if found then return private.refuse(v_c, private.code('code_taken', jsonb_build_object('block', v_other))); end if;
+  update public.blocks set code = btrim(p_code), name = btrim(p_name), row_spacing_m = p_row_spacing_m,
+    tree_spacing_m = p_tree_spacing_m, bearing_deg = p_bearing_deg, tagged_end = p_tagged_end
+  where orchard_id = p_orchard and no = p_block;
+  return private.accept(v_c, 'block_changed', jsonb_build_object('block', p_block, 'sheet', private.write_tree_sheet(p_orchard)));
+end $function$;
+grant execute on function change_block(uuid,uuid,uuid,integer,text,text,numeric,numeric,numeric,text) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.change_keep_out(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid, p_keep_out_m numeric)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -1434,6 +1504,43 @@ begin
 end $function$;
 comment on function change_shift(uuid,uuid,uuid,uuid,date,timestamp with time zone,timestamp with time zone,text) is 'Day, hours and signal, all four; what is written for it (briefing, join links) stays.';
 grant execute on function change_shift(uuid,uuid,uuid,uuid,date,timestamp with time zone,timestamp with time zone,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.change_trees(p_orchard uuid, p_command uuid, p_person uuid, p_trees integer[], p_set jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_refused jsonb;
+begin
+  -- As text: in an object null would be lost, and here it says "not known".
+  v_c := private.begin_command('change_trees', p_orchard, p_command, p_person, 'manager',
+    jsonb_build_object('trees', p_trees, 'set', p_set::text));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.is_change_of_trees(p_orchard, p_set), 'p_set: species, cultivar, size, planted, heightCm, trunkMm, asksSaw, life.');
+  perform private.trees_or_fail(p_orchard, p_trees);
+  v_refused := private.cannot_be_changed(p_orchard, p_trees, p_set);
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  update public.trees t set
+    species = coalesce(p_set ->> 'species', t.species),
+    -- A cultivar is of one species.
+    cultivar_no = case
+      when p_set ? 'cultivar' then (p_set ->> 'cultivar')::integer
+      when coalesce(p_set ->> 'species', t.species) = t.species then t.cultivar_no end,
+    size_class = case when p_set ? 'size' then p_set ->> 'size' else t.size_class end,
+    planted_year = case when p_set ? 'planted' then (p_set ->> 'planted')::integer else t.planted_year end,
+    height_cm = case when p_set ? 'heightCm' then (p_set ->> 'heightCm')::integer else t.height_cm end,
+    trunk_cm = case when p_set ? 'trunkMm' then (p_set ->> 'trunkMm')::numeric / 10 else t.trunk_cm end,
+    asks_saw = coalesce((p_set ->> 'asksSaw')::boolean, t.asks_saw),
+    life = coalesce(p_set ->> 'life', t.life)
+  where t.orchard_id = p_orchard and t.no = any (p_trees);
+  return private.accept(v_c, 'trees_changed',
+    jsonb_build_object('sheet', private.write_tree_sheet(p_orchard), 'count', cardinality(p_trees)));
+end $function$;
+grant execute on function change_trees(uuid,uuid,uuid,integer[],jsonb) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.check_equipment(p_orchard uuid, p_command uuid, p_person uuid, p_failed_items text[])
  RETURNS jsonb
@@ -2433,6 +2540,46 @@ begin
 end $function$;
 grant execute on function leave(uuid,uuid,uuid,timestamp with time zone) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.leave_out_trees(p_orchard uuid, p_command uuid, p_person uuid, p_trees integer[], p_reason text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_round uuid;
+  v_refused jsonb;
+  v_done jsonb;
+  v_work jsonb;
+begin
+  v_c := private.begin_command('leave_out_trees', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('trees', p_trees, 'reason', p_reason));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_reason is null or private.is_line(p_reason, 300), 'p_reason: a line of up to 300 letters, or null.');
+  perform private.trees_or_fail(p_orchard, p_trees);
+  v_round := (private.work_round(p_orchard)).id;
+  if v_round is null then return private.refuse(v_c, private.code('no_round')); end if;
+
+  if p_reason is null then
+    return private.accept(v_c, 'trees_left_out', jsonb_build_object('work', private.bring_back(v_round, p_trees, v_c.at)));
+  end if;
+  v_refused := private.in_use(p_orchard, p_trees);
+  select jsonb_agg(tree_no order by tree_no) into v_done from public.tree_work
+  where round_id = v_round and tree_no = any (p_trees) and state = 'done';
+  if v_done is not null then v_refused := v_refused || private.code('trees_done', jsonb_build_object('trees', v_done)); end if;
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  delete from public.brush_hauled where round_id = v_round and tree_no = any (p_trees);
+  insert into public.tree_work (orchard_id, round_id, tree_no, state, note, left_out_by, changed_at)
+  select p_orchard, v_round, x, 'left_out', btrim(p_reason), v_c.by_person_id, v_c.at from unnest(p_trees) x
+  on conflict (round_id, tree_no) do update
+    set state = 'left_out', share = null, note = excluded.note, left_out_by = excluded.left_out_by, changed_at = excluded.changed_at;
+  select jsonb_agg(jsonb_build_array(x, 'left_out', null) order by x) into v_work from unnest(p_trees) x;
+  return private.accept(v_c, 'trees_left_out', jsonb_build_object('work', v_work));
+end $function$;
+grant execute on function leave_out_trees(uuid,uuid,uuid,integer[],text) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.leave_tree(p_orchard uuid, p_command uuid, p_person uuid, p_claim uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -2656,6 +2803,30 @@ begin
 end $function$;
 grant execute on function mend_tool(uuid,uuid,uuid,integer) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.move_tree(p_orchard uuid, p_command uuid, p_person uuid, p_tree integer, p_lat_e7 integer DEFAULT NULL::integer, p_lon_e7 integer DEFAULT NULL::integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_refused jsonb;
+begin
+  v_c := private.begin_command('move_tree', p_orchard, p_command, p_person, 'manager',
+    jsonb_build_object('tree', p_tree, 'lat', p_lat_e7, 'lon', p_lon_e7));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.tree_or_fail(p_orchard, p_tree);
+  perform private.need_position(p_lat_e7, p_lon_e7);
+  -- Somebody finds it by the map, and a keep-out would move over people whom nobody told.
+  v_refused := private.in_use(p_orchard, array[p_tree], array['arborist']);
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  update public.trees set lat_e7 = p_lat_e7, lon_e7 = p_lon_e7 where orchard_id = p_orchard and no = p_tree;
+  return private.accept(v_c, 'tree_moved', jsonb_build_object('tree', p_tree, 'sheet', private.write_tree_sheet(p_orchard)));
+end $function$;
+grant execute on function move_tree(uuid,uuid,uuid,integer,integer,integer) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.my_flags(p_orchard uuid, p_person uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -2749,6 +2920,52 @@ begin
 end $function$;
 comment on function notes_of_round(uuid) is 'For leads: [[tree, note]], the newest of each tree, of the same kinds as tree_notes.';
 grant execute on function notes_of_round(uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.number_trees(p_orchard uuid, p_command uuid, p_person uuid, p_block integer, p_numbers jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_trees integer[];
+  v_moves_rows boolean;
+  v_refused jsonb;
+  v_taken jsonb;
+begin
+  v_c := private.begin_command('number_trees', p_orchard, p_command, p_person, 'manager', jsonb_build_object(
+    'block', p_block, 'sha256', private.sha256_of(p_numbers::text)));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.block_or_fail(p_orchard, p_block);
+  perform private.need(jsonb_typeof(p_numbers) = 'array', 'p_numbers: a list of [tree, row, place].');
+  perform private.need((select bool_and(no is not null and row_no is not null and place is not null)
+    from private.numbers_said(p_numbers)), 'p_numbers: [tree, row, place], rows and places 1 to 9999.');
+  select array_agg(no) into v_trees from private.numbers_said(p_numbers);
+  perform private.trees_or_fail(p_orchard, v_trees);
+  perform private.need(not exists (select 1 from public.trees where orchard_id = p_orchard and no = any (v_trees)
+    and (block_no <> p_block or life = 'removed')), 'p_numbers: trees of this block that were not removed.');
+
+  v_refused := private.in_use(p_orchard, v_trees);
+  select jsonb_agg(distinct t.no order by t.no) into v_taken
+  from (select n.no, coalesce(s.row_no, n.row_no) as row_no, coalesce(s.place, n.place) as place, s.no is not null as is_said,
+      count(*) over (partition by coalesce(s.row_no, n.row_no), coalesce(s.place, n.place)) as alike
+    from public.trees n left join private.numbers_said(p_numbers) s on s.no = n.no
+    where n.orchard_id = p_orchard and n.block_no = p_block and n.life <> 'removed') t
+  where t.alike > 1 and t.is_said;
+  if v_taken is not null then v_refused := v_refused || private.code('places_taken', jsonb_build_object('trees', v_taken)); end if;
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  v_moves_rows := exists (select 1 from public.trees t join private.numbers_said(p_numbers) s on s.no = t.no
+    where t.orchard_id = p_orchard and t.row_no <> s.row_no);
+  -- Out of the way first: no two trees may ever share a place, not even while they exchange them.
+  update public.trees set row_no = row_no + 100000 where orchard_id = p_orchard and no = any (v_trees);
+  update public.trees t set row_no = s.row_no, place = s.place from private.numbers_said(p_numbers) s
+  where t.orchard_id = p_orchard and t.no = s.no;
+  return private.accept(v_c, 'trees_numbered', jsonb_build_object('block', p_block, 'sheet', private.write_tree_sheet(p_orchard),
+    'rows', case when v_moves_rows then private.forget_brush_ways(p_orchard, p_block) end));
+end $function$;
+grant execute on function number_trees(uuid,uuid,uuid,integer,jsonb) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.open_round(p_orchard uuid, p_command uuid, p_person uuid, p_kind text, p_season integer, p_species text[], p_from date, p_to date)
  RETURNS jsonb
@@ -3129,6 +3346,20 @@ begin
 end $function$;
 comment on function private.begin_read(uuid,uuid,text) is 'The reader, or 401 or 403. p_person: that person''s own login; null: any member. p_right: member or lead.';
 
+CREATE OR REPLACE FUNCTION private.block_or_fail(p_orchard uuid, p_block integer)
+ RETURNS blocks
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_block public.blocks;
+begin
+  select * into v_block from public.blocks where orchard_id = p_orchard and no = p_block;
+  if not found then perform private.fail(404, 'no_such_block', 'There is no block with this number.'); end if;
+  return v_block;
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.block_rows(p_blocks jsonb)
  RETURNS TABLE(index integer, said jsonb, code text, name text, row_spacing_m numeric, tree_spacing_m numeric, bearing_deg numeric, first_lat_e7 integer, first_lon_e7 integer, tagged_end text)
  LANGUAGE sql
@@ -3142,6 +3373,29 @@ AS $function$
     coalesce(r ->> 'taggedEnd', 'low')
   from jsonb_array_elements(p_blocks) with ordinality as x (r, n)
 $function$;
+
+CREATE OR REPLACE FUNCTION private.bring_back(p_round uuid, p_trees integer[], p_at timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_back integer[];
+begin
+  select array_agg(tree_no) into v_back from public.tree_work
+  where round_id = p_round and tree_no = any (p_trees) and state = 'left_out';
+  -- Begun before it was left out: somebody has been in it, and whoever comes next should know.
+  update public.tree_work w set state = 'begun', share = v.share, note = v.note, left_out_by = null, changed_at = p_at
+  from (
+    select distinct on (tree_no) tree_no, share, note from public.visits
+    where round_id = p_round and tree_no = any (v_back) and undone_at is null and result = 'begun'
+    order by tree_no, at desc) v
+  where w.round_id = p_round and w.tree_no = v.tree_no;
+  delete from public.tree_work where round_id = p_round and tree_no = any (v_back) and state = 'left_out';
+  return (
+    select jsonb_agg(jsonb_build_array(t, coalesce(w.state, 'unpruned'), w.share) order by t)
+    from unnest(v_back) t left join public.tree_work w on w.round_id = p_round and w.tree_no = t);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.bring_in_handed(p_c private.command, p_hand_in hand_ins, p_shift shifts, p_item jsonb)
  RETURNS jsonb
@@ -3241,6 +3495,41 @@ begin
     from public.calls c
     where c.orchard_id = p_reader.orchard_id and c.ended_at is null
       and (p_reader.is_lead or c.kind = 'lost_person' or c.person_id = any (p_reader.own))));
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.cannot_be_changed(p_orchard uuid, p_trees integer[], p_set jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_refused jsonb := '[]';
+  v_species text;
+  v_trees jsonb;
+begin
+  -- Nothing else closes a tree to work, or takes it away.
+  if coalesce(p_set ->> 'life', 'standing') <> 'standing' then
+    v_refused := private.in_use(p_orchard, p_trees,
+      case when p_set ->> 'life' = 'dead' then '{}'::text[] else array['disease', 'arborist'] end);
+  end if;
+  if p_set ? 'cultivar' then
+    select species into v_species from public.cultivars where orchard_id = p_orchard and no = (p_set ->> 'cultivar')::integer;
+    select jsonb_agg(no order by no) into v_trees from public.trees
+    where orchard_id = p_orchard and no = any (p_trees) and coalesce(p_set ->> 'species', species) <> v_species;
+    if v_trees is not null then
+      v_refused := v_refused || private.code('other_species', jsonb_build_object('species', v_species, 'trees', v_trees));
+    end if;
+  end if;
+  -- Back on its place: somebody else may have been planted there.
+  if coalesce(p_set ->> 'life', 'removed') <> 'removed' then
+    select jsonb_agg(distinct t.no order by t.no) into v_trees from public.trees t
+    join public.trees o on o.orchard_id = t.orchard_id and o.block_no = t.block_no and o.row_no = t.row_no and o.place = t.place
+      and o.no <> t.no and (o.life <> 'removed' or o.no = any (p_trees))
+    where t.orchard_id = p_orchard and t.no = any (p_trees) and t.life = 'removed';
+    if v_trees is not null then v_refused := v_refused || private.code('places_taken', jsonb_build_object('trees', v_trees)); end if;
+  end if;
+  return v_refused;
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.cannot_be_dealt(p_orchard uuid, p_round rounds, p_trees integer[])
@@ -3453,6 +3742,19 @@ begin
       where c.orchard_id = p_flag.orchard_id and c.ended_at is null and c.tree_no is null) near
     where (near.t).no = v_hazard.no or private.metres_apart(near.t, v_hazard) <= p_flag.keep_out_m);
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.clear_gap(p_gap trees)
+ RETURNS void
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  if p_gap.no is null then return; end if;
+  delete from public.trees where orchard_id = p_gap.orchard_id and no = p_gap.no;
+exception when foreign_key_violation then
+  update public.trees set life = 'removed' where orchard_id = p_gap.orchard_id and no = p_gap.no;
+end $function$;
+comment on function private.clear_gap(trees) is 'A new tree has a number of its own. A gap that once was a tree keeps its record as a removed one.';
 
 CREATE OR REPLACE FUNCTION private.close_off(p_c private.command, p_flag uuid, p_share integer DEFAULT NULL::integer)
  RETURNS jsonb
@@ -3785,6 +4087,20 @@ begin
     'undo_minutes', 10);
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.delete_block(p_orchard uuid, p_block integer)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  delete from public.trees where orchard_id = p_orchard and block_no = p_block;
+  delete from public.blocks where orchard_id = p_orchard and no = p_block;
+  return true;
+exception when foreign_key_violation then
+  return false;
+end $function$;
+comment on function private.delete_block(uuid,integer) is 'False, and nothing is done, when anything was ever recorded there: every record holds its tree or block by a foreign key.';
+
 CREATE OR REPLACE FUNCTION private.end_calls(p_c private.command, p_calls uuid[])
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -3981,6 +4297,23 @@ begin
     from public.flags f where f.orchard_id = p_reader.orchard_id and f.ended_at is null));
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.forget_brush_ways(p_orchard uuid, p_block integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_rows jsonb;
+begin
+  with forgotten as (
+    delete from public.brush_ways
+    where round_id = (private.work_round(p_orchard)).id and block_no = p_block returning row_no
+  )
+  select jsonb_agg(row_no order by row_no) into v_rows from forgotten;
+  return v_rows;
+end $function$;
+comment on function private.forget_brush_ways(uuid,integer) is 'Where the wood of a row goes is said by the row''s number; under new numbers it would be said of another.';
+
 CREATE OR REPLACE FUNCTION private.handed_things(p_work jsonb)
  RETURNS jsonb
  LANGUAGE sql
@@ -4171,6 +4504,32 @@ begin
 end $function$;
 comment on function private.house_rule_range(text) is 'Least and most, as lib/domain/safety/house-rules.ts. A limb may be thinner than usual for the arborist, never thicker.';
 
+CREATE OR REPLACE FUNCTION private.in_use(p_orchard uuid, p_trees integer[], p_flags text[] DEFAULT '{}'::text[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return private.trees_with(coalesce((
+    select jsonb_agg(jsonb_build_object('code', u.code, 'tree', u.tree_no)) from (
+      select 'trees_held' as code, c.tree_no from public.claims c
+      where c.orchard_id = p_orchard and c.tree_no = any (p_trees) and c.ended_at is null
+      union
+      -- A row of brush is held with all of its trees.
+      select 'rows_held', t.no from public.claims c
+      join public.trees t on t.orchard_id = c.orchard_id and t.block_no = c.block_no and t.row_no = c.row_no
+      where c.orchard_id = p_orchard and c.tree_no is null and c.ended_at is null and t.no = any (p_trees)
+      union
+      select 'trees_dealt', d.tree_no from public.deals d
+      where d.orchard_id = p_orchard and d.tree_no = any (p_trees) and d.ended_at is null
+      union
+      select 'trees_flagged', f.tree_no from public.flags f
+      where f.orchard_id = p_orchard and f.tree_no = any (p_trees) and f.ended_at is null and f.kind = any (p_flags)
+    ) u), '[]'));
+end $function$;
+comment on function private.in_use(uuid,integer[],text[]) is 'Of these trees those that somebody holds or is on the way to, and those with an open flag of these kinds; one refusal a code.';
+
 CREATE OR REPLACE FUNCTION private.insert_inventory(p_orchard uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb)
  RETURNS integer
  LANGUAGE plpgsql
@@ -4240,6 +4599,26 @@ AS $function$
 begin
   return exists (select 1 from public.claims where id = p_claim and kind = 'brush');
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.is_change_of_trees(p_orchard uuid, p_set jsonb)
+ RETURNS boolean
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select jsonb_typeof(p_set) = 'object' and p_set <> '{}' and bool_and(case key
+    when 'species' then jsonb_typeof(value) = 'string' and private.is_species(value #>> '{}')
+    when 'cultivar' then value = 'null' or exists (select 1 from public.cultivars
+      where orchard_id = p_orchard and no = private.whole_in(value, 1, 1000000))
+    when 'size' then value = 'null' or value #>> '{}' in ('young', 'small', 'medium', 'large')
+    when 'planted' then value = 'null' or private.whole_in(value, 1700, 2200) is not null
+    when 'heightCm' then value = 'null' or private.whole_in(value, 10, 5000) is not null
+    when 'trunkMm' then value = 'null' or private.whole_in(value, 1, 9999) is not null
+    when 'asksSaw' then jsonb_typeof(value) = 'boolean'
+    when 'life' then value #>> '{}' in ('standing', 'dead', 'removed', 'gap')
+    else false end)
+  from jsonb_each(p_set)
+$function$;
 
 CREATE OR REPLACE FUNCTION private.is_day(p_day date)
  RETURNS boolean
@@ -5189,6 +5568,16 @@ begin
   perform private.need((private.person_or_fail(p_orchard, p_guardian)).age_band = 'adult', 'A guardian is an adult.');
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.need_position(p_lat_e7 integer, p_lon_e7 integer)
+ RETURNS void
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.need((p_lat_e7 is null) = (p_lon_e7 is null) and coalesce(p_lat_e7 between -900000000 and 900000000, true)
+    and coalesce(p_lon_e7 between -1800000000 and 1800000000, true), 'p_lat_e7 and p_lon_e7: a position, or both null.');
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.next_channel(p_orchard uuid)
  RETURNS integer
  LANGUAGE sql
@@ -5289,6 +5678,16 @@ begin
   return case when jsonb_typeof(p_value) = 'number' then
     case when round(p_value::numeric, 2) between p_least and p_most then round(p_value::numeric, 2) end end;
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.numbers_said(p_numbers jsonb)
+ RETURNS TABLE(no integer, row_no integer, place integer)
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select private.whole_in(n -> 0, 1, 2000000000), private.whole_in(n -> 1, 1, 9999), private.whole_in(n -> 2, 1, 9999)
+  from jsonb_array_elements(p_numbers) n
+$function$;
 
 CREATE OR REPLACE FUNCTION private.on_break(p_shift uuid, p_person uuid)
  RETURNS boolean
@@ -6196,6 +6595,20 @@ begin
       from public.claims c where c.orchard_id = p_orchard and c.ended_at is null));
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.trees_or_fail(p_orchard uuid, p_trees integer[])
+ RETURNS void
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.need(cardinality(p_trees) between 1 and 20000
+    and cardinality(p_trees) = (select count(distinct x) from unnest(p_trees) x), 'p_trees: 1 to 20,000 different numbers.');
+  if (select count(*) from public.trees where orchard_id = p_orchard and no = any (p_trees)) <> cardinality(p_trees) then
+    perform private.fail(404, 'no_such_tree', 'There is no tree with one of these numbers.');
+  end if;
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.trees_with(p_refusals jsonb)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -6709,6 +7122,50 @@ end $function$;
 comment on function release_tree(uuid,uuid,uuid,integer,uuid,integer,text,timestamp with time zone,timestamp with time zone,integer) is 'p_share null: not begun, the tree is as it was before the claim.';
 grant execute on function release_tree(uuid,uuid,uuid,integer,uuid,integer,text,timestamp with time zone,timestamp with time zone,integer) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.remove_block(p_orchard uuid, p_command uuid, p_person uuid, p_block integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('remove_block', p_orchard, p_command, p_person, 'manager', jsonb_build_object('block', p_block));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.block_or_fail(p_orchard, p_block);
+  if not private.delete_block(p_orchard, p_block) then
+    return private.refuse(v_c, private.code('block_has_history', jsonb_build_object('block', p_block)));
+  end if;
+  return private.accept(v_c, 'block_removed', jsonb_build_object('block', p_block, 'sheet', private.write_tree_sheet(p_orchard)));
+end $function$;
+grant execute on function remove_block(uuid,uuid,uuid,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.remove_cultivar(p_orchard uuid, p_command uuid, p_person uuid, p_cultivar integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_trees jsonb;
+begin
+  v_c := private.begin_command('remove_cultivar', p_orchard, p_command, p_person, 'manager', jsonb_build_object('cultivar', p_cultivar));
+  if v_c.answer is not null then return v_c.answer; end if;
+  if not exists (select 1 from public.cultivars where orchard_id = p_orchard and no = p_cultivar) then
+    perform private.fail(404, 'no_such_cultivar', 'There is no cultivar with this number.');
+  end if;
+  select jsonb_agg(no order by no) into v_trees from public.trees where orchard_id = p_orchard and cultivar_no = p_cultivar;
+  if v_trees is not null then
+    return private.refuse(v_c, private.code('cultivar_in_use', jsonb_build_object('trees', v_trees)));
+  end if;
+  delete from public.cultivars where orchard_id = p_orchard and no = p_cultivar;
+  return private.accept(v_c, 'cultivar_removed',
+    jsonb_build_object('cultivar', p_cultivar, 'sheet', private.write_tree_sheet(p_orchard)));
+end $function$;
+grant execute on function remove_cultivar(uuid,uuid,uuid,integer) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.remove_person(p_orchard uuid, p_command uuid, p_person uuid, p_subject uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -7115,7 +7572,10 @@ begin
       where orchard_id = p_orchard and tree_no = p_tree and ended_at is null
       union all
       select 'mark', note, marked_at, marked_by from public.big_cut_marks
-      where orchard_id = p_orchard and tree_no = p_tree and round_id = v_round and ended_at is null) notes
+      where orchard_id = p_orchard and tree_no = p_tree and round_id = v_round and ended_at is null
+      union all
+      select 'left_out', note, changed_at, left_out_by from public.tree_work
+      where tree_no = p_tree and round_id = v_round and state = 'left_out' and left_out_by is not null) notes
     where note is not null
   );
 end $function$;
@@ -7277,6 +7737,44 @@ begin
   return private.accept(v_c, 'briefing_written', jsonb_build_object('shift', p_shift, 'version', v_version, 'change', v_change));
 end $function$;
 grant execute on function write_briefing(uuid,uuid,uuid,uuid,jsonb,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.write_cultivar(p_orchard uuid, p_command uuid, p_person uuid, p_cultivar integer DEFAULT NULL::integer, p_species text DEFAULT NULL::text, p_name text DEFAULT NULL::text, p_habit text DEFAULT 'unknown'::text, p_buds text DEFAULT 'unknown'::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_no integer := p_cultivar;
+  v_other integer;
+begin
+  v_c := private.begin_command('write_cultivar', p_orchard, p_command, p_person, 'manager', jsonb_build_object(
+    'cultivar', p_cultivar, 'species', p_species, 'name', p_name, 'habit', p_habit, 'buds', p_buds));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.is_species(p_species) and private.is_line(p_name, 60), 'p_species and p_name, up to 60 letters.');
+  perform private.need(p_habit in ('spur', 'shoot', 'both', 'unknown'), 'p_habit: not known.');
+  perform private.need(p_buds in ('base', 'middle', 'tip', 'unknown'), 'p_buds: not known.');
+  -- The species of a cultivar is what its trees are: that cannot be written over.
+  if p_cultivar is not null and not exists (
+    select 1 from public.cultivars where orchard_id = p_orchard and no = p_cultivar and species = p_species)
+  then perform private.fail(404, 'no_such_cultivar', 'There is no such cultivar of this species.'); end if;
+
+  select no into v_other from public.cultivars
+  where orchard_id = p_orchard and species = p_species and name = btrim(p_name) and no is distinct from p_cultivar;
+  if found then return private.refuse(v_c, private.code('cultivar_known', jsonb_build_object('cultivar', v_other))); end if;
+  if p_cultivar is null then
+    select coalesce(max(no), 0) + 1 into v_no from public.cultivars where orchard_id = p_orchard;
+    insert into public.cultivars (orchard_id, no, species, name, habit, buds)
+    values (p_orchard, v_no, p_species, btrim(p_name), p_habit, p_buds);
+  else
+    update public.cultivars set name = btrim(p_name), habit = p_habit, buds = p_buds
+    where orchard_id = p_orchard and no = p_cultivar;
+  end if;
+  return private.accept(v_c, 'cultivar_written',
+    jsonb_build_object('cultivar', v_no, 'sheet', private.write_tree_sheet(p_orchard)));
+end $function$;
+grant execute on function write_cultivar(uuid,uuid,uuid,integer,text,text,text,text) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.write_incident(p_orchard uuid, p_command uuid, p_person uuid, p_kind text, p_tree integer DEFAULT NULL::integer, p_note text DEFAULT NULL::text, p_at timestamp with time zone DEFAULT NULL::timestamp with time zone, p_call uuid DEFAULT NULL::uuid)
  RETURNS jsonb

@@ -167,7 +167,7 @@ export type MyFlag = shape.Out<typeof myFlags>[number]
 
 export const notes = shape.array(
   shape.object({
-    kind: shape.oneOf(['begun', 'flag', 'mark']),
+    kind: shape.oneOf(['begun', 'flag', 'mark', 'left_out']),
     note: text,
     at: instant,
     personId: id,

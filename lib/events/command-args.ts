@@ -4,6 +4,7 @@ import * as shape from '@/lib/util/shape'
 
 import { argsAfterPruning } from './args-after-pruning'
 import { argsOfInventory } from './args-of-inventory'
+import { argsOfGround } from './args-of-ground'
 import {
   briefingChange,
   callKind,
@@ -159,6 +160,7 @@ export const commandArgs = {
   clean_tool: shape.object({ tools: shape.array(number) }),
 
   ...argsOfInventory,
+  ...argsOfGround,
   deal_trees: shape.object({ trees: shape.array(number), to: shape.array(id) }),
   take_back: shape.object({ trees: shape.array(number) }),
   mark_big_cuts: shape.object({ tree: number, note }),

@@ -9,7 +9,6 @@ const changed = shape.partial(orchard)
 
 export const orchardFolds: Folds = {
   orchard_created: onlyChanges,
-  trees_brought_in: onlyChanges,
   orchard_changed: when(changed, (state, { houseRules, ...facts }): Folded => {
     const rules = houseRules ?? state.orchard.houseRules
     // Consents count for the text in force only, and the referee has the list.

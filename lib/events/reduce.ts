@@ -21,9 +21,11 @@ import { shiftFolds } from './shift'
 import type { State } from './state'
 import { stopFolds } from './stops'
 import { toolFolds } from './tools'
+import { treeFolds } from './trees'
 
 const folds: Folds = {
   ...orchardFolds,
+  ...treeFolds,
   ...peopleFolds,
   ...shiftFolds,
   ...briefingFolds,

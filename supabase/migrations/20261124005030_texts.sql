@@ -124,7 +124,10 @@ begin
       where orchard_id = p_orchard and tree_no = p_tree and ended_at is null
       union all
       select 'mark', note, marked_at, marked_by from public.big_cut_marks
-      where orchard_id = p_orchard and tree_no = p_tree and round_id = v_round and ended_at is null) notes
+      where orchard_id = p_orchard and tree_no = p_tree and round_id = v_round and ended_at is null
+      union all
+      select 'left_out', note, changed_at, left_out_by from public.tree_work
+      where tree_no = p_tree and round_id = v_round and state = 'left_out' and left_out_by is not null) notes
     where note is not null
   );
 end $$;

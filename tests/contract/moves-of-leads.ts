@@ -114,6 +114,10 @@ export const movesOfLeads: Moves = {
     trees: [...new Set([aTree(draw), aTree(draw), aTree(draw)])],
     to: [...new Set([anybody(state, draw), anybody(state, draw)])],
   }),
+  leave_out_trees: ({ draw }) => ({
+    trees: [...new Set([aTree(draw), aTree(draw)])],
+    reason: draw.of(['Wet ground', null]),
+  }),
   take_back: ({ draw }) => ({ trees: [aTree(draw), aTree(draw)] }),
   unmark_big_cuts: ({ draw }) => ({ tree: aTree(draw) }),
   end_claim: ({ state, draw }) =>

@@ -7,12 +7,14 @@ import { always, inShift, nothing, onceThereIs, onlyPlanned, type Use } from './
 import { doorsAfterPruning } from './doors-after-pruning'
 import { doorsOfCalls } from './doors-of-calls'
 import { doorsOfFlags } from './doors-of-flags'
+import { doorsOfGround } from './doors-of-ground'
 import { doorsOfPaper } from './doors-of-paper'
 import { doorsOfPeople } from './doors-of-people'
 import { plainJpeg, sha256 } from './scene'
 
 export const doors: Record<string, Use[]> = {
   ...doorsAfterPruning,
+  ...doorsOfGround,
   ...doorsOfPaper,
   ...doorsOfPeople,
   create_orchard: [

@@ -145,15 +145,21 @@ async function commandId(answer: Promise<Answer>): Promise<string> {
 
 async function plant(database: TestDatabase, scene: Scene): Promise<void> {
   await actor(database, scene)('manager', 'bring_in_trees', {
-    p_blocks: [{ code: 'A', name: 'Upper', rowSpacingM: 5, treeSpacingM: 4 }],
-    p_cultivars: [],
-    p_trees: Array.from({ length: 40 }, (_, i) => ({
-      block: 'A',
-      row: 1 + Math.floor(i / 10),
-      place: 1 + (i % 10),
-      species: 'apple',
-      heightCm: 240,
-    })),
+    p_blocks: [
+      { code: 'A', name: 'Upper', rowSpacingM: 5, treeSpacingM: 4 },
+      { code: 'Z', name: 'Laid out by mistake', rowSpacingM: 5, treeSpacingM: 4 },
+    ],
+    p_cultivars: [{ species: 'pear', name: 'Nobody has it' }],
+    p_trees: [
+      ...Array.from({ length: 40 }, (_, i) => ({
+        block: 'A',
+        row: 1 + Math.floor(i / 10),
+        place: 1 + (i % 10),
+        species: 'apple',
+        heightCm: 240,
+      })),
+      { block: 'Z', row: 1, place: 1, species: 'apple' },
+    ],
   })
 }
 

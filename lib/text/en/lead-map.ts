@@ -80,7 +80,7 @@ export const leadMap = {
   flaggedBy: (name: string, time: string) => `${name}, ${time}`,
   keepOut: (distance: string) => `Keep out: ${distance}`,
   notes: 'Written down',
-  noteKinds: { begun: 'Left to do', flag: 'Flag', mark: 'Big cuts' },
+  noteKinds: { begun: 'Left to do', flag: 'Flag', mark: 'Big cuts', left_out: 'Not this round' },
   noNotes: 'Nothing is written down for this tree.',
 
   mark: 'Mark the big cuts',

@@ -1,6 +1,7 @@
 /** Why the referee said no. Begins with what happened, ends with the way on. */
 
 import type { RefusalDetail } from '../refusal'
+import { groundRefusals } from './ground-refusals'
 
 type Detail = RefusalDetail
 
@@ -162,6 +163,8 @@ export const refusals = {
   shift_cancelled: (_: Detail) => 'This shift was called off. Plan a new one.',
   rows_wrong: (_: Detail) =>
     'Some rows are wrong. Nothing was brought in; mend them and try again.',
+
+  ...groundRefusals,
 
   // from paper
   not_in_shift: (_: Detail) => 'No shift was on at this time. Look at the day and the hour again.',

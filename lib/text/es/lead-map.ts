@@ -79,7 +79,12 @@ export const leadMap: typeof en = {
   flaggedBy: (name, time) => `${name}, a las ${time}`,
   keepOut: (distance) => `No acercarse: ${distance}`,
   notes: 'Anotado',
-  noteKinds: { begun: 'Falta por hacer', flag: 'Aviso', mark: 'Cortes grandes' },
+  noteKinds: {
+    begun: 'Falta por hacer',
+    flag: 'Aviso',
+    mark: 'Cortes grandes',
+    left_out: 'No en esta ronda',
+  },
   noNotes: 'No hay nada anotado de este árbol.',
 
   mark: 'Marcar los cortes grandes',

@@ -1,4 +1,5 @@
 import type { refusals as en } from '../en/refusals'
+import { groundRefusals } from './ground-refusals'
 
 export const refusals: typeof en = {
   shift_not_open: () => 'El turno no está abierto. Lo abre tu jefe de cuadrilla.',
@@ -146,6 +147,8 @@ export const refusals: typeof en = {
   shift_closed: () => 'Este turno está cerrado. Prevé uno nuevo.',
   shift_cancelled: () => 'Este turno se canceló. Prevé uno nuevo.',
   rows_wrong: () => 'Hay filas mal. No se trajo nada; corrígelas e intenta otra vez.',
+
+  ...groundRefusals,
 
   not_in_shift: () => 'A esa hora no había turno. Mira otra vez el día y la hora.',
   already_entered: ({ tree, whose }) =>
