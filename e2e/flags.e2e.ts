@@ -1,3 +1,4 @@
+import { watchHand } from './support/hand'
 import { photoFile } from './support/photo'
 import { expect, routes, test } from './support/test'
 
@@ -19,7 +20,7 @@ test('a hazard: the neighbour comes out, the lead refers it, the manager clears 
   // Ann sees a hanging limb and takes a photo.
   await ann.goto(routes.flagTree(2))
   await ann.getByRole('radio', { name: 'Looks dangerous' }).check({ force: true })
-  await ann.getByRole('radio', { name: 'Broken limb hanging' }).check({ force: true })
+  await ann.getByRole('checkbox', { name: 'Broken limb hanging' }).check({ force: true })
   const chooser = ann.waitForEvent('filechooser')
   await ann.getByRole('button', { name: 'Add a photo' }).tap()
   await (await chooser).setFiles(await photoFile(ann, 800, 600))
@@ -70,6 +71,57 @@ test('a hazard: the neighbour comes out, the lead refers it, the manager clears 
   await expect(ann.getByText(/^The arborist has been, .* open again\.$/)).toBeVisible()
   await ann.goto(routes.tree(2))
   await expect(ann.getByRole('link', { name: 'Claim this tree' })).toBeVisible()
+})
+
+test('a hazard in five taps from the tree in hand, and the arborist reads why', async ({
+  orchard,
+  asPerson,
+}) => {
+  await orchard.must('Ann', 'claim_tree', { tree: 2 })
+  const ann = await asPerson('Ann')
+  await ann.goto(routes.tree(2))
+  await expect(ann.getByRole('link', { name: 'Flag', exact: true })).toBeVisible()
+  const hand = await watchHand(ann)
+
+  await ann.getByRole('link', { name: 'Flag', exact: true }).tap()
+  await ann.getByText('Looks dangerous').tap()
+  await ann.getByText('Power line close').tap()
+  await ann.getByText('Crack in trunk or fork').tap()
+  await ann.getByRole('button', { name: 'Flag and close this tree' }).tap()
+  await expect(ann.getByRole('heading', { name: 'A 1·2 is closed.' })).toBeVisible()
+  expect((await hand()).taps).toBeLessThanOrEqual(5)
+
+  const lee = await asPerson('Lee', { device: 'tablet' })
+  await lee.goto(routes.flags())
+  const card = lee.getByRole('article', { name: 'A 1·2: Power line close' })
+  await expect(card.getByText('Crack in trunk or fork')).toBeVisible()
+  await card.getByRole('link', { name: 'Referral sheet' }).tap()
+  await lee.emulateMedia({ media: 'print' })
+  const sheet = lee.getByRole('article')
+  await expect(sheet).toContainText('Crack in trunk or fork')
+  await expect(sheet).toContainText('29 CFR 1910.269(x) (read in the source)')
+})
+
+test('a limb that looks thick: ours by the rules, who decides, and flagged all the same', async ({
+  asPerson,
+}) => {
+  const ann = await asPerson('Ann')
+  await ann.goto(routes.flagTree(2, 'limb'))
+  await expect(ann.getByText('Until all is answered it is the arborist’s.')).toBeVisible()
+
+  for (const answer of ['Up to 10 cm', 'On the ground'])
+    await ann.getByText(answer, { exact: true }).tap()
+  await ann.getByText('None of these').tap()
+  await ann.getByText('None of these').last().tap()
+
+  await expect(ann.getByText('By the rules it is ours.')).toBeVisible()
+  await expect(ann.getByText('Lee decides.')).toBeVisible()
+  await ann.getByRole('textbox', { name: /^Measured\?/ }).fill('-3')
+  await expect(ann.getByText('Write a number from 0.5 cm to 200 cm.')).toBeVisible()
+  await ann.getByRole('textbox', { name: /^Measured\?/ }).fill('12')
+  await expect(ann.getByText('Limb too thick: 12 cm, limit 10 cm')).toBeVisible()
+  await ann.getByRole('button', { name: 'Flag and close this tree' }).tap()
+  await expect(ann.getByRole('heading', { name: 'A 1·2 is closed.' })).toBeVisible()
 })
 
 test('a disease: suspected, confirmed as the lead saw it, and another withdrawn with its reason', async ({

@@ -10,6 +10,7 @@ import { Mark } from '../ui/Mark'
 import { Tag } from '../ui/Tag'
 import { FlagActs } from './FlagActs'
 import { FlagPhoto } from './FlagPhoto'
+import { FlagReasons } from './FlagReasons'
 import { InsideList } from './InsideList'
 
 type FlagCardProps = {
@@ -64,6 +65,7 @@ export function FlagCard({ flag, details, isNext }: FlagCardProps) {
         </div>
       )}
       <Written id={flag.id} details={details} />
+      <FlagReasons reasons={flag.reasons} limb={flag.limb} />
       <InsideList flag={flag} />
       <FlagActs flag={flag} tag={tag} isNext={isNext} />
     </article>

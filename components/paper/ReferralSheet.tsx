@@ -2,6 +2,7 @@
 
 import type { ReactNode } from 'react'
 
+import type { ReferReason } from '@/lib/events/state'
 import { useFlagDetails, useSelect } from '@/lib/hooks'
 import { useFlagWords } from '../crew/use-flag-words'
 import { useLeadWords } from '../crew/use-lead-words'
@@ -9,6 +10,7 @@ import { inDegrees } from '../day/where-we-are'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { useNameOf } from '../sync/use-refusal-words'
+import { useLimbWords, useReasonWords, useSourceWords } from '../tree/reason-words'
 import { kindWords } from '../tree/tree-words'
 import { type TreeFacts, useTree } from '../tree/use-tree'
 import { ArboristLines } from './ArboristLines'
@@ -51,6 +53,7 @@ export function ReferralSheet({ flag: id }: { flag: string }) {
           </div>
         </div>
       </div>
+      {flag.reasons && flag.reasons.length > 0 && <Sources reasons={flag.reasons} />}
       <p className="decides">{referral.decides}</p>
       <ArboristLines />
     </article>
@@ -89,10 +92,11 @@ function Place({ facts: { tree, block, cultivar } }: { facts: TreeFacts }) {
 }
 
 function Seen({ id }: { id: string }) {
-  const { flag: text } = useWords()
+  const { flag: text, ours } = useWords()
   const { referral } = useLeadWords()
   const format = useFormat()
   const nameOf = useNameOf()
+  const limbWords = useLimbWords()
   const flagWords = useFlagWords()
   const flag = useSelect((view) => view.state?.flags[id] ?? null)
   const details = useFlagDetails([id])
@@ -101,12 +105,19 @@ function Seen({ id }: { id: string }) {
   const read = details.state === 'read' ? details.value[id] : undefined
   const places: Record<string, string> = text.places
   const at = new Date(flag.raisedAt)
+  const limb = limbWords(flag.limb)
   return (
     <>
       <Line term={referral.seen}>
         <b>{sign}</b>
       </Line>
       {read?.part && <Line term={referral.at}>{places[read.part] ?? read.part}</Line>}
+      {limb !== null && <Line term={ours.limb}>{limb}</Line>}
+      {flag.reasons && (
+        <Line term={ours.why}>
+          <Why reasons={flag.reasons} />
+        </Line>
+      )}
       <Line term={referral.howBad}>{severity}</Line>
       <Line term={referral.keepOut}>
         {flag.keepOutM ? referral.keepOutOf(format.keepAway(flag.keepOutM)) : referral.noKeepOut}
@@ -120,6 +131,29 @@ function Seen({ id }: { id: string }) {
       )}
       {details.state === 'failed' && <Line term={referral.note}>{referral.notRead}</Line>}
     </>
+  )
+}
+
+/** Each reason on its own line. */
+function Why({ reasons }: { reasons: readonly ReferReason[] }) {
+  const { ours } = useWords()
+  const wordsOf = useReasonWords()
+  if (reasons.length === 0) return ours.foundNothing
+  return wordsOf(reasons).map((line) => (
+    <span key={line} className="reason">
+      {line}
+    </span>
+  ))
+}
+
+/** In small print, where the rules behind the reasons come from. */
+function Sources({ reasons }: { reasons: readonly ReferReason[] }) {
+  const { ours } = useWords()
+  const sourcesOf = useSourceWords()
+  return (
+    <p className="sources">
+      {ours.sources}: {sourcesOf(reasons).join('; ')}.
+    </p>
   )
 }
 

@@ -5,7 +5,7 @@ import type { Accepted, Refusal } from '@/lib/events/answer'
 import type { ArgsOf } from '@/lib/events/commands'
 import type { Sent } from '@/lib/hooks'
 import { instantAt } from '../shift/orchard-time'
-import { emptyFlag, flagArgs } from '../tree/flag-draft'
+import { diseaseArgs, hazardArgs } from '../tree/flag-draft'
 import { diseaseSigns, hazardSigns } from '../tree/flag-words'
 import { clockTyped, shareTyped, treeTyped } from './read-typed'
 
@@ -136,14 +136,9 @@ const readers: Record<EntrySort, (typed: Typed, reading: Reading) => Entered | n
     if (tree === null || at === null || (!disease && !hazard)) return null
     // A flag is dated when it comes in; when it was seen stands in its note.
     const note = [clockTyped(typed.at), typed.note.trim()].filter(Boolean).join(' · ')
-    const draft = {
-      ...emptyFlag,
-      kind: disease ? ('disease' as const) : ('arborist' as const),
-      disease: disease ?? null,
-      hazard: hazard ?? null,
-      note,
-    }
-    const args = flagArgs(tree.no, draft, null)
+    const args = hazard
+      ? hazardArgs(tree.no, hazard, note || null)
+      : diseaseArgs(tree.no, { disease, severity: 'low', place: null, note })
     return args && { name: 'flag_tree', args, person: typed.person, at }
   },
 }

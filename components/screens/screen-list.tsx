@@ -87,7 +87,9 @@ export const screens: Record<ScreenName, Screen> = {
     gate: 'crew',
     load: async () => {
       const { FlagScreen } = await import('../tree/FlagScreen')
-      return ({ id }) => <FlagScreen no={treeNumber(id)} />
+      return ({ id, query }) => (
+        <FlagScreen no={treeNumber(id)} isAboutLimb={query.get('about') === 'limb'} />
+      )
     },
   },
   // when something is wrong

@@ -1,7 +1,7 @@
 'use client'
 
 import { useState } from 'react'
-
+import { houseRuleOf } from '@/lib/domain/safety/house-rules'
 import { type Draft, myTree, useSelect, useSend } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { faultSentence } from '@/lib/text/fault'
@@ -11,6 +11,7 @@ import { Tag } from '../ui/Tag'
 import { Why } from '../ui/Why'
 import { CloseLink } from './CloseLink'
 import { DiseaseQuestions } from './DiseaseQuestions'
+import { decisionOf } from './danger-draft'
 import { FlagExtras } from './FlagExtras'
 import { FlagStep, FlagWhy } from './FlagStep'
 import { type FlagDraft, flagArgs } from './flag-draft'
@@ -41,7 +42,16 @@ export function FlagForm({ facts, draft, onRaised }: FlagFormProps) {
   const [fault, setFault] = useState<string | null>(null)
   const flag = draft.value
   const share = isMine ? shareAfter(stepsDone, card.steps.length) : null
-  const args = flagArgs(tree.no, flag, share)
+  const rules = useSelect((view) => view.state?.orchard.houseRules ?? {})
+  const units = useSelect((view) => view.state?.orchard.units ?? 'metric')
+  const here = {
+    units,
+    share,
+    heightCm: tree.heightCm,
+    limbCm: houseRuleOf(rules, 'limb_cm'),
+    houseM: houseRuleOf(rules, 'keep_out_m'),
+  }
+  const args = flagArgs(tree.no, flag, here)
   const change = (part: Partial<FlagDraft>) => draft.write({ ...flag, ...part })
 
   async function raise(): Promise<void> {
@@ -75,7 +85,9 @@ export function FlagForm({ facts, draft, onRaised }: FlagFormProps) {
     >
       <KindQuestion kind={flag.kind} onChange={(kind) => change({ kind })} />
       {flag.kind === 'disease' && <DiseaseQuestions flag={flag} onChange={change} />}
-      {flag.kind === 'arborist' && <HazardQuestion flag={flag} onChange={change} />}
+      {flag.kind === 'arborist' && (
+        <HazardQuestion flag={flag} decision={decisionOf(flag.danger, here)} onChange={change} />
+      )}
       {flag.kind !== null && (
         <FlagExtras
           flag={flag}

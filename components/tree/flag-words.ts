@@ -1,20 +1,13 @@
 /** What a sign is called; a code of a newer app is shown as it is. */
 
+import { type SeenSign, seenSigns } from '@/lib/domain/safety/five-questions'
 import type { Messages } from '@/lib/text/messages'
 
 export const diseaseSigns = ['gum', 'canker', 'dead_twigs', 'spots', 'other'] as const
 export type DiseaseSign = (typeof diseaseSigns)[number]
 
-export const hazardSigns = [
-  'hanging_limb',
-  'crack',
-  'power_line',
-  'too_high_or_thick',
-  'leaning',
-  'nest',
-  'other',
-] as const
-export type HazardSign = (typeof hazardSigns)[number]
+export type HazardSign = SeenSign
+export const hazardSigns = seenSigns
 
 export const flagPlaces = ['trunk', 'fork', 'limb', 'branch', 'shoots', 'roots'] as const
 export type FlagPlace = (typeof flagPlaces)[number]

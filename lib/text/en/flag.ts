@@ -18,7 +18,7 @@ export const flag = {
     hanging_limb: 'Broken limb hanging',
     crack: 'Crack in trunk or fork',
     power_line: 'Power line close',
-    too_high_or_thick: 'Too high or too thick',
+    too_high_or_thick: 'High or thick limb',
     leaning: 'Leans, roots lifting',
     nest: 'Bees or wasps',
     other: 'Something else, or not sure',

@@ -10,6 +10,7 @@ import { findTree } from './find-tree'
 import { flag } from './flag'
 import { lookedOver } from './looked-over'
 import { nextTree } from './next-tree'
+import { ours } from './ours'
 import { refusals } from './refusals'
 import { species } from './species'
 import { tools } from './tools'
@@ -31,6 +32,7 @@ export const work = {
   lookedOver,
   tree,
   flag,
+  ours,
   breakLeave,
   device,
   unsent,

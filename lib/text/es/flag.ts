@@ -18,7 +18,7 @@ export const flag: typeof en = {
     hanging_limb: 'Rama rota que cuelga',
     crack: 'Grieta en tronco u horqueta',
     power_line: 'Línea eléctrica cerca',
-    too_high_or_thick: 'Demasiado alta o gruesa',
+    too_high_or_thick: 'Rama alta o gruesa',
     leaning: 'Se inclina, raíces levantadas',
     nest: 'Abejas o avispas',
     other: 'Otra cosa, o no lo sé',

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 
 import { asksForTwo, claimArgs, firstWish, isSaid } from '@/components/tree/claim-wish'
-import { emptyFlag, flagArgs } from '@/components/tree/flag-draft'
+import { type DangerDraft, decisionOf, noDanger } from '@/components/tree/danger-draft'
+import { emptyFlag, type FlagDraft, flagArgs } from '@/components/tree/flag-draft'
 import { reasonsNone } from '@/components/tree/reasons-none'
 import { shareAfter } from '@/components/tree/share-after'
 import { commandOf } from '@/lib/events/commands'
@@ -53,9 +54,17 @@ describe('the claim', () => {
 })
 
 describe('a flag', () => {
+  const here = { share: 40, limbCm: 10, houseM: 10, heightCm: 900, units: 'metric' } as const
+  const hazard = (danger: Partial<DangerDraft>): FlagDraft => ({
+    ...emptyFlag,
+    kind: 'arborist',
+    danger: { ...noDanger, ...danger },
+  })
+
   test('is not sent before what one sees is chosen', () => {
-    expect(flagArgs(7, emptyFlag, null)).toBeNull()
-    expect(flagArgs(7, { ...emptyFlag, kind: 'disease', hazard: 'crack' }, null)).toBeNull()
+    expect(flagArgs(7, emptyFlag, here)).toBeNull()
+    expect(flagArgs(7, { ...hazard({ seen: ['crack'] }), kind: 'disease' }, here)).toBeNull()
+    expect(flagArgs(7, hazard({ thickness: 'thick' }), here)).toBeNull()
   })
 
   test('for disease says the sign, how bad and where, and never ends work', () => {
@@ -67,7 +76,7 @@ describe('a flag', () => {
       note: '  ',
     } as const
 
-    expect(flagArgs(7, draft, 40)).toEqual({
+    expect(flagArgs(7, draft, here)).toEqual({
       tree: 7,
       kind: 'disease',
       sign: 'gum',
@@ -82,12 +91,75 @@ describe('a flag', () => {
     ['power_line', 'danger_now'],
     ['nest', 'high'],
     ['other', 'high'],
-  ] as const)('for %s is %s', (hazard, severity) => {
-    const args = flagArgs(7, { ...emptyFlag, kind: 'arborist', hazard }, 40)
+  ] as const)('for %s alone is %s, with its reason', (sign, severity) => {
+    const args = flagArgs(7, hazard({ seen: [sign] }), here)
 
-    expect(args).toMatchObject({ kind: 'arborist', sign: hazard, severity, share: 40 })
+    expect(args).toMatchObject({ kind: 'arborist', sign, severity, share: 40, keepOutM: null })
+    expect(args?.reasons).toMatchObject([{ seen: true }])
     expect(args && commandOf('flag_tree', args, whose).args.share).toBe(40)
   })
+
+  test('of a limb says what was measured, in centimetres whatever was typed', () => {
+    const inInches = hazard({ seen: ['too_high_or_thick'], limb: '5,5', bearingDeg: 90 })
+
+    expect(flagArgs(7, { ...inInches, place: 'limb' }, { ...here, units: 'us' })).toMatchObject({
+      sign: 'too_high_or_thick',
+      part: 'limb',
+      limb: { cm: 13.97, bearingDeg: 90 },
+      reasons: [{ code: 'limb_thick', seen: true, value: 13.97, limit: 10 }],
+    })
+  })
+
+  test('of a limb that the rules leave to us is taken all the same', () => {
+    const small = hazard({
+      seen: ['too_high_or_thick'],
+      thickness: 'thin',
+      height: 'ground',
+      trunk: [],
+      under: [],
+    })
+
+    expect(decisionOf(small.danger, here).outcome).toBe('ours')
+    expect(flagArgs(7, small, here)).toMatchObject({ kind: 'arborist', reasons: [] })
+  })
+
+  test('a thickness that cannot be counts as not measured', () => {
+    const wrong = hazard({ seen: ['too_high_or_thick'], limb: '-4' })
+
+    expect(flagArgs(7, wrong, here)?.limb).toBeNull()
+    expect(decisionOf(wrong.danger, here).reasons[0]).toMatchObject({
+      code: 'limb_thick',
+      seen: false,
+    })
+  })
+
+  test('closes more ground where a tall tree may fall', () => {
+    // Common practice: one and a half times its length.
+    expect(flagArgs(7, hazard({ seen: ['crack'] }), here)?.keepOutM).toBe(13.5)
+  })
+})
+
+describe('a lead who knows the line', () => {
+  const line = { kv: '230', toTree: '12', ladder: '3', tool: '2', branch: '4' }
+  const circumstances = { limbCm: 10, units: 'metric' } as const
+  const reasonsFor = (typed: Partial<typeof line>) =>
+    decisionOf(
+      { ...noDanger, seen: ['power_line'], line: { ...line, ...typed } },
+      circumstances
+    ).reasons.filter(({ code }) => code === 'line_near')
+
+  test('has the ladder and the tool, or the branch, taken from the distance', () => {
+    expect(reasonsFor({})).toEqual([])
+    // 29 CFR 1910.269(x): 16 ft at 230 kV.
+    expect(reasonsFor({ toTree: '9' })).toMatchObject([{ seen: true, value: 4, limit: 4.8768 }])
+  })
+
+  test.each([{ kv: '' }, { toTree: '' }, { branch: '' }, { tool: 'x' }])(
+    'and leaves something out (%j): the arborist’s',
+    (typed) => {
+      expect(reasonsFor(typed)).toHaveLength(1)
+    }
+  )
 })
 
 test.each([
