@@ -1132,7 +1132,9 @@ declare
 begin
   v_c := private.begin_command('admit_person', p_orchard, p_command, p_person, 'lead', jsonb_build_object('subject', p_subject));
   if v_c.answer is not null then return v_c.answer; end if;
-  perform private.person_or_fail(p_orchard, p_subject);
+  if not private.may_give(v_c.by_person_id, (private.person_or_fail(p_orchard, p_subject)).role) then
+    return private.refuse(v_c, private.code('not_yours_to_give'));
+  end if;
 
   update public.people set admitted_at = coalesce(admitted_at, v_c.at) where id = p_subject;
   return private.accept(v_c, 'person_admitted', jsonb_build_object('person', p_subject));
@@ -1236,6 +1238,97 @@ begin
   return private.accept(v_c, 'person_arrived', '{}');
 end $function$;
 grant execute on function arrive(uuid,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.audit_trail(p_orchard uuid, p_before bigint DEFAULT NULL::bigint, p_about uuid DEFAULT NULL::uuid, p_tree integer DEFAULT NULL::integer, p_kinds text[] DEFAULT NULL::text[], p_day date DEFAULT NULL::date)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_things text[];
+  v_from timestamptz;
+  v_to timestamptz;
+  v_page jsonb;
+begin
+  perform private.begin_read(p_orchard, null, 'manager');
+  perform private.need(p_kinds is null or private.are_codes(p_kinds, 200), 'p_kinds: kinds of events.');
+  perform private.need(p_day is null or private.is_day(p_day), 'p_day: a day.');
+  if p_tree is not null then v_things := private.things_of_tree(p_orchard, p_tree); end if;
+  select p_day::timestamp at time zone time_zone, (p_day + 1)::timestamp at time zone time_zone into v_from, v_to
+  from public.orchards where id = p_orchard;
+
+  select coalesce(jsonb_agg(jsonb_build_object('n', e.n, 'at', private.instant(e.at), 'commandId', e.command_id,
+    'personId', e.person_id, 'byPersonId', e.by_person_id, 'kind', e.kind, 'body', e.body, 'leadBody', e.lead_body)
+    order by e.n desc), '[]') into v_page
+  from (
+    select * from public.events e
+    where e.orchard_id = p_orchard and (p_before is null or e.n < p_before)
+      and (p_day is null or e.at >= v_from and e.at < v_to)
+      and (p_kinds is null or e.kind = any (p_kinds))
+      and (p_about is null or private.is_about_person(e, p_about))
+      and (p_tree is null or private.is_about_tree(e, p_tree, v_things))
+    order by e.n desc limit 100) e;
+  return jsonb_build_object(
+    'events', v_page,
+    'names', private.names_of(p_orchard, array(
+      select distinct each_id[1]::uuid
+      from regexp_matches(v_page::text, '[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}', 'g') each_id)),
+    -- What events name by id and only the past knows.
+    'claims', (
+      select coalesce(jsonb_object_agg(id, tree_no), '{}') from public.claims
+      where orchard_id = p_orchard and tree_no is not null and id::text in (select x -> 'body' ->> 'claim' from jsonb_array_elements(v_page) x)),
+    'flags', (
+      select coalesce(jsonb_object_agg(id, tree_no), '{}') from public.flags
+      where orchard_id = p_orchard and id::text in (
+        select coalesce(x -> 'body' ->> 'flag', x -> 'leadBody' ->> 'flag') from jsonb_array_elements(v_page) x)),
+    'shifts', (
+      select coalesce(jsonb_object_agg(id, on_date), '{}') from public.shifts
+      where orchard_id = p_orchard and id::text in (select x -> 'body' ->> 'shift' from jsonb_array_elements(v_page) x)),
+    'rounds', (
+      select coalesce(jsonb_object_agg(id, jsonb_build_array(kind, season)), '{}') from public.rounds
+      where orchard_id = p_orchard and id::text in (select x -> 'body' ->> 'round' from jsonb_array_elements(v_page) x)));
+end $function$;
+comment on function audit_trail(uuid,bigint,uuid,integer,text[],date) is 'For managers. At most 100 events before number p_before (null: the newest): of one person, tree, day of the orchard''s calendar, of some kinds.';
+grant execute on function audit_trail(uuid,bigint,uuid,integer,text[],date) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.before_forgetting(p_orchard uuid, p_subject uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_reader private.reader := private.begin_read(p_orchard, null, 'manager');
+  v_subject public.people := private.anybody_or_fail(p_orchard, p_subject);
+begin
+  return (
+    select jsonb_build_object('person', v_subject.id, 'name', v_subject.name, 'role', v_subject.role,
+      'addedAt', private.instant(v_subject.added_at), 'removedAt', private.instant(v_subject.removed_at),
+      'shifts', count(distinct s.id), 'lastShift', max(s.on_date), 'workedS', coalesce(sum(h.here_s - h.break_s), 0),
+      'trees', (
+        select count(distinct tree_no) from public.visits v
+        where v.person_id = p_subject and v.result = 'done' and v.undone_at is null),
+      'inTheWay', private.in_the_way_of_forgetting(v_subject, v_reader.person_id),
+      -- What nobody can find by an id, only by reading.
+      'onCard', exists (
+        select 1 from public.orchards where id = p_orchard and strpos(emergency::text, v_subject.name) > 0),
+      'inBriefings', (
+        select count(distinct b.shift_id) from public.briefings b
+        where b.orchard_id = p_orchard and strpos(b.topics::text, v_subject.name) > 0),
+      'incidents', (
+        select count(*) from public.incidents where orchard_id = p_orchard and strpos(note, v_subject.name) > 0))
+    from public.attendances a
+    join public.shifts s on s.id = a.shift_id
+    left join lateral private.hours_in(s, clock_timestamp()) h on h.person_id = p_subject
+    where a.person_id = p_subject
+      -- hours_in counts all stays of a shift, so each shift once.
+      and not exists (
+        select 1 from public.attendances earlier
+        where earlier.shift_id = a.shift_id and earlier.person_id = p_subject and earlier.id < a.id));
+end $function$;
+comment on function before_forgetting(uuid,uuid) is 'Who it is, so that nobody forgets the wrong one of two with the same name; what is in the way, and where the name would still stand.';
+grant execute on function before_forgetting(uuid,uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.bring_in_trees(p_orchard uuid, p_command uuid, p_person uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb, p_changes jsonb DEFAULT '[]'::jsonb)
  RETURNS jsonb
@@ -1650,7 +1743,7 @@ end $function$;
 comment on function clear_flag(uuid,uuid,uuid,uuid,text,text,date) is 'What the licensed arborist did, who it was and when, as the manager writes it: in the table only.';
 grant execute on function clear_flag(uuid,uuid,uuid,uuid,text,text,date) to authenticated;
 
-CREATE OR REPLACE FUNCTION public.close_round(p_orchard uuid, p_command uuid, p_person uuid, p_round uuid)
+CREATE OR REPLACE FUNCTION public.close_round(p_orchard uuid, p_command uuid, p_person uuid, p_round uuid, p_call_off uuid[] DEFAULT '{}'::uuid[])
  RETURNS jsonb
  LANGUAGE plpgsql
  SECURITY DEFINER
@@ -1658,19 +1751,28 @@ CREATE OR REPLACE FUNCTION public.close_round(p_orchard uuid, p_command uuid, p_
 AS $function$
 declare
   v_c private.command;
+  v_planned uuid[];
   v_deals integer[];
 begin
-  v_c := private.begin_command('close_round', p_orchard, p_command, p_person, 'manager', jsonb_build_object('round', p_round));
+  v_c := private.begin_command('close_round', p_orchard, p_command, p_person, 'manager',
+    jsonb_build_object('round', p_round, 'call_off', coalesce(p_call_off, '{}')));
   if v_c.answer is not null then return v_c.answer; end if;
   perform private.round_or_fail(p_orchard, p_round);
   if (private.open_shift(p_orchard)).round_id = p_round then return private.refuse(v_c, private.code('shift_open')); end if;
+  -- People were told to come: whoever closes the round says of each planned shift that it is called off.
+  v_planned := private.planned_in(p_round);
+  if not v_planned <@ coalesce(p_call_off, '{}') then
+    return private.refuse(v_c, private.code('shifts_planned', jsonb_build_object('shifts', v_planned)));
+  end if;
 
+  update public.shifts set state = 'cancelled' where id = any (v_planned);
   update public.rounds set closed_at = coalesce(closed_at, v_c.at) where id = p_round;
   select array_agg(tree_no) into v_deals from public.deals where round_id = p_round and ended_at is null;
-  return private.accept(v_c, 'round_closed', jsonb_build_object(
-    'round', p_round, 'dealsEnded', private.end_deals(p_orchard, v_deals, v_c.at)));
+  return private.accept(v_c, 'round_closed', private.filled(jsonb_build_object(
+    'round', p_round, 'calledOff', to_jsonb(v_planned), 'dealsEnded', private.end_deals(p_orchard, v_deals, v_c.at))));
 end $function$;
-grant execute on function close_round(uuid,uuid,uuid,uuid) to authenticated;
+comment on function close_round(uuid,uuid,uuid,uuid,uuid[]) is 'p_call_off: the planned shifts of this round, all of them; they are called off with it.';
+grant execute on function close_round(uuid,uuid,uuid,uuid,uuid[]) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.close_shift(p_orchard uuid, p_command uuid, p_person uuid, p_why jsonb DEFAULT '{}'::jsonb, p_not_found uuid[] DEFAULT '{}'::uuid[])
  RETURNS jsonb
@@ -2280,6 +2382,36 @@ end $function$;
 comment on function follow_up_flag(uuid,uuid,uuid,uuid,text) is 'Who was rung, when to look again, what was seen then.';
 grant execute on function follow_up_flag(uuid,uuid,uuid,uuid,text) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.forget_person(p_orchard uuid, p_command uuid, p_person uuid, p_subject uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_subject public.people;
+  v_refused jsonb;
+  v_taken jsonb := '{}';
+  v_answer jsonb;
+begin
+  v_c := private.begin_command('forget_person', p_orchard, p_command, p_person, 'manager', jsonb_build_object('subject', p_subject));
+  if v_c.answer is not null then return v_c.answer; end if;
+  v_subject := private.anybody_or_fail(p_orchard, p_subject);
+  v_refused := private.in_the_way_of_forgetting(v_subject, v_c.by_person_id);
+  if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
+
+  if v_subject.removed_at is null then
+    v_taken := private.take_from(v_c, p_subject) || jsonb_build_object('channel', private.next_channel(p_orchard));
+  end if;
+  perform private.forget(v_subject, v_c.at);
+  v_answer := private.accept(v_c, 'person_forgotten', private.filled(jsonb_build_object('person', p_subject) || v_taken));
+  if v_subject.removed_at is null then perform private.move_channel(p_orchard); end if;
+  return v_answer;
+end $function$;
+comment on function forget_person(uuid,uuid,uuid,uuid) is 'For good. Who is still in the orchard is removed first. Phones drop the name when they hear it.';
+grant execute on function forget_person(uuid,uuid,uuid,uuid) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.found_person(p_orchard uuid, p_command uuid, p_person uuid, p_subject uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -2852,6 +2984,26 @@ end $function$;
 comment on function my_flags(uuid,uuid) is 'What became of the last things this person reported.';
 grant execute on function my_flags(uuid,uuid) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.my_hours(p_orchard uuid, p_person uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, p_person);
+  return (
+    select coalesce(jsonb_agg(jsonb_build_object('shift', s.id, 'season', r.season, 'date', s.on_date,
+      'hereS', h.here_s, 'breakS', h.break_s) order by s.opened_at desc, s.id), '[]')
+    from public.shifts s
+    join public.rounds r on r.id = s.round_id
+    join lateral private.hours_in(s, clock_timestamp()) h on h.person_id = p_person
+    where s.orchard_id = p_orchard
+      and exists (select 1 from public.attendances a where a.shift_id = s.id and a.person_id = p_person));
+end $function$;
+comment on function my_hours(uuid,uuid) is 'Everybody reads their own, and nobody else''s.';
+grant execute on function my_hours(uuid,uuid) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.my_orchards()
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -3026,6 +3178,25 @@ begin
 end $function$;
 grant execute on function open_shift(uuid,uuid,uuid,uuid,jsonb) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.people_who_left(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, null, 'manager');
+  return (
+    select coalesce(jsonb_agg(jsonb_build_object('person', id, 'name', name, 'role', role,
+      'addedAt', private.instant(added_at), 'removedAt', private.instant(removed_at)) order by removed_at desc, id), '[]')
+    from (
+      select * from public.people
+      where orchard_id = p_orchard and removed_at is not null and forgotten_at is null
+      order by removed_at desc limit 1000) gone);
+end $function$;
+comment on function people_who_left(uuid) is 'Removed and not forgotten: their names are still kept.';
+grant execute on function people_who_left(uuid) to authenticated;
+
 CREATE OR REPLACE FUNCTION private.accept(p_c private.command, p_kind text, p_body jsonb, p_lead_body jsonb DEFAULT NULL::jsonb, p_own boolean DEFAULT false, p_result jsonb DEFAULT '{}'::jsonb, p_about uuid DEFAULT NULL::uuid, p_own_people uuid[] DEFAULT '{}'::uuid[])
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -3095,6 +3266,21 @@ AS $function$
   update public.orchard_heads set epoch = gen_random_uuid(), channel_epoch = channel_epoch + 1
 $function$;
 comment on function private.after_restore() is 'For the owner: numbers after this one may have been heard before with other contents, so phones start again and send again what they sent lately.';
+
+CREATE OR REPLACE FUNCTION private.anybody_or_fail(p_orchard uuid, p_person uuid)
+ RETURNS people
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_person public.people;
+begin
+  select * into v_person from public.people where orchard_id = p_orchard and id = p_person;
+  if not found then perform private.fail(404, 'no_such_person', 'This person was never in the orchard.'); end if;
+  return v_person;
+end $function$;
+comment on function private.anybody_or_fail(uuid,uuid) is 'Also of those who left.';
 
 CREATE OR REPLACE FUNCTION private.are_codes(p_codes text[], p_most integer)
  RETURNS boolean
@@ -3333,18 +3519,69 @@ begin
   join public.people p on p.id = l.person_id
   where l.user_id = v_user and l.orchard_id = p_orchard and l.ended_at is null and p.removed_at is null
   -- The person named; without one, whoever of this login may read most.
-  order by (p.id = p_person) desc nulls last, (p.admitted_at is not null) desc, private.is_lead_role(p.role) desc, l.linked_at
+  order by (p.id = p_person) desc nulls last, (p.admitted_at is not null) desc, (p.role = 'manager') desc,
+    private.is_lead_role(p.role) desc, l.linked_at
   limit 1;
 
   if v_reader.person_id is null
     or (p_person is not null and v_reader.person_id <> p_person)
     or (p_right = 'lead' and not v_reader.is_lead)
+    or (p_right = 'manager' and v_reader.role <> 'manager')
   then perform private.fail(403, 'not_allowed', 'You cannot read this.'); end if;
   -- Told apart from not_allowed, so that a phone waits instead of putting itself out.
   if not v_admitted then perform private.fail(403, 'not_admitted', 'A lead has not let you in yet.'); end if;
   return v_reader;
 end $function$;
-comment on function private.begin_read(uuid,uuid,text) is 'The reader, or 401 or 403. p_person: that person''s own login; null: any member. p_right: member or lead.';
+comment on function private.begin_read(uuid,uuid,text) is 'The reader, or 401 or 403. p_person: that person''s own login; null: any member. p_right: member, lead or manager.';
+
+CREATE OR REPLACE FUNCTION private.blank_what_is_over()
+ RETURNS void
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  -- Whoever comes to a tree that is still flagged or marked needs what is written about it.
+  update public.flags set note = null
+  where ended_at is not null and note is not null and raised_by in (select id from public.people where forgotten_at is not null);
+  update public.flags set ended_note = null
+  where state = 'withdrawn' and ended_note is not null and ended_by in (select id from public.people where forgotten_at is not null);
+  delete from public.flag_notes n using public.flags f
+  where f.id = n.flag_id and f.ended_at is not null
+    and n.person_id in (select id from public.people where forgotten_at is not null);
+  update public.big_cut_marks m set note = null
+  from public.rounds r
+  where r.id = m.round_id and coalesce(m.ended_at, r.closed_at) is not null and m.note is not null
+    and m.marked_by in (select id from public.people where forgotten_at is not null);
+end $function$;
+comment on function private.blank_what_is_over() is 'Also every ten minutes: notes of forgotten people on flags and marks go when those are over.';
+
+CREATE OR REPLACE FUNCTION private.blank_words_of(p_subject people)
+ RETURNS void
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  update public.attendances set left_why = null where person_id = p_subject.id and left_why is not null;
+  update public.claims c set ended_note = null
+  where ended_note is not null and exists (select 1 from public.claim_people cp where cp.claim_id = c.id and cp.person_id = p_subject.id);
+  update public.claim_people set how_reached = null where person_id = p_subject.id and how_reached is not null;
+  update public.tree_work w set note = null
+  from public.visits v
+  where v.person_id = p_subject.id and v.round_id = w.round_id and v.tree_no = w.tree_no and v.note = w.note;
+  update public.visits set note = null where person_id = p_subject.id and note is not null;
+  update public.looked_over set note = null where by_person_id = p_subject.id and note is not null;
+  update public.tool_checks set note = null where checked_by = p_subject.id and note is not null;
+  update public.stops set reason = null where called_by = p_subject.id and reason is not null;
+  update public.calls set note = null, outcome = null where p_subject.id in (person_id, subject_id);
+  update public.calls set outcome = null where ended_by = p_subject.id;
+  update public.hand_ins set work = '[]' where person_id = p_subject.id;
+  -- An incident is kept by law longer than a name: only what tells who it was goes.
+  update public.incidents i set note = null
+  from public.calls c where c.id = i.call_id and p_subject.id in (c.person_id, c.subject_id);
+  update public.incidents set note = replace(note, p_subject.name, '…')
+  where orchard_id = p_subject.orchard_id and strpos(note, p_subject.name) > 0;
+end $function$;
+comment on function private.blank_words_of(people) is 'Before the name itself goes: it is looked for in incidents. Notes on flags and marks that stand are left to private.blank_what_is_over.';
 
 CREATE OR REPLACE FUNCTION private.block_or_fail(p_orchard uuid, p_block integer)
  RETURNS blocks
@@ -3864,7 +4101,8 @@ CREATE OR REPLACE FUNCTION private.comes_in_at_once(p_invite invites)
  STABLE
  SET search_path TO ''
 AS $function$
-  select p_invite.kind = 'role' or (
+  -- A lead's link that went to the wrong chat makes nobody a lead: a manager lets in whoever came by it.
+  select p_invite.kind = 'role' and p_invite.made_by is null or p_invite.kind <> 'role' and (
     exists (
       select 1 from public.shifts s
       where s.orchard_id = p_invite.orchard_id and s.state = 'open' and s.id = coalesce(p_invite.shift_id, s.id))
@@ -4297,6 +4535,58 @@ begin
     from public.flags f where f.orchard_id = p_reader.orchard_id and f.ended_at is null));
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.flags_told(p_reader private.reader, p_tree integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select coalesce(jsonb_agg(jsonb_strip_nulls(jsonb_build_object('what', 'flag', 'id', f.id, 'at', private.instant(f.raised_at),
+      'person', f.raised_by, 'kind', f.kind, 'sign', f.sign, 'severity', f.severity, 'state', f.state,
+      'confirmedBy', f.confirmed_by, 'endedAt', private.instant(f.ended_at), 'endedBy', f.ended_by, 'doneOn', f.done_on)
+      || case when p_reader.is_lead then jsonb_build_object('note', f.note, 'endedNote', f.ended_note, 'doneBy', f.done_by)
+        else '{}' end)), '[]')
+    from public.flags f where f.orchard_id = p_reader.orchard_id and f.tree_no = p_tree);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.forget(p_subject people, p_at timestamp with time zone)
+ RETURNS void
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.blank_words_of(p_subject);
+  update public.people set name = null, phone = null, guardian_id = null, forgotten_at = p_at,
+    removed_at = coalesce(removed_at, p_at), admitted_at = coalesce(admitted_at, p_at) where id = p_subject.id;
+  update public.logins set ended_at = p_at where person_id = p_subject.id and ended_at is null;
+  update public.invites set ended_at = p_at where p_subject.id in (person_id, made_by) and ended_at is null;
+  update public.skills set ended_at = p_at where person_id = p_subject.id and ended_at is null;
+  perform private.blank_what_is_over();
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.forget_again(p_people uuid[])
+ RETURNS integer
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_subject public.people;
+  v_c private.command;
+  v_count integer := 0;
+begin
+  for v_subject in select * from public.people where id = any (p_people) and forgotten_at is null loop
+    -- What a backup still has in their hands is put down; phones start from a new snapshot, so no event says it.
+    v_c := ('forget_person', v_subject.orchard_id, gen_random_uuid(), v_subject.id, v_subject.id, false, '{}', clock_timestamp(), null);
+    if v_subject.removed_at is null then perform private.take_from(v_c, v_subject.id); end if;
+    perform private.forget(v_subject, v_c.at);
+    v_count := v_count + 1;
+  end loop;
+  return v_count;
+end $function$;
+comment on function private.forget_again(uuid[]) is 'For the owner, after a restore: an older backup still has the names of people who were forgotten since.';
+
 CREATE OR REPLACE FUNCTION private.forget_brush_ways(p_orchard uuid, p_block integer)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -4313,6 +4603,16 @@ begin
   return v_rows;
 end $function$;
 comment on function private.forget_brush_ways(uuid,integer) is 'Where the wood of a row goes is said by the row''s number; under new numbers it would be said of another.';
+
+CREATE OR REPLACE FUNCTION private.forgotten_people()
+ RETURNS uuid[]
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  select coalesce(array_agg(id), '{}') from public.people where forgotten_at is not null
+$function$;
+comment on function private.forgotten_people() is 'For the owner, before a restore: what private.forget_again takes after it.';
 
 CREATE OR REPLACE FUNCTION private.handed_things(p_work jsonb)
  RETURNS jsonb
@@ -4504,6 +4804,42 @@ begin
 end $function$;
 comment on function private.house_rule_range(text) is 'Least and most, as lib/domain/safety/house-rules.ts. A limb may be thinner than usual for the arborist, never thicker.';
 
+CREATE OR REPLACE FUNCTION private.in_the_way_of_forgetting(p_subject people, p_by uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_claim public.claims := private.open_claim_of(p_subject.id);
+  v_who jsonb := jsonb_build_object('person', p_subject.id);
+  v_tools jsonb := (
+    select jsonb_agg(tool_no order by tool_no) from public.tool_holdings where person_id = p_subject.id and returned_at is null);
+  v_minors jsonb := (
+    select jsonb_agg(id order by id) from public.people
+    where orchard_id = p_subject.orchard_id and guardian_id = p_subject.id and removed_at is null);
+  v_refused jsonb := '[]';
+begin
+  if p_subject.forgotten_at is not null then return private.code('forgotten_before'); end if;
+  if p_subject.id = p_by then v_refused := v_refused || private.code('not_yourself'); end if;
+  if p_subject.removed_at is null and private.is_last_manager(p_subject) then v_refused := v_refused || private.code('last_manager'); end if;
+  if exists (select 1 from public.attendances where person_id = p_subject.id and left_at is null) then
+    v_refused := v_refused || private.code('still_here', v_who); end if;
+  if exists (select 1 from public.attendances where person_id = p_subject.id and not_found and found_at is null) then
+    v_refused := v_refused || private.code('not_found_yet', v_who); end if;
+  if v_claim.id is not null then
+    v_refused := v_refused || private.code('still_at_tree', v_who || jsonb_build_object('tree', v_claim.tree_no, 'row', private.row_of(v_claim)));
+  end if;
+  if v_tools is not null then v_refused := v_refused || private.code('still_has_tools', v_who || jsonb_build_object('tools', v_tools)); end if;
+  if exists (select 1 from public.calls where p_subject.id in (person_id, subject_id) and ended_at is null) then
+    v_refused := v_refused || private.code('call_open', v_who); end if;
+  if exists (select 1 from public.hand_ins where person_id = p_subject.id and accepted_at is null) then
+    v_refused := v_refused || private.code('work_handed_in', v_who); end if;
+  if v_minors is not null then v_refused := v_refused || private.code('answers_for', v_who || jsonb_build_object('people', v_minors)); end if;
+  return v_refused;
+end $function$;
+comment on function private.in_the_way_of_forgetting(people,uuid) is 'Whom somebody still needs by name: first that comes to an end. [] when nothing is in the way.';
+
 CREATE OR REPLACE FUNCTION private.in_use(p_orchard uuid, p_trees integer[], p_flags text[] DEFAULT '{}'::text[])
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -4589,6 +4925,39 @@ AS $function$
   end
 $function$;
 comment on function private.invite_lacks(invites) is 'Null while it lets people in.';
+
+CREATE OR REPLACE FUNCTION private.is_about_person(p_event events, p_person uuid)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  -- Whose work it was, who tapped, or named in it: an id stands nowhere else than as itself.
+  return p_person in (p_event.person_id, p_event.by_person_id)
+    or strpos(p_event.body::text, p_person::text) > 0 or strpos(p_event.lead_body::text, p_person::text) > 0;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.is_about_tree(p_event events, p_tree integer, p_things text[])
+ RETURNS boolean
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_bodies jsonb[] := array[coalesce(p_event.body, '{}'), coalesce(p_event.lead_body, '{}')];
+  v_body jsonb;
+begin
+  foreach v_body in array v_bodies loop
+    if v_body -> 'tree' = to_jsonb(p_tree) or v_body -> 'trees' @> to_jsonb(p_tree)
+      or coalesce(v_body ->> 'claim', v_body ->> 'flag', v_body ->> 'call') = any (p_things)
+      or v_body -> 'dealsEnded' @> to_jsonb(p_tree) or v_body -> 'hauled' @> to_jsonb(p_tree)
+      or exists (
+        select 1 from jsonb_array_elements(coalesce(v_body -> 'work', '[]')) one where one -> 0 = to_jsonb(p_tree))
+    then return true; end if;
+  end loop;
+  return false;
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.is_brush(p_claim uuid)
  RETURNS boolean
@@ -5074,6 +5443,20 @@ begin
 end $function$;
 comment on function private.looked_over_state(private.reader) is 'The last that was said of each tree; to a volunteer only of trees they had worked on.';
 
+CREATE OR REPLACE FUNCTION private.looked_over_told(p_reader private.reader, p_tree integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select coalesce(jsonb_agg(jsonb_strip_nulls(jsonb_build_object('what', l.result, 'id', l.id, 'at', private.instant(l.at),
+      'round', l.round_id, 'person', l.by_person_id, 'reason', l.reason, 'note', l.note))), '[]')
+    from public.looked_over l
+    where l.orchard_id = p_reader.orchard_id and l.tree_no = p_tree and (p_reader.is_lead or l.people && p_reader.own));
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.make_invite(p_id uuid, p_orchard uuid, p_kind text, p_role text, p_code_hash text, p_expires_at timestamp with time zone, p_shift uuid DEFAULT NULL::uuid, p_person uuid DEFAULT NULL::uuid, p_made_by uuid DEFAULT NULL::uuid)
  RETURNS void
  LANGUAGE sql
@@ -5093,6 +5476,20 @@ AS $function$
   insert into public.setup_codes (code_hash, made_at, expires_at) values (p_code_hash, now(), now() + p_hours * interval '1 hour')
 $function$;
 comment on function private.make_setup_code(text,integer) is 'For the owner: printed by the first start on an empty data directory.';
+
+CREATE OR REPLACE FUNCTION private.marks_told(p_reader private.reader, p_tree integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select coalesce(jsonb_agg(jsonb_strip_nulls(jsonb_build_object('what', 'mark', 'id', m.id, 'at', private.instant(m.marked_at),
+      'round', m.round_id, 'person', m.marked_by, 'endedAt', private.instant(m.ended_at),
+      'note', case when p_reader.is_lead or m.ended_at is null then m.note end))), '[]')
+    from public.big_cut_marks m where m.orchard_id = p_reader.orchard_id and m.tree_no = p_tree);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.may_give(p_by uuid, p_role text)
  RETURNS boolean
@@ -5529,6 +5926,19 @@ AS $function$
 $function$;
 comment on function private.move_channel(uuid) is 'After the event that says so has gone out on the old topic: a joined channel keeps its right until its token ends.';
 
+CREATE OR REPLACE FUNCTION private.names_of(p_orchard uuid, p_people uuid[])
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select coalesce(jsonb_object_agg(id, name), '{}') from public.people
+    where orchard_id = p_orchard and id = any (p_people) and name is not null);
+end $function$;
+comment on function private.names_of(uuid,uuid[]) is 'Also of people who left; who was forgotten has none.';
+
 CREATE OR REPLACE FUNCTION private.need(p_ok boolean, p_message text)
  RETURNS void
  LANGUAGE plpgsql
@@ -5870,6 +6280,35 @@ begin
   return v_person;
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.photos_told(p_reader private.reader, p_tree integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select coalesce(jsonb_agg(jsonb_strip_nulls(jsonb_build_object('what', 'photo', 'id', p.id, 'at', private.instant(p.added_at),
+      'person', p.taken_by, 'purpose', p.purpose))), '[]')
+    from public.photos p
+    left join public.flags f on f.id = p.flag_id
+    left join public.big_cut_marks m on m.id = p.mark_id
+    left join public.claims c on c.id = p.claim_id
+    where p.orchard_id = p_reader.orchard_id and coalesce(p.tree_no, f.tree_no, m.tree_no, c.tree_no) = p_tree
+      -- As private.read_photo.
+      and (p_reader.is_lead or p.taken_by = any (p_reader.own) or m.ended_at is null and m.id is not null));
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.planned_in(p_round uuid)
+ RETURNS uuid[]
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return array(select id from public.shifts where round_id = p_round and state = 'scheduled' order by starts_at, id);
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.put_down(p_c private.command, p_claim uuid, p_how text, p_note text DEFAULT NULL::text)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -6022,6 +6461,24 @@ begin
   return v_round;
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.rounds_of_tree(p_orchard uuid, p_tree integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select coalesce(jsonb_agg(jsonb_build_object('round', r.id, 'kind', r.kind, 'season', r.season,
+      'openedAt', private.instant(r.opened_at), 'closedAt', private.instant(r.closed_at),
+      'state', coalesce(w.state, 'unpruned'), 'share', w.share) order by r.opened_at desc, r.id), '[]')
+    from public.rounds r
+    join public.trees t on t.orchard_id = r.orchard_id and t.no = p_tree
+    left join public.tree_work w on w.round_id = r.id and w.tree_no = p_tree
+    where r.orchard_id = p_orchard and (t.species = any (r.species) or w.tree_no is not null
+      or exists (select 1 from public.visits v where v.orchard_id = p_orchard and v.round_id = r.id and v.tree_no = p_tree)));
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.rounds_state(p_orchard uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -6068,6 +6525,16 @@ begin
   if not exists (select 1 from public.trees where orchard_id = p_orchard and block_no = p_block and row_no = p_row) then
     perform private.fail(404, 'no_such_row', 'There is no row with this number in this block.');
   end if;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.season_or_last(p_orchard uuid, p_season integer)
+ RETURNS integer
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return coalesce(p_season, (select max(season) from public.rounds where orchard_id = p_orchard));
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.seen_before(p_c private.command)
@@ -6377,6 +6844,19 @@ begin
   return jsonb_build_object('inside', v_inside);
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.things_of_tree(p_orchard uuid, p_tree integer)
+ RETURNS text[]
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return array(
+    select id::text from public.claims where orchard_id = p_orchard and tree_no = p_tree
+    union all select id::text from public.flags where orchard_id = p_orchard and tree_no = p_tree
+    union all select id::text from public.calls where orchard_id = p_orchard and tree_no = p_tree);
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.tidy()
  RETURNS void
  LANGUAGE plpgsql
@@ -6387,6 +6867,7 @@ begin
   delete from public.command_answers where at < now() - interval '90 days';
   delete from public.wrong_codes where since < now() - interval '1 day';
   delete from public.setup_codes where expires_at < now() - interval '30 days';
+  perform private.blank_what_is_over();
   -- Somebody signed in, got no further, and went.
   delete from auth.users u
   where u.is_anonymous and u.created_at < now() - interval '24 hours'
@@ -6635,6 +7116,38 @@ begin
   update public.invites set uses_left = uses_left - 1 where id = p_invite.id;
   return private.accept(p_c, p_kind, p_body, p_lead_body, true,
     jsonb_build_object('orchard', p_c.orchard_id, 'person', p_c.person_id));
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.uses_of(p_kind text)
+ RETURNS integer
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return case when p_kind = 'join' then 500 else 1 end;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.visits_told(p_reader private.reader, p_tree integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select coalesce(jsonb_agg(jsonb_strip_nulls(jsonb_build_object('what', v.result, 'id', v.id, 'at', private.instant(v.at),
+      'round', v.round_id, 'person', v.person_id, 'share', v.share,
+      'with', (
+        select jsonb_agg(distinct cp.person_id) from public.claim_people cp
+        where cp.claim_id = v.claim_id and cp.person_id <> v.person_id),
+      'seconds', case when p_reader.is_lead or v.person_id = any (p_reader.own) then v.seconds end,
+      'late', case when p_reader.is_lead then nullif(v.came_in_late, false) end,
+      'paper', case when p_reader.is_lead then nullif(v.from_paper, false) end,
+      'note', case when p_reader.is_lead or v.person_id = any (p_reader.own) then v.note end))), '[]')
+    from public.visits v
+    where v.orchard_id = p_reader.orchard_id and v.tree_no = p_tree and v.undone_at is null
+      and (v.claim_id is null or private.is_pruning(v.claim_id)));
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.when_said(p_said timestamp with time zone, p_earliest timestamp with time zone, p_latest timestamp with time zone)
@@ -7037,6 +7550,29 @@ end $function$;
 comment on function read_incidents(uuid) is 'The newest 200.';
 grant execute on function read_incidents(uuid) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.read_invites(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, null, 'manager');
+  return (
+    select jsonb_build_object(
+      'invites', coalesce(jsonb_agg(jsonb_build_object('invite', i.id, 'kind', i.kind, 'role', i.role, 'person', i.person_id,
+        'shiftDate', s.on_date, 'madeBy', i.made_by, 'madeAt', private.instant(i.made_at),
+        'expiresAt', private.instant(i.expires_at), 'endedAt', private.instant(i.ended_at),
+        'used', private.uses_of(i.kind) - i.uses_left, 'over', private.invite_lacks(i)) order by i.made_at desc, i.id), '[]'),
+      'names', private.names_of(p_orchard, array_agg(i.person_id) || array_agg(i.made_by)))
+    from (
+      select * from public.invites where orchard_id = p_orchard order by made_at desc limit 300) newest
+    join public.invites i on i.id = newest.id
+    left join public.shifts s on s.id = i.shift_id);
+end $function$;
+comment on function read_invites(uuid) is 'The newest 300. Never the code: only its hash is kept. over: why it lets nobody in any more.';
+grant execute on function read_invites(uuid) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.read_photo(p_orchard uuid, p_photo uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -7056,6 +7592,58 @@ begin
   return jsonb_build_object('jpeg', translate(encode(v_photo.jpeg, 'base64'), e'\n', ''));
 end $function$;
 grant execute on function read_photo(uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.read_rounds(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  return (
+    select coalesce(jsonb_agg(jsonb_build_object('round', r.id, 'kind', r.kind, 'season', r.season, 'species', r.species,
+      'from', r.from_on, 'to', r.to_on, 'openedAt', private.instant(r.opened_at), 'closedAt', private.instant(r.closed_at),
+      'trees', (
+        select count(*) from public.trees t
+        where t.orchard_id = p_orchard and t.life = 'standing' and t.species = any (r.species)),
+      'done', coalesce(w.done, 0), 'begun', coalesce(w.begun, 0), 'leftOut', coalesce(w.left_out, 0),
+      'planned', coalesce(s.planned, 0), 'held', coalesce(s.held, 0)) order by r.opened_at desc, r.id), '[]')
+    from public.rounds r
+    left join lateral (
+      select count(*) filter (where state = 'done') as done, count(*) filter (where state = 'begun') as begun,
+        count(*) filter (where state = 'left_out') as left_out
+      from public.tree_work where round_id = r.id) w on true
+    left join lateral (
+      select count(*) filter (where state = 'scheduled') as planned, count(*) filter (where state in ('open', 'closed')) as held
+      from public.shifts where round_id = r.id) s on true
+    where r.orchard_id = p_orchard);
+end $function$;
+comment on function read_rounds(uuid) is 'trees: how many of its species stand now, which for a round of the past is not how many stood then.';
+grant execute on function read_rounds(uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.read_shifts(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  return (
+    select coalesce(jsonb_agg(jsonb_build_object('shift', s.id, 'round', s.round_id, 'kind', r.kind, 'season', r.season,
+      'date', s.on_date, 'state', s.state, 'openedAt', private.instant(s.opened_at), 'closedAt', private.instant(s.closed_at),
+      'people', (select count(distinct a.person_id) from public.attendances a where a.shift_id = s.id),
+      'done', (
+        select count(distinct v.tree_no) from public.visits v
+        where v.shift_id = s.id and v.result = 'done' and v.undone_at is null)) order by s.starts_at desc, s.id), '[]')
+    from (
+      select * from public.shifts
+      where orchard_id = p_orchard and state <> 'scheduled' order by starts_at desc limit 300) s
+    join public.rounds r on r.id = s.round_id);
+end $function$;
+comment on function read_shifts(uuid) is 'The newest 300 that were opened or called off; those that are planned stand in the snapshot. shift_record has the rest.';
+grant execute on function read_shifts(uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.redeem(p_code text, p_command uuid, p_name text DEFAULT NULL::text, p_age_band text DEFAULT NULL::text)
  RETURNS jsonb
@@ -7194,6 +7782,25 @@ begin
   return v_answer;
 end $function$;
 grant execute on function remove_person(uuid,uuid,uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.reopen_round(p_orchard uuid, p_command uuid, p_person uuid, p_round uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('reopen_round', p_orchard, p_command, p_person, 'manager', jsonb_build_object('round', p_round));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.round_or_fail(p_orchard, p_round);
+
+  update public.rounds set closed_at = null where id = p_round;
+  return private.accept(v_c, 'round_reopened', jsonb_build_object('round', p_round));
+end $function$;
+comment on function reopen_round(uuid,uuid,uuid,uuid) is 'For one that was closed by mistake: its trees are as they were; deals and called off shifts do not come back.';
+grant execute on function reopen_round(uuid,uuid,uuid,uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.resume_work(p_orchard uuid, p_command uuid, p_person uuid, p_stop uuid)
  RETURNS jsonb
@@ -7542,6 +8149,35 @@ end $function$;
 comment on function tool_faults(uuid) is 'Why each tool that is out of use is so: what was ticked and written at its last check.';
 grant execute on function tool_faults(uuid) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.tree_history(p_orchard uuid, p_tree integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_reader private.reader := private.begin_read(p_orchard);
+  v_things jsonb;
+begin
+  perform private.tree_or_fail(p_orchard, p_tree);
+  v_things := private.visits_told(v_reader, p_tree) || private.looked_over_told(v_reader, p_tree)
+    || private.marks_told(v_reader, p_tree) || private.flags_told(v_reader, p_tree) || private.photos_told(v_reader, p_tree);
+  return jsonb_build_object(
+    'tree', p_tree,
+    'rounds', private.rounds_of_tree(p_orchard, p_tree),
+    'things', (
+      select coalesce(jsonb_agg(x order by x ->> 'at' desc, x ->> 'id'), '[]') from jsonb_array_elements(v_things) x),
+    'names', private.names_of(p_orchard, (
+      select array_agg(distinct id::uuid)
+      from jsonb_array_elements(v_things) x,
+      lateral (
+        select unnest(array[x ->> 'person', x ->> 'confirmedBy', x ->> 'endedBy'])
+        union all select jsonb_array_elements_text(coalesce(x -> 'with', '[]'))) who (id)
+      where id is not null)));
+end $function$;
+comment on function tree_history(uuid,integer) is 'What a volunteer hears of a tree at the time, and no more: no minutes, no notes, no results of others'' looking over.';
+grant execute on function tree_history(uuid,integer) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.tree_notes(p_orchard uuid, p_tree integer)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -7675,6 +8311,34 @@ begin
   return private.accept(v_c, 'big_cuts_unmarked', jsonb_build_object('tree', p_tree));
 end $function$;
 grant execute on function unmark_big_cuts(uuid,uuid,uuid,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.volunteer_hours(p_orchard uuid, p_season integer DEFAULT NULL::integer)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_season integer;
+  v_shifts jsonb;
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  v_season := private.season_or_last(p_orchard, p_season);
+  select coalesce(jsonb_agg(jsonb_build_object('shift', s.id, 'round', r.id, 'kind', r.kind, 'date', s.on_date, 'state', s.state,
+    'people', private.record_of_people(s, clock_timestamp())) order by s.opened_at, s.id), '[]') into v_shifts
+  from public.shifts s join public.rounds r on r.id = s.round_id
+  where s.orchard_id = p_orchard and r.season = v_season and s.state in ('open', 'closed');
+  return jsonb_build_object(
+    'season', v_season,
+    'seasons', (
+      select coalesce(jsonb_agg(distinct season order by season desc), '[]') from public.rounds where orchard_id = p_orchard),
+    'shifts', v_shifts,
+    'names', private.names_of(p_orchard, (
+      select array_agg(distinct (one ->> 'person')::uuid)
+      from jsonb_array_elements(v_shifts) s, jsonb_array_elements(s -> 'people') one)));
+end $function$;
+comment on function volunteer_hours(uuid,integer) is 'For leads. p_season null: the newest. people as in shift_record; names also of people who left. Who was forgotten counts without a name.';
+grant execute on function volunteer_hours(uuid,integer) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.withdraw_flag(p_orchard uuid, p_command uuid, p_person uuid, p_flag uuid, p_note text DEFAULT NULL::text)
  RETURNS jsonb

@@ -3,8 +3,9 @@
 import * as shape from '@/lib/util/shape'
 
 import { argsAfterPruning } from './args-after-pruning'
-import { argsOfInventory } from './args-of-inventory'
 import { argsOfGround } from './args-of-ground'
+import { argsOfInventory } from './args-of-inventory'
+import { argsOfRooms } from './args-of-rooms'
 import {
   briefingChange,
   callKind,
@@ -23,7 +24,6 @@ import {
   purpose,
   referReasons,
   role,
-  roundKind,
   severity,
   signal,
   skill,
@@ -94,14 +94,6 @@ export const commandArgs = {
   grant_skill: shape.object({ subject: id, skill, until: orNull(dateOnly) }),
   end_skill: shape.object({ subject: id, skill }),
 
-  open_round: shape.object({
-    kind: roundKind,
-    season: number,
-    species: shape.array(text),
-    from: dateOnly,
-    to: dateOnly,
-  }),
-  close_round: shape.object({ round: id }),
   schedule_shift: shape.object({
     round: id,
     date: dateOnly,
@@ -185,6 +177,7 @@ export const commandArgs = {
   undo_tree: shape.object({ tree: number }),
 
   ...argsAfterPruning,
+  ...argsOfRooms,
 
   flag_tree: shape.object({
     tree: number,

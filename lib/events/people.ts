@@ -48,21 +48,9 @@ export const peopleFolds: Folds = {
     ...state,
     people: withChanged(state.people, person, (known) => ({ ...known, admitted: true })),
   })),
-  person_removed: when(person, (state, { person }): Folded => {
-    if (person === state.me.personId || hearsFindings(state)) return 'fetch again'
-    return {
-      ...state,
-      people: withoutKeys(state.people, [person]),
-      attendance: withoutKeys(state.attendance, [person]),
-      briefed: withoutKeys(state.briefed, [person]),
-      equipped: withoutKeys(state.equipped, [person]),
-      failedEquipment: withoutKeys(state.failedEquipment, [person]),
-      skills: withoutKeys(state.skills, [person]),
-      consents: withoutKeys(state.consents, [person]),
-      minors: withoutKeys(state.minors, [person]),
-      notFound: withoutKeys(state.notFound, [person]),
-    }
-  }),
+  person_removed: when(person, remove),
+  // The name itself is dropped where names are kept.
+  person_forgotten: when(person, remove),
   // Whom a phone serves decides what it is told; leads are told everything anyway.
   login_ended: (state, _, { personId }) => (isServed(state, personId) ? 'fetch again' : state),
   login_linked: (state) => (isLead(state) ? state : 'fetch again'),
@@ -109,6 +97,22 @@ function add(state: State, body: shape.Out<typeof added>): State {
     ...state,
     people: withEntry(state.people, person, { role, admitted }),
     minors: minorsAfter(state, person, minor, guardianId),
+  }
+}
+
+function remove(state: State, { person }: { person: string }): Folded {
+  if (person === state.me.personId || hearsFindings(state)) return 'fetch again'
+  return {
+    ...state,
+    people: withoutKeys(state.people, [person]),
+    attendance: withoutKeys(state.attendance, [person]),
+    briefed: withoutKeys(state.briefed, [person]),
+    equipped: withoutKeys(state.equipped, [person]),
+    failedEquipment: withoutKeys(state.failedEquipment, [person]),
+    skills: withoutKeys(state.skills, [person]),
+    consents: withoutKeys(state.consents, [person]),
+    minors: withoutKeys(state.minors, [person]),
+    notFound: withoutKeys(state.notFound, [person]),
   }
 }
 

@@ -9,7 +9,10 @@ import { dateOnly, id, instant, offReason, orNull, round, shift, signal, text } 
 import type { OffReason, State } from './state'
 
 const roundOpened = shape.extend(round, { round: id })
-const roundClosed = shape.object({ round: id })
+const roundClosed = shape.object({
+  round: id,
+  calledOff: shape.withDefault(shape.array(id), []),
+})
 const scheduled = shape.extend(shift, { shift: id })
 const changed = shape.object({
   shift: id,
@@ -32,10 +35,16 @@ export const shiftFolds: Folds = {
     if (!openShift(state)) return 'fetch again'
     return { ...state, rounds: withEntry(state.rounds, round, facts) }
   }),
-  round_closed: when(roundClosed, (state, { round }): Folded => {
+  round_closed: when(roundClosed, (state, { round, calledOff }): Folded => {
     if (round === state.workRoundId) return 'fetch again'
-    return { ...state, rounds: withoutKeys(state.rounds, [round]) }
+    return {
+      ...state,
+      rounds: withoutKeys(state.rounds, [round]),
+      shifts: withoutKeys(state.shifts, calledOff),
+    }
   }),
+  // What was planned in it, and which round work goes to now, the referee knows.
+  round_reopened: () => 'fetch again',
   shift_scheduled: when(scheduled, (state, { shift, ...facts }) => ({
     ...state,
     shifts: withEntry(state.shifts, shift, facts),

@@ -12,18 +12,29 @@ export * from '@/lib/state/me'
 export * from '@/lib/state/people'
 export * from '@/lib/state/readiness'
 export type {
+  AuditFilter,
+  AuditTrail,
+  BeforeForgetting,
   Briefing,
   CallRead,
   CameIn,
   FlagDetails,
   Incident,
   Invite,
+  Invites,
   MyFlag,
+  MyHours,
   NotesOfRound,
+  PersonWhoLeft,
   PrivatePeople,
+  RoundRead,
+  ShiftRead,
   ShiftRecord,
+  ThingOfTree,
   ToLookOver,
+  TreeHistory,
   TreeNote,
+  VolunteerHours,
 } from '@/lib/state/reads'
 export type { Send } from '@/lib/state/sending'
 export type { Sent } from '@/lib/state/sent'
@@ -50,5 +61,6 @@ export {
   useToolFaults,
   useTreeNotes,
 } from './use-read'
+export * from './use-rooms'
 export { usePhase, useSelect } from './use-select'
 export { type Doings, useRowcall, useSend } from './use-send'

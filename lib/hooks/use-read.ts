@@ -165,7 +165,7 @@ export function useMyFlags(): Reading<MyFlag[]> {
  * `key` says what is read; null: nothing yet. Another `version` reads it again behind what is shown, so that
  * nobody loses what they are reading or writing about; one that fails leaves what was read before.
  */
-function useRead<Value>(
+export function useRead<Value>(
   key: string | null,
   read: (reads: Reads) => Promise<Outcome<Value>>,
   version = ''

@@ -60,8 +60,10 @@ export function keepTexts({ backend, storage, membership, owner, changed }: Text
 
   function follow(state: State, events: readonly Event[]): void {
     if (events.length === 0) void once('names', () => readNames(null))
-    const people = events.flatMap(personIn)
+    const forgotten = events.flatMap(forgottenIn)
+    const people = events.flatMap(personIn).filter((id) => !forgotten.includes(id))
     if (people.length > 0) void readNames(people)
+    if (forgotten.length > 0) void drop(forgotten)
     askAgain(state)
   }
 
@@ -91,8 +93,26 @@ export function keepTexts({ backend, storage, membership, owner, changed }: Text
   async function readNames(people: string[] | null): Promise<void> {
     const told = await backend.names(orchardId, people)
     if (!told.ok) return
-    if (people === null) hasAllNames = true
+    if (people === null) {
+      hasAllNames = true
+      await dropForgotten(told.value)
+    }
     show(told.value)
+    await storage.write(namesKey, names)
+  }
+
+  /** Names of people who left are kept here; while this phone was away one of them may have been forgotten. */
+  async function dropForgotten(present: Record<string, string>): Promise<void> {
+    const left = Object.keys(names).filter((id) => !Object.hasOwn(present, id))
+    if (left.length === 0) return
+    const told = await backend.names(orchardId, left)
+    if (told.ok) await drop(left.filter((id) => !Object.hasOwn(told.value, id)))
+  }
+
+  async function drop(people: readonly string[]): Promise<void> {
+    const kept = Object.entries(names).filter(([id]) => !people.includes(id))
+    names = Object.fromEntries(kept)
+    changed({ names })
     await storage.write(namesKey, names)
   }
 
@@ -137,6 +157,10 @@ export function keepTexts({ backend, storage, membership, owner, changed }: Text
     underWay.add(name)
     await run().finally(() => underWay.delete(name))
   }
+}
+
+function forgottenIn(event: Event): string[] {
+  return isHeard(event) && event.kind === 'person_forgotten' ? personIn(event) : []
 }
 
 /** Whose name may be new. */

@@ -16,23 +16,48 @@ import type {
   TreeNote,
 } from '@/lib/data/answers'
 import type { Backend } from '@/lib/data/backend'
+import type {
+  AuditFilter,
+  AuditTrail,
+  BeforeForgetting,
+  Invites,
+  MyHours,
+  PersonWhoLeft,
+  RoundRead,
+  readsOfRooms,
+  ShiftRead,
+  ThingOfTree,
+  TreeHistory,
+  VolunteerHours,
+} from '@/lib/data/rooms'
 import type { Outcome } from '@/lib/events/answer'
 import type { Storage } from '@/lib/sync/ports'
 
 export type {
+  AuditFilter,
+  AuditTrail,
+  BeforeForgetting,
   Briefing,
   CallRead,
   CameIn,
   FlagDetails,
   Incident,
   Invite,
+  Invites,
   MyFlag,
+  MyHours,
   NotesOfRound,
+  PersonWhoLeft,
   PrivatePeople,
+  RoundRead,
+  ShiftRead,
   ShiftRecord,
+  ThingOfTree,
   ToLookOver,
   ToolFaults,
+  TreeHistory,
   TreeNote,
+  VolunteerHours,
 }
 
 export type Reads = {
@@ -55,6 +80,16 @@ export type Reads = {
   flagDetails: (flags: readonly string[]) => Promise<Outcome<FlagDetails>>
   /** What became of what this person reported. */
   myFlags: () => Promise<Outcome<MyFlag[]>>
+  myHours: () => Promise<Outcome<MyHours>>
+  treeHistory: (tree: number) => Promise<Outcome<TreeHistory>>
+  /** Names of people who left are never kept on a device: one of them may be forgotten. */
+  volunteerHours: (season: number | null) => Promise<Outcome<VolunteerHours>>
+  invites: () => Promise<Outcome<Invites>>
+  rounds: () => Promise<Outcome<RoundRead[]>>
+  shifts: () => Promise<Outcome<ShiftRead[]>>
+  peopleWhoLeft: () => Promise<Outcome<PersonWhoLeft[]>>
+  beforeForgetting: (personId: string) => Promise<Outcome<BeforeForgetting>>
+  auditTrail: (filter: AuditFilter) => Promise<Outcome<AuditTrail>>
 }
 
 /** Under which name a briefing is kept. */
@@ -78,6 +113,7 @@ export function readsOf(
     | 'shiftRecord'
     | 'flagDetails'
     | 'myFlags'
+    | 'read'
   >,
   storage: Storage,
   { owner, orchardId, personId }: { owner: string; orchardId: string; personId: string }
@@ -98,6 +134,27 @@ export function readsOf(
     toLookOver: () => kept('look-over', () => backend.toLookOver(orchardId)),
     flagDetails: (flags) => backend.flagDetails(orchardId, flags),
     myFlags: () => kept('my-flags', () => backend.myFlags(orchardId, personId)),
+    myHours: () => kept('my-hours', () => inRooms((rooms) => rooms.myHours(orchardId, personId))),
+    treeHistory: (tree) => inRooms((rooms) => rooms.treeHistory(orchardId, tree)),
+    volunteerHours: (season) => inRooms((rooms) => rooms.volunteerHours(orchardId, season)),
+    invites: () => inRooms((rooms) => rooms.invites(orchardId)),
+    rounds: () => kept('rounds', () => inRooms((rooms) => rooms.rounds(orchardId))),
+    shifts: () => kept('shifts', () => inRooms((rooms) => rooms.shifts(orchardId))),
+    peopleWhoLeft: () => inRooms((rooms) => rooms.peopleWhoLeft(orchardId)),
+    beforeForgetting: (subject) => inRooms((rooms) => rooms.beforeForgetting(orchardId, subject)),
+    auditTrail: (filter) => inRooms((rooms) => rooms.auditTrail(orchardId, filter)),
+  }
+
+  /** Their shapes are fetched when something is looked up: they would weigh on the first screen. */
+  async function inRooms<Value>(
+    ask: (rooms: ReturnType<typeof readsOfRooms>) => Promise<Outcome<Value>>
+  ): Promise<Outcome<Value>> {
+    try {
+      const { readsOfRooms } = await import('@/lib/data/rooms')
+      return await ask(readsOfRooms(backend.read))
+    } catch {
+      return { ok: false, fault: 'offline' }
+    }
   }
 
   async function kept<Value>(

@@ -100,7 +100,9 @@ declare
 begin
   v_c := private.begin_command('admit_person', p_orchard, p_command, p_person, 'lead', jsonb_build_object('subject', p_subject));
   if v_c.answer is not null then return v_c.answer; end if;
-  perform private.person_or_fail(p_orchard, p_subject);
+  if not private.may_give(v_c.by_person_id, (private.person_or_fail(p_orchard, p_subject)).role) then
+    return private.refuse(v_c, private.code('not_yours_to_give'));
+  end if;
 
   update public.people set admitted_at = coalesce(admitted_at, v_c.at) where id = p_subject;
   return private.accept(v_c, 'person_admitted', jsonb_build_object('person', p_subject));

@@ -11,7 +11,8 @@ comment on function private.own_person is 'Whom this login came in as before, by
 
 create function private.comes_in_at_once(p_invite public.invites) returns boolean
 language sql stable set search_path = '' as $$
-  select p_invite.kind = 'role' or (
+  -- A lead's link that went to the wrong chat makes nobody a lead: a manager lets in whoever came by it.
+  select p_invite.kind = 'role' and p_invite.made_by is null or p_invite.kind <> 'role' and (
     exists (
       select 1 from public.shifts s
       where s.orchard_id = p_invite.orchard_id and s.state = 'open' and s.id = coalesce(p_invite.shift_id, s.id))

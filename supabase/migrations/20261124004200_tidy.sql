@@ -7,6 +7,7 @@ begin
   delete from public.command_answers where at < now() - interval '90 days';
   delete from public.wrong_codes where since < now() - interval '1 day';
   delete from public.setup_codes where expires_at < now() - interval '30 days';
+  perform private.blank_what_is_over();
   -- Somebody signed in, got no further, and went.
   delete from auth.users u
   where u.is_anonymous and u.created_at < now() - interval '24 hours'

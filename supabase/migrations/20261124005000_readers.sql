@@ -24,19 +24,21 @@ begin
   join public.people p on p.id = l.person_id
   where l.user_id = v_user and l.orchard_id = p_orchard and l.ended_at is null and p.removed_at is null
   -- The person named; without one, whoever of this login may read most.
-  order by (p.id = p_person) desc nulls last, (p.admitted_at is not null) desc, private.is_lead_role(p.role) desc, l.linked_at
+  order by (p.id = p_person) desc nulls last, (p.admitted_at is not null) desc, (p.role = 'manager') desc,
+    private.is_lead_role(p.role) desc, l.linked_at
   limit 1;
 
   if v_reader.person_id is null
     or (p_person is not null and v_reader.person_id <> p_person)
     or (p_right = 'lead' and not v_reader.is_lead)
+    or (p_right = 'manager' and v_reader.role <> 'manager')
   then perform private.fail(403, 'not_allowed', 'You cannot read this.'); end if;
   -- Told apart from not_allowed, so that a phone waits instead of putting itself out.
   if not v_admitted then perform private.fail(403, 'not_admitted', 'A lead has not let you in yet.'); end if;
   return v_reader;
 end $$;
 comment on function private.begin_read is
-  'The reader, or 401 or 403. p_person: that person''s own login; null: any member. p_right: member or lead.';
+  'The reader, or 401 or 403. p_person: that person''s own login; null: any member. p_right: member, lead or manager.';
 
 create function public.my_orchards() returns jsonb
 language plpgsql stable security definer set search_path = '' as $$

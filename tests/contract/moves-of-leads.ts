@@ -21,6 +21,7 @@ export const movesOfLeads: Moves = {
     ...(draw.chance(5) && { role: draw.of(['volunteer', 'lead', 'visitor']) }),
   }),
   admit_person: ({ state, draw }) => ({ subject: anybody(state, draw) }),
+  forget_person: ({ state, draw }) => ({ subject: anybody(state, draw) }),
   remove_person: ({ state, draw }) => ({ subject: anybody(state, draw) }),
   make_invite: ({ draw }) => ({
     kind: 'join',
@@ -55,7 +56,11 @@ export const movesOfLeads: Moves = {
       leftAt: draw.of([null, minutesAfter(at, 20)]),
     }
   },
-  close_round: ({ state, draw }) => some('round', draw.of(Object.keys(state.rounds))),
+  close_round: ({ state, draw }) =>
+    some('round', draw.of(Object.keys(state.rounds)), {
+      callOff: draw.chance(3) ? [] : Object.keys(state.shifts),
+    }),
+  reopen_round: ({ state, draw }) => some('round', draw.of(Object.keys(state.rounds))),
   schedule_shift: ({ state, draw }) => {
     const round = draw.of(Object.keys(state.rounds))
     return round === undefined

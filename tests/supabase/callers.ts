@@ -57,7 +57,7 @@ export function callersOf({ use, stage, scene, elsewhere, stranger }: Setting): 
       who: 'a manager',
       user: scene.user.manager,
       person: inWhoseName ?? scene.person.manager,
-      outcome: byLeads('self', 'lead', 'manager', 'member', 'reads-lead'),
+      outcome: byLeads('self', 'lead', 'manager', 'member', 'reads-lead', 'reads-manager'),
     },
     {
       ...here,
@@ -97,7 +97,7 @@ export function callersOf({ use, stage, scene, elsewhere, stranger }: Setting): 
       who: 'somebody not let in yet',
       user: scene.user.gus,
       person: scene.person.gus,
-      outcome: ['lead', 'manager', 'reads-lead'].includes(right) ? no : waits,
+      outcome: ['lead', 'manager', 'reads-lead', 'reads-manager'].includes(right) ? no : waits,
     },
   ]
 }

@@ -4,8 +4,8 @@ import type { Name, Scene, Stage } from './scene'
 
 /**
  * anybody: signed in · own: the person's own login · self: that, or a lead · lead, manager: of this
- * orchard · member: of this orchard, whichever person · reads-lead: a lead, without naming a person ·
- * gone: the login of a person who was removed.
+ * orchard · member: of this orchard, whichever person · reads-lead, reads-manager: the same, without
+ * naming a person · gone: the login of a person who was removed.
  */
 export type Right =
   | 'anybody'
@@ -15,6 +15,7 @@ export type Right =
   | 'manager'
   | 'member'
   | 'reads-lead'
+  | 'reads-manager'
   | 'gone'
 
 /** 'ok', 'refused: codes' or 'status code'. */

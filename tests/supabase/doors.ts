@@ -10,6 +10,7 @@ import { doorsOfFlags } from './doors-of-flags'
 import { doorsOfGround } from './doors-of-ground'
 import { doorsOfPaper } from './doors-of-paper'
 import { doorsOfPeople } from './doors-of-people'
+import { doorsOfRooms } from './doors-of-rooms'
 import { plainJpeg, sha256 } from './scene'
 
 export const doors: Record<string, Use[]> = {
@@ -17,6 +18,7 @@ export const doors: Record<string, Use[]> = {
   ...doorsOfGround,
   ...doorsOfPaper,
   ...doorsOfPeople,
+  ...doorsOfRooms,
   create_orchard: [
     {
       right: 'anybody',
@@ -148,13 +150,6 @@ export const doors: Record<string, Use[]> = {
         p_to: '2027-08-01',
       }),
       outcome: always,
-    },
-  ],
-  close_round: [
-    {
-      right: 'manager',
-      args: ({ round }) => ({ p_round: round }),
-      outcome: { else: 'ok', open: 'refused: shift_open', stopped: 'refused: shift_open' },
     },
   ],
   schedule_shift: [

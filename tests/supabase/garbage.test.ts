@@ -26,6 +26,7 @@ const garbage: Record<string, unknown[]> = {
 const endsSomething = new Set([
   'end_login',
   'remove_person',
+  'forget_person',
   'change_person',
   'close_round',
   'close_shift',

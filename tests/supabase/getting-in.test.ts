@@ -410,6 +410,23 @@ describe.each(engines)('getting in on $name', ({ open }) => {
     ).toEqual([{ role: 'lead' }])
   })
 
+  test('whoever opens a lead’s link waits until a manager lets them in, and no lead does', async () => {
+    const { orchard, lead, ann } = await crewOfThree(database)
+    const code = await link(orchard.manager, { kind: 'role', role: 'lead' })
+
+    const { userId, body } = await come(code, 'Whoever was in the chat')
+    const comer = new Person(database, orchard.id, String(body.person), userId)
+
+    expect(faultOf(await comer.send('remove_person', { subject: ann.id }))).toBe('403 not_admitted')
+    expect(codesOf(await lead.send('admit_person', { subject: comer.id }))).toEqual([
+      'not_yours_to_give',
+    ])
+    await orchard.manager.must('admit_person', { subject: comer.id })
+    expect(await comer.read('snapshot', { person: comer.id })).toMatchObject({
+      me: { role: 'lead' },
+    })
+  })
+
   test('a device link is a second phone for the same person', async () => {
     const { ann } = await crewOfThree(database)
     const code = await link(ann, { kind: 'device' })

@@ -67,15 +67,12 @@ describe.each(engines)('shifts on $name', ({ open }) => {
     const crew = await crewOfThree(database)
     const { lead, orchard } = crew
     const shift = await scheduled(crew)
-    await orchard.manager.must('close_round', { round: orchard.round })
 
-    expect(codesOf(await lead.send('open_shift', { shift }))).toEqual([
-      'round_closed',
-      'briefing_missing',
-    ])
+    expect(codesOf(await lead.send('open_shift', { shift }))).toEqual(['briefing_missing'])
     expect(
       await database.asOwner('select state from public.shifts where id = $1', [shift])
     ).toEqual([{ state: 'scheduled' }])
+    await orchard.manager.must('close_round', { round: orchard.round, callOff: [shift] })
     expect(codesOf(await lead.send('schedule_shift', { round: orchard.round, ...day }))).toEqual([
       'round_closed',
     ])
@@ -92,6 +89,32 @@ describe.each(engines)('shifts on $name', ({ open }) => {
     expect(codesOf(await orchard.manager.send('close_round', { round: orchard.round }))).toEqual([
       'shift_open',
     ])
+  })
+
+  test('a round is not closed over a planned shift that nobody called off, and a closed one opens again', async () => {
+    const crew = await crewOfThree(database)
+    const { orchard } = crew
+    const [first, second] = [await scheduled(crew), await scheduled(crew)]
+    const states = () =>
+      database.asOwner('select id, state from public.shifts where orchard_id = $1', [orchard.id])
+
+    const half = await orchard.manager.send('close_round', {
+      round: orchard.round,
+      callOff: [first],
+    })
+
+    expect(codesOf(half)).toEqual(['shifts_planned'])
+    expect(half.body.refused?.[0]?.detail?.shifts).toEqual(expect.arrayContaining([first, second]))
+    expect((await states()).map(({ state }) => state)).toEqual(['scheduled', 'scheduled'])
+
+    await orchard.manager.must('close_round', { round: orchard.round, callOff: [first, second] })
+
+    expect((await states()).map(({ state }) => state)).toEqual(['cancelled', 'cancelled'])
+    expect((await lastEvent(orchard)).body).toMatchObject({
+      calledOff: expect.arrayContaining([first, second]),
+    })
+    await orchard.manager.must('reopen_round', { round: orchard.round })
+    expect(await crew.lead.must('schedule_shift', { round: orchard.round, ...day })).toBeTruthy()
   })
 
   test('a closed round keeps no tree for anybody', async () => {

@@ -2,6 +2,7 @@
 
 import type { RefusalDetail } from '../refusal'
 import { groundRefusals } from './ground-refusals'
+import { refusalsOfRooms } from './refusals-of-rooms'
 
 type Detail = RefusalDetail
 
@@ -182,6 +183,8 @@ export const refusals = {
     `${person ?? 'Somebody'} still holds ${trees ?? tree ?? 'a tree'}. End it, or say why.`,
   tools_out: ({ tool, person }: Detail) =>
     `${tool ?? 'A tool'} is still with ${person ?? 'somebody'}. Take it back, or say why.`,
+
+  ...refusalsOfRooms,
 
   // codes
   code_wrong: (_: Detail) => 'This code is not known. Scan it again, or ask your lead.',

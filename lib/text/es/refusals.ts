@@ -1,5 +1,6 @@
 import type { refusals as en } from '../en/refusals'
 import { groundRefusals } from './ground-refusals'
+import { refusalsOfRooms } from './refusals-of-rooms'
 
 export const refusals: typeof en = {
   shift_not_open: () => 'El turno no está abierto. Lo abre tu jefe de cuadrilla.',
@@ -163,6 +164,8 @@ export const refusals: typeof en = {
     `${person ?? 'Alguien'} todavía tiene ${trees ?? tree ?? 'un árbol'}. Termínalo o di por qué.`,
   tools_out: ({ tool, person }) =>
     `${tool ?? 'Una herramienta'}: todavía la tiene ${person ?? 'alguien'}. Recógela o di por qué.`,
+
+  ...refusalsOfRooms,
 
   code_wrong: () =>
     'Este código no se conoce. Escanéalo otra vez o pregunta a tu jefe de cuadrilla.',

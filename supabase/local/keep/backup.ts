@@ -9,6 +9,7 @@ import { pipeline } from 'node:stream/promises'
 import { createGzip } from 'node:zlib'
 import type { Engine, Query } from '../engine/engine'
 import { nextBackupFile } from './backups'
+import { noteForgotten } from './forgotten'
 import { type Table, tablesOf } from './tables'
 
 /** Photos make rows of 300 kB. */
@@ -36,6 +37,7 @@ export async function backUp(engine: Engine, file: string): Promise<{ rows: numb
 export async function backUpByHand(engine: Engine, dataFolder: string): Promise<string> {
   const file = nextBackupFile(dataFolder, 'by-hand')
   await backUp(engine, file)
+  await noteForgotten(engine, dataFolder)
   return file
 }
 

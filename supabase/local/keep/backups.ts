@@ -7,11 +7,15 @@ export type BackupKind = 'nightly' | 'before-migration' | 'by-hand'
 const eachKept = 14
 const hourMs = 3_600_000
 
-export function nextBackupFile(dataFolder: string, kind: BackupKind, at = new Date()): string {
+export function backupsFolder(dataFolder: string): string {
   const folder = join(dataFolder, 'backups')
   mkdirSync(folder, { recursive: true, mode: 0o700 })
+  return folder
+}
+
+export function nextBackupFile(dataFolder: string, kind: BackupKind, at = new Date()): string {
   const time = at.toISOString().slice(0, 19).replaceAll(':', '-')
-  return join(folder, `${time}-${kind}.jsonl.gz`)
+  return join(backupsFolder(dataFolder), `${time}-${kind}.jsonl.gz`)
 }
 
 /** At night; or at once where the machine has been off for more than a night. */
@@ -29,8 +33,7 @@ export function forgetOldest(dataFolder: string, kind: BackupKind): void {
 
 /** Oldest first: the names begin with the time. */
 function backupsOf(dataFolder: string, kind: BackupKind): string[] {
-  const folder = join(dataFolder, 'backups')
-  mkdirSync(folder, { recursive: true, mode: 0o700 })
+  const folder = backupsFolder(dataFolder)
   return readdirSync(folder)
     .filter((name) => name.endsWith(`-${kind}.jsonl.gz`))
     .sort()

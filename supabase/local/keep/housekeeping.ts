@@ -3,6 +3,7 @@ import type { Engine } from '../engine/engine'
 import { type Log, messageOf } from '../log'
 import { backUp } from './backup'
 import { forgetOldest, isNightlyDue, nextBackupFile } from './backups'
+import { noteForgotten } from './forgotten'
 
 const everyMs = 600_000
 
@@ -25,6 +26,7 @@ async function tidy(engine: Engine, dataFolder: string, log: Log): Promise<void>
        if to_regprocedure('private.tidy()') is not null then perform private.tidy(); end if;
      end $$`
   )
+  await noteForgotten(engine, dataFolder)
   if (!isNightlyDue(dataFolder)) return
   const { rows } = await backUp(engine, nextBackupFile(dataFolder, 'nightly'))
   forgetOldest(dataFolder, 'nightly')

@@ -8,6 +8,7 @@ import { openPglite } from '../engine/pglite'
 import { openPostgres } from '../engine/postgres'
 import { backUp } from './backup'
 import { forgetOldest, nextBackupFile } from './backups'
+import { forgetAgain, forgottenBeside, noteForgotten } from './forgotten'
 import { assertPgliteVersion, checkNote, noteOf, readNote, writeNote } from './format-note'
 import { lockFolder } from './lock'
 import { applyMigrations, type Migration, missingMigrations, readMigrations } from './migrate'
@@ -60,10 +61,12 @@ export async function restoreData(
   const aside = join(dataFolder, 'database.restoring')
   try {
     rmSync(aside, { recursive: true, force: true })
+    if (!databaseUrl) await noteWhomItForgot(held, dataFolder)
     const engine = await held.open('database.restoring')
     try {
       if (databaseUrl) await refuseFull(engine)
       await restoreInto(engine, backup, migrations)
+      await forgetAgain(engine, forgottenBeside(file, dataFolder))
       await engine.close()
       const before = databaseUrl ? null : swap(dataFolder)
       held.note(migrations)
@@ -75,6 +78,17 @@ export async function restoreData(
     }
   } finally {
     await held.release()
+  }
+}
+
+/** Somebody may have been forgotten since the list beside the backups was written. */
+async function noteWhomItForgot(held: Held, dataFolder: string): Promise<void> {
+  if (!existsSync(join(dataFolder, 'database'))) return
+  try {
+    const engine = await held.open('database')
+    await noteForgotten(engine, dataFolder).finally(() => engine.close())
+  } catch {
+    // What is to be replaced may be broken: then the list is all there is.
   }
 }
 

@@ -66,6 +66,7 @@ function openPage(name = 'page', fetchInside = async () => inside) {
     shiftRecord: notHere,
     flagDetails: notHere,
     myFlags: notHere,
+    read: notHere,
   }
   return openRowcall({ ...device, random: plainRandom(name), backend, inside: fetchInside })
 }

@@ -1,0 +1,86 @@
+'use client'
+
+/** What managers look up, and the history of a tree. None of it is kept on the device but one's own hours. */
+
+import type {
+  AuditFilter,
+  AuditTrail,
+  BeforeForgetting,
+  Invites,
+  MyHours,
+  PersonWhoLeft,
+  RoundRead,
+  ShiftRead,
+  TreeHistory,
+  VolunteerHours,
+} from '@/lib/state/reads'
+import type { View } from '@/lib/state/view'
+
+import { type Reading, useRead } from './use-read'
+import { useSelect } from './use-select'
+
+/** Read again when something happens at this tree. */
+export function useTreeHistory(tree: number): Reading<TreeHistory> {
+  const version = useSelect(({ confirmed }) => {
+    const flags = Object.values(confirmed?.flags ?? {}).filter((flag) => flag.tree === tree)
+    const { work, marked, lookedOver } = confirmed ?? {}
+    return JSON.stringify([work?.[tree], marked?.[tree], lookedOver?.[tree], flags])
+  })
+  return useRead(`history|${tree}`, (reads) => reads.treeHistory(tree), version)
+}
+
+/** `season` null: the newest. As it was when the screen was opened. */
+export function useVolunteerHours(season: number | null): Reading<VolunteerHours> {
+  return useRead(`hours|${season}`, (reads) => reads.volunteerHours(season))
+}
+
+export function useMyHours(): Reading<MyHours> {
+  const version = useSelect(({ state, me }) =>
+    JSON.stringify(state?.attendance[me?.personId ?? ''])
+  )
+  return useRead('my-hours', (reads) => reads.myHours(), version)
+}
+
+export function useInvites(): Reading<Invites> {
+  return useRead('invites', (reads) => reads.invites(), useSelect(headOf))
+}
+
+export function useRounds(): Reading<RoundRead[]> {
+  return useRead('rounds', (reads) => reads.rounds(), useSelect(roundsAndShifts))
+}
+
+export function useShifts(): Reading<ShiftRead[]> {
+  return useRead('shifts', (reads) => reads.shifts(), useSelect(roundsAndShifts))
+}
+
+export function usePeopleWhoLeft(): Reading<PersonWhoLeft[]> {
+  return useRead('left', (reads) => reads.peopleWhoLeft(), useSelect(headOf))
+}
+
+export function useBeforeForgetting(personId: string): Reading<BeforeForgetting> {
+  return useRead(
+    `forgetting|${personId}`,
+    (reads) => reads.beforeForgetting(personId),
+    useSelect(headOf)
+  )
+}
+
+/** A page of what happened; the newest is read again as more happens. */
+export function useAuditTrail(filter: AuditFilter): Reading<AuditTrail> {
+  const head = useSelect(headOf)
+  return useRead(
+    `audit|${JSON.stringify(filter)}`,
+    (reads) => reads.auditTrail(filter),
+    filter.before === null ? head : ''
+  )
+}
+
+/** Whatever changes them is an event, and so the head is another. */
+function headOf({ confirmed }: View): string {
+  return String(confirmed?.head ?? 0)
+}
+
+function roundsAndShifts({ confirmed }: View): string {
+  const shifts = Object.entries(confirmed?.shifts ?? {}).map(([id, { state }]) => `${id}${state}`)
+  return [...Object.keys(confirmed?.rounds ?? {}), ...shifts].join()
+}
