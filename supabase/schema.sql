@@ -695,6 +695,22 @@ create table stops (
 alter table stops enable row level security;
 comment on column stops.block_no is 'Null: the whole orchard.';
 
+create table told_to_leave (
+  orchard_id uuid not null,
+  shift_id uuid not null,
+  person_id uuid not null,
+  claim_id uuid not null,
+  tree_no integer,
+  why text not null,
+  told_at timestamp with time zone not null,
+  left_at timestamp with time zone,
+  left_by uuid,
+  constraint told_to_leave_why_known CHECK ((why = ANY (ARRAY['thunder'::text, 'too_windy'::text, 'too_hot'::text, 'ladders_off'::text, 'species_off'::text]))),
+  constraint told_to_leave_key PRIMARY KEY (shift_id, person_id)
+);
+alter table told_to_leave enable row level security;
+comment on table told_to_leave is 'Who was at a tree when weather put it off: told to come out, and when they said that they are. No tree: a row of brush.';
+
 create table tool_checks (
   id uuid not null default gen_random_uuid(),
   orchard_id uuid not null,
@@ -829,6 +845,50 @@ comment on table visits is 'Every time somebody worked on a tree: the record, an
 comment on column visits.lacked is 'Begun without signal and so without a claim: the codes that would have refused it. Kept all the same; a lead sees them.';
 comment on column visits.from_paper is 'Entered by a lead from what was written; the event says who did.';
 
+create table weather_exceptions (
+  id uuid not null,
+  orchard_id uuid not null,
+  shift_id uuid not null,
+  what text not null,
+  lifts text[] not null,
+  because text not null,
+  note text,
+  made_by uuid not null,
+  made_at timestamp with time zone not null,
+  ended_by uuid,
+  ended_at timestamp with time zone,
+  constraint weather_exceptions_because_known CHECK ((because = ANY (ARRAY['bark_is_dry'::text, 'dead_wood_only'::text, 'wounds_covered'::text, 'young_tree'::text, 'must_come_off'::text, 'lead_judges'::text]))),
+  constraint weather_exceptions_note_length CHECK ((char_length(note) <= 300)),
+  constraint weather_exceptions_pkey PRIMARY KEY (id)
+);
+alter table weather_exceptions enable row level security;
+comment on table weather_exceptions is 'A lead lets a species be pruned although it is off.';
+comment on column weather_exceptions.lifts is 'The reasons in force when it was made; a new one is not lifted.';
+
+create table weather_readings (
+  id uuid not null,
+  orchard_id uuid not null,
+  measured_at timestamp with time zone not null,
+  temperature_c numeric(5,2),
+  humidity numeric(4,1),
+  wind_kmh numeric(5,2),
+  gust_kmh numeric(5,2),
+  canopy text,
+  thunder boolean not null,
+  rain_in_h integer,
+  written_by uuid not null,
+  written_at timestamp with time zone not null,
+  constraint weather_readings_canopy_known CHECK ((canopy = ANY (ARRAY['wet'::text, 'dry'::text]))),
+  constraint weather_readings_gust_range CHECK (((gust_kmh >= (0)::numeric) AND (gust_kmh <= (250)::numeric))),
+  constraint weather_readings_humidity_range CHECK (((humidity >= (1)::numeric) AND (humidity <= (100)::numeric))),
+  constraint weather_readings_rain_range CHECK (((rain_in_h >= 0) AND (rain_in_h <= 96))),
+  constraint weather_readings_temperature_range CHECK (((temperature_c >= ('-40'::integer)::numeric) AND (temperature_c <= (60)::numeric))),
+  constraint weather_readings_wind_range CHECK (((wind_kmh >= (0)::numeric) AND (wind_kmh <= (250)::numeric))),
+  constraint weather_readings_pkey PRIMARY KEY (id)
+);
+alter table weather_readings enable row level security;
+comment on table weather_readings is 'Null: not said. rain_in_h 96: none in sight.';
+
 create table wrong_codes (
   user_id uuid not null,
   count integer not null,
@@ -901,6 +961,9 @@ alter table skills add constraint skills_person FOREIGN KEY (orchard_id, person_
 alter table stop_answers add constraint stop_answers_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table stop_answers add constraint stop_answers_stop FOREIGN KEY (orchard_id, stop_id) REFERENCES stops(orchard_id, id) ON DELETE CASCADE;
 alter table stops add constraint stops_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table told_to_leave add constraint told_to_leave_claim FOREIGN KEY (orchard_id, claim_id) REFERENCES claims(orchard_id, id) ON DELETE CASCADE;
+alter table told_to_leave add constraint told_to_leave_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
+alter table told_to_leave add constraint told_to_leave_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
 alter table tool_checks add constraint tool_checks_tool FOREIGN KEY (orchard_id, tool_no) REFERENCES tools(orchard_id, no) ON DELETE CASCADE;
 alter table tool_holdings add constraint tool_holdings_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table tool_holdings add constraint tool_holdings_tool FOREIGN KEY (orchard_id, tool_no) REFERENCES tools(orchard_id, no) ON DELETE CASCADE;
@@ -916,6 +979,8 @@ alter table visits add constraint visits_person FOREIGN KEY (orchard_id, person_
 alter table visits add constraint visits_round FOREIGN KEY (orchard_id, round_id) REFERENCES rounds(orchard_id, id) ON DELETE CASCADE;
 alter table visits add constraint visits_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
 alter table visits add constraint visits_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
+alter table weather_exceptions add constraint weather_exceptions_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
+alter table weather_readings add constraint weather_readings_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
 
 CREATE INDEX attendances_not_found ON public.attendances USING btree (orchard_id) WHERE (not_found AND (found_at IS NULL));
 CREATE UNIQUE INDEX attendances_one_open ON public.attendances USING btree (shift_id, person_id) WHERE (left_at IS NULL);
@@ -948,6 +1013,10 @@ CREATE UNIQUE INDEX tool_holdings_one_open ON public.tool_holdings USING btree (
 CREATE INDEX tree_work_not_done ON public.tree_work USING btree (round_id) WHERE (state <> 'done'::text);
 CREATE UNIQUE INDEX trees_one_a_place ON public.trees USING btree (orchard_id, block_no, row_no, place) WHERE (life <> 'removed'::text);
 CREATE INDEX visits_by_tree ON public.visits USING btree (orchard_id, tree_no, at DESC);
+CREATE UNIQUE INDEX weather_exceptions_one_open ON public.weather_exceptions USING btree (shift_id, what) WHERE (ended_at IS NULL);
+CREATE INDEX weather_readings_newest ON public.weather_readings USING btree (orchard_id, measured_at DESC, written_at DESC);
+CREATE INDEX weather_readings_thunder ON public.weather_readings USING btree (orchard_id, measured_at DESC) WHERE thunder;
+CREATE INDEX weather_readings_wet ON public.weather_readings USING btree (orchard_id, measured_at DESC) WHERE ((canopy = 'wet'::text) OR ((canopy IS NULL) AND (humidity >= (90)::numeric)));
 
 create policy "members hear the current channel of their orchard" on realtime.messages for select to authenticated
   using (( SELECT private.may_listen(( SELECT realtime.topic() AS topic)) AS may_listen));
@@ -1212,6 +1281,25 @@ begin
 end $function$;
 comment on function answer_stop(uuid,uuid,uuid,uuid,text) is 'Null: to whatever the stop asks now. resumed outweighs stopped.';
 grant execute on function answer_stop(uuid,uuid,uuid,uuid,text) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.answer_weather(p_orchard uuid, p_command uuid, p_person uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('answer_weather', p_orchard, p_command, p_person, 'self', '{}');
+  if v_c.answer is not null then return v_c.answer; end if;
+
+  update public.told_to_leave set left_at = v_c.at, left_by = v_c.by_person_id
+  where shift_id = (private.open_shift(p_orchard)).id and person_id = p_person and left_at is null;
+  return private.accept(v_c, 'weather_answered', jsonb_build_object('person', p_person));
+end $function$;
+comment on function answer_weather(uuid,uuid,uuid) is '"I am down", or a lead who saw somebody come down. Never refused, like every answer.';
+grant execute on function answer_weather(uuid,uuid,uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.arrive(p_orchard uuid, p_command uuid, p_person uuid)
  RETURNS jsonb
@@ -2049,6 +2137,30 @@ begin
 end $function$;
 grant execute on function end_claim(uuid,uuid,uuid,uuid,text,integer) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.end_exception(p_orchard uuid, p_command uuid, p_person uuid, p_what text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+  v_before jsonb;
+begin
+  v_c := private.begin_command('end_exception', p_orchard, p_command, p_person, 'lead', jsonb_build_object('what', p_what));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.is_species(p_what), 'p_what: a species.');
+  v_shift := private.open_shift(p_orchard);
+  if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
+
+  v_before := private.claims_put_off(p_orchard, v_c.at);
+  update public.weather_exceptions set ended_at = v_c.at, ended_by = v_c.by_person_id
+  where shift_id = v_shift.id and what = p_what and ended_at is null;
+  return private.accept(v_c, 'exception_ended', jsonb_build_object('what', p_what) || private.tell_to_leave(v_c, v_before));
+end $function$;
+grant execute on function end_exception(uuid,uuid,uuid,text) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.end_invite(p_orchard uuid, p_command uuid, p_person uuid, p_invite uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -2805,6 +2917,43 @@ begin
 end $function$;
 grant execute on function look_over(uuid,uuid,uuid,integer,text,text,text) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.make_exception(p_orchard uuid, p_command uuid, p_person uuid, p_what text, p_because text, p_note text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_shift public.shifts;
+  v_lifts text[];
+begin
+  v_c := private.begin_command('make_exception', p_orchard, p_command, p_person, 'lead',
+    jsonb_build_object('what', p_what, 'because', p_because, 'note', p_note));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(private.is_species(p_what), 'p_what: a species.');
+  perform private.need(
+    p_because in ('bark_is_dry', 'dead_wood_only', 'wounds_covered', 'young_tree', 'must_come_off', 'lead_judges'),
+    'p_because: bark_is_dry, dead_wood_only, wounds_covered, young_tree, must_come_off or lead_judges.');
+  perform private.need(p_note is null or char_length(p_note) <= 300, 'p_note: up to 300 characters.');
+  v_shift := private.open_shift(p_orchard);
+  if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
+
+  v_lifts := private.all_species_offs(v_shift, p_what, v_c.at);
+  if v_lifts = '{}' then
+    return private.refuse(v_c, private.code('not_off', jsonb_build_object('species', p_what)));
+  end if;
+
+  -- An older one is replaced, and what it lifted goes on being lifted if that is still so.
+  update public.weather_exceptions set ended_at = v_c.at, ended_by = v_c.by_person_id
+  where shift_id = v_shift.id and what = p_what and ended_at is null;
+  insert into public.weather_exceptions (id, orchard_id, shift_id, what, lifts, because, note, made_by, made_at)
+  values (p_command, p_orchard, v_shift.id, p_what, v_lifts, p_because, nullif(btrim(p_note), ''), v_c.by_person_id, v_c.at);
+  return private.accept(v_c, 'exception_made', jsonb_build_object('what', p_what, 'lifts', v_lifts, 'because', p_because));
+end $function$;
+comment on function make_exception(uuid,uuid,uuid,text,text,text) is 'Lifts the reasons that are in force now; one that comes later is not lifted.';
+grant execute on function make_exception(uuid,uuid,uuid,text,text,text) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.make_invite(p_orchard uuid, p_command uuid, p_person uuid, p_kind text, p_code_hash text, p_role text DEFAULT NULL::text, p_shift uuid DEFAULT NULL::uuid, p_subject uuid DEFAULT NULL::uuid, p_hours integer DEFAULT NULL::integer)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -3155,6 +3304,7 @@ declare
   v_c private.command;
   v_shift public.shifts;
   v_off jsonb := coalesce(p_off, '{}');
+  v_round public.rounds;
   v_refused jsonb := '[]';
 begin
   v_c := private.begin_command('open_shift', p_orchard, p_command, p_person, 'lead',
@@ -3165,12 +3315,13 @@ begin
   if private.shift_over(v_shift) is not null then return private.refuse(v_c, private.shift_over(v_shift)); end if;
 
   if (private.open_shift(p_orchard)).id is not null then v_refused := v_refused || private.code('shift_open'); end if;
-  if (private.round_or_fail(p_orchard, v_shift.round_id)).closed_at is not null then
-    v_refused := v_refused || private.code('round_closed');
-  end if;
+  v_round := private.round_or_fail(p_orchard, v_shift.round_id);
+  if v_round.closed_at is not null then v_refused := v_refused || private.code('round_closed'); end if;
   if private.latest_briefing(p_shift) is null then v_refused := v_refused || private.code('briefing_missing'); end if;
   if v_refused <> '[]' then return private.refuse(v_c, v_refused); end if;
 
+  -- Out of season is off, whatever the lead says; they make an exception, and say why.
+  v_off := v_off || private.season_offs(p_orchard, v_round.species, v_shift.on_date);
   update public.shifts set state = 'open', opened_at = v_c.at where id = p_shift;
   insert into public.shift_offs (orchard_id, shift_id, what, reason, set_by, set_at)
   select p_orchard, p_shift, key, value, v_c.by_person_id, v_c.at from jsonb_each_text(v_off);
@@ -3266,6 +3417,20 @@ AS $function$
   update public.orchard_heads set epoch = gen_random_uuid(), channel_epoch = channel_epoch + 1
 $function$;
 comment on function private.after_restore() is 'For the owner: numbers after this one may have been heard before with other contents, so phones start again and send again what they sent lately.';
+
+CREATE OR REPLACE FUNCTION private.all_species_offs(p_shift shifts, p_species text, p_at timestamp with time zone)
+ RETURNS text[]
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select coalesce(array_agg(distinct reason), '{}')
+    from (
+      select o.reason from public.shift_offs o where o.shift_id = p_shift.id and o.what = p_species
+      union all select unnest(private.weather_offs(p_shift.orchard_id, p_species, p_at))) x);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.anybody_or_fail(p_orchard uuid, p_person uuid)
  RETURNS people
@@ -3827,6 +3992,7 @@ declare
   v_tree public.trees := private.tree_or_fail(p_c.orchard_id, p_claim.tree_no);
   v_holder uuid;
   v_refused jsonb := private.missing_after_stop(p_c.orchard_id, p_shift, p_c.person_id)
+    || private.weather_stops(p_c.orchard_id, p_c.at)
     || private.closed_around(v_tree, p_shift) || private.not_free(p_c.person_id, p_shift.id);
 begin
   select person_id into v_holder from private.back_at_tree(p_claim, p_shift.id) where part = 'holder';
@@ -3957,6 +4123,29 @@ begin
   return v_claim;
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.claims_put_off(p_orchard uuid, p_at timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_shift public.shifts := private.open_shift(p_orchard);
+  v_stop text := private.weather_stops(p_orchard, p_at) -> 0 ->> 'code';
+  v_ladders text := private.ladders_off_because(v_shift, p_at);
+begin
+  return (
+    select coalesce(jsonb_object_agg(c.id, why), '{}')
+    from public.claims c
+    left join public.trees t on t.orchard_id = c.orchard_id and t.no = c.tree_no
+    cross join lateral (select case
+      when v_stop is not null then v_stop
+      when c.kind <> 'prune' then null
+      when c.ladder and v_ladders is not null then 'ladders_off'
+      when private.species_offs(v_shift, t.species, p_at) <> '{}' then 'species_off' end as why) x
+    where c.orchard_id = p_orchard and c.ended_at is null and why is not null);
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.claims_within(p_flag flags)
  RETURNS uuid[]
  LANGUAGE plpgsql
@@ -4042,8 +4231,9 @@ CREATE OR REPLACE FUNCTION private.closed_around_claim(p_claim claims, p_tree tr
  SET search_path TO ''
 AS $function$
 begin
-  if p_claim.tree_no is not null then return private.closed_around(p_tree, p_shift); end if;
-  return private.stopped_in(p_claim.block_no, p_shift);
+  if p_claim.tree_no is null then return private.stopped_in(p_claim.block_no, p_shift); end if;
+  return private.closed_around(p_tree, p_shift)
+    || case when p_claim.kind = 'prune' then private.put_off(p_tree, p_shift, p_claim.ladder, now()) else '[]' end;
 end $function$;
 comment on function private.closed_around_claim(claims,trees,shifts) is 'The same for a row: its block is stopped. A hazard closes the trees near it, and the wood of the others can still be hauled.';
 
@@ -4322,7 +4512,30 @@ begin
     'overhead_apart_m', 6,      -- between ladder or saw work and the next person; common practice, no source
     'quiet_minutes', 15,        -- out of touch this long and the lead is told; common practice, no source
     'withdraw_minutes', 2,
-    'undo_minutes', 10);
+    'undo_minutes', 10)
+    || private.default_weather_rules();
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.default_weather_rules()
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return jsonb_build_object(
+    'weather_minutes', 60,      -- older weather is no weather
+    'thunder_minutes', 30,      -- NWS: after the last thunder
+    'ladder_gust_kmh', 30,      -- Beaufort 5; common practice, no source for the limit
+    'work_gust_kmh', 40,        -- Beaufort 6; common practice, no source for the limit
+    'heat_stop_c', 39,          -- as it feels; NWS: danger
+    'light_minutes', 30,        -- ladders end so long before sunset; common practice, no source
+    'dry_hours', 4,             -- since apricots and cherries were wet; common practice, no source
+    'rain_hours', 24,           -- UC Master Gardeners, Napa
+    'rain_free_days', 42,       -- UC IPM; Ramos, Moller and English 1975
+    'first_rain_month', 10,     -- California's months, by UC IPM
+    'apricot_from_month', 7, 'apricot_to_month', 8,
+    'cherry_from_month', 7, 'cherry_to_month', 8);
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.delete_block(p_orchard uuid, p_block integer)
@@ -4488,6 +4701,17 @@ begin
 end $function$;
 comment on function private.fail(integer,text,text) is 'For malformed input, no permission and faults. What a rule refuses is an answer (private.refuse).';
 
+CREATE OR REPLACE FUNCTION private.feels_c(p_r weather_readings)
+ RETURNS numeric
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  if p_r.temperature_c is null or p_r.humidity is null then return p_r.temperature_c; end if;
+  return round(((private.heat_index_f(p_r.temperature_c::double precision * 1.8 + 32, p_r.humidity::double precision) - 32) / 1.8)::numeric, 2);
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.filled(p_body jsonb)
  RETURNS jsonb
  LANGUAGE sql
@@ -4614,6 +4838,22 @@ AS $function$
 $function$;
 comment on function private.forgotten_people() is 'For the owner, before a restore: what private.forget_again takes after it.';
 
+CREATE OR REPLACE FUNCTION private.fresh_weather(p_orchard uuid, p_at timestamp with time zone)
+ RETURNS weather_readings
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_latest public.weather_readings;
+begin
+  select * into v_latest from public.weather_readings
+  where orchard_id = p_orchard order by measured_at desc, written_at desc limit 1;
+  if p_at - v_latest.measured_at > private.house_rule(p_orchard, 'weather_minutes') * interval '1 minute' then return null; end if;
+  return v_latest;
+end $function$;
+comment on function private.fresh_weather(uuid,timestamp with time zone) is 'Old weather is no weather: a null row.';
+
 CREATE OR REPLACE FUNCTION private.handed_things(p_work jsonb)
  RETURNS jsonb
  LANGUAGE sql
@@ -4716,6 +4956,29 @@ begin
 end $function$;
 comment on function private.hazard_at(trees) is 'The flagged tree that this one is, or is too close to; null where one may go.';
 
+CREATE OR REPLACE FUNCTION private.heat_index_f(p_t double precision, p_rh double precision)
+ RETURNS double precision
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_simple double precision := 0.5 * (p_t + 61 + (p_t - 68) * 1.2 + p_rh * 0.094);
+  v_adjusted double precision := 0;
+begin
+  if p_t < 40 then return p_t; end if;
+  if v_simple <= 79 then return v_simple; end if;
+  if p_rh <= 13 and p_t between 80 and 112 then
+    v_adjusted := -(13 - p_rh) / 4 * sqrt((17 - abs(p_t - 95)) / 17);
+  elsif p_rh > 85 and p_t between 80 and 87 then
+    v_adjusted := (p_rh - 85) / 10 * ((87 - p_t) / 5);
+  end if;
+  return -42.379 + 2.04901523 * p_t + 10.14333127 * p_rh - 0.22475541 * p_t * p_rh - 0.00683783 * p_t * p_t
+    - 0.05481717 * p_rh * p_rh + 0.00122874 * p_t * p_t * p_rh + 0.00085282 * p_t * p_rh * p_rh
+    - 0.00000199 * p_t * p_t * p_rh * p_rh + v_adjusted;
+end $function$;
+comment on function private.heat_index_f(double precision,double precision) is 'NWS; which reading of it, and why: lib/domain/safety/heat-index.ts.';
+
 CREATE OR REPLACE FUNCTION private.held_by(p_orchard uuid, p_tree integer)
  RETURNS uuid
  LANGUAGE plpgsql
@@ -4800,7 +5063,16 @@ begin
     when 'quiet_minutes' then array[2, 120]
     when 'withdraw_minutes' then array[0, 60]
     when 'undo_minutes' then array[0, 60]
-    else array[0, 10000] end;
+    when 'weather_minutes' then array[15, 180]
+    when 'thunder_minutes' then array[30, 120]
+    when 'ladder_gust_kmh' then array[10, 39]
+    when 'work_gust_kmh' then array[15, 50]
+    when 'heat_stop_c' then array[27, 51]
+    when 'light_minutes' then array[0, 120]
+    when 'dry_hours' then array[0, 72]
+    when 'rain_hours' then array[0, 72]
+    when 'rain_free_days' then array[14, 90]
+    else case when p_key like '%\_month' then array[1, 12] else array[0, 10000] end end;
 end $function$;
 comment on function private.house_rule_range(text) is 'Least and most, as lib/domain/safety/house-rules.ts. A limb may be thinner than usual for the arborist, never thicker.';
 
@@ -5139,6 +5411,17 @@ begin
       and position('Photoshop 3.0'::bytea in p_jpeg) = 0);
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.is_prone(p_species text)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return p_species in ('apricot', 'cherry', 'sour_cherry');
+end $function$;
+comment on function private.is_prone(text) is 'As proneSpecies of lib/domain/safety/species-season.ts.';
+
 CREATE OR REPLACE FUNCTION private.is_pruning(p_claim uuid)
  RETURNS boolean
  LANGUAGE plpgsql
@@ -5309,6 +5592,21 @@ begin
     where x ->> 'code' <> 'holds_another');
 end $function$;
 comment on function private.lacked_without_claim(private.command,trees,shifts) is 'What a claim would have been refused for, as it is now that the work comes in. The work is kept; a lead is told.';
+
+CREATE OR REPLACE FUNCTION private.ladders_off_because(p_shift shifts, p_at timestamp with time zone)
+ RETURNS text
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_fresh public.weather_readings := private.fresh_weather(p_shift.orchard_id, p_at);
+begin
+  return coalesce(
+    (select o.reason from public.shift_offs o where o.shift_id = p_shift.id and o.what = 'ladder'),
+    case when greatest(v_fresh.wind_kmh, v_fresh.gust_kmh) >= private.house_rule(p_shift.orchard_id, 'ladder_gust_kmh')
+      then 'wind' end);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.latest_briefing(p_shift uuid)
  RETURNS integer
@@ -5647,13 +5945,10 @@ AS $function$
 declare
   v_crew uuid[] := array[p_wish.person_id] || p_wish.helpers;
   v_alone boolean := cardinality(p_wish.helpers) = 0 and p_wish.buddy_id is null;
-  v_off text;
   v_missing jsonb := '[]';
 begin
   if p_wish.ladder then
     if p_tree.height_cm is null then v_missing := v_missing || private.code('height_unknown'); end if;
-    select reason into v_off from public.shift_offs where shift_id = p_shift.id and what = 'ladder';
-    if found then v_missing := v_missing || private.code('ladders_off', jsonb_build_object('reason', v_off)); end if;
     if not private.has_skill(p_wish.person_id, 'ladder', private.today(p_shift.orchard_id)) then
       v_missing := v_missing || private.code('skill_missing', jsonb_build_object('skill', 'ladder'));
     end if;
@@ -5756,7 +6051,8 @@ begin
   if v_person.admitted_at is null then v_missing := v_missing || private.code('not_admitted'); end if;
   if v_shift.id is null then return v_missing || private.code('shift_not_open'); end if;
 
-  v_missing := v_missing || private.missing_after_stop(p_orchard, v_shift, p_person);
+  v_missing := v_missing || private.missing_after_stop(p_orchard, v_shift, p_person)
+    || private.weather_stops(p_orchard, now());
   if not private.is_here(v_shift.id, p_person) then
     v_missing := v_missing || private.code('not_arrived');
   elsif private.on_break(v_shift.id, p_person) then
@@ -5828,9 +6124,7 @@ begin
   if v_dealt is not null and not v_mine then
     v_missing := v_missing || private.code('dealt_to_another', jsonb_build_object('people', v_dealt));
   end if;
-  v_missing := v_missing || coalesce((
-    select private.code('species_off', jsonb_build_object('species', o.what, 'reason', o.reason))
-    from public.shift_offs o where o.shift_id = p_shift.id and o.what = p_tree.species), '[]');
+  if p_kind = 'prune' then v_missing := v_missing || private.put_off(p_tree, p_shift, p_ladder, now()); end if;
   v_missing := v_missing || private.stopped_in(p_tree.block_no, p_shift);
   if private.has_disease_flag(p_tree.orchard_id, p_tree.no) and not v_mine then
     v_missing := v_missing || private.code('disease_not_dealt');
@@ -6356,6 +6650,22 @@ AS $function$
     offset 0) put_down
 $function$;
 
+CREATE OR REPLACE FUNCTION private.put_off(p_tree trees, p_shift shifts, p_ladder boolean, p_at timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_offs text[] := private.species_offs(p_shift, p_tree.species, p_at);
+  v_ladders text := case when p_ladder then private.ladders_off_because(p_shift, p_at) end;
+begin
+  return case when v_offs = '{}' then '[]'::jsonb
+      else private.code('species_off', jsonb_build_object('species', p_tree.species, 'reason', v_offs[1])) end
+    || case when v_ladders is null then '[]'::jsonb else private.code('ladders_off', jsonb_build_object('reason', v_ladders)) end;
+end $function$;
+comment on function private.put_off(trees,shifts,boolean,timestamp with time zone) is 'Why nobody prunes this tree now, as refusals.';
+
 CREATE OR REPLACE FUNCTION private.read_breaks(p_breaks jsonb)
  RETURNS tstzrange[]
  LANGUAGE plpgsql
@@ -6527,6 +6837,26 @@ begin
   end if;
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.season_offs(p_orchard uuid, p_species text[], p_date date)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select coalesce(jsonb_object_agg(s, 'season'), '{}')
+    from unnest(p_species) s
+    cross join lateral (select case s when 'apricot' then 'apricot' when 'cherry' then 'cherry' when 'sour_cherry' then 'cherry' end as months) m
+    cross join lateral (select
+      private.house_rule(p_orchard, months || '_from_month')::integer as from_month,
+      private.house_rule(p_orchard, months || '_to_month')::integer as to_month) r
+    -- Both ends count, and 11 to 2 goes over the end of the year.
+    where months is not null
+      and (extract(month from p_date)::integer - from_month + 12) % 12 > (to_month - from_month + 12) % 12);
+end $function$;
+comment on function private.season_offs(uuid,text[],date) is 'Species whose months it is not, as lib/domain/safety/species-season.ts: {"cherry": "season"}.';
+
 CREATE OR REPLACE FUNCTION private.season_or_last(p_orchard uuid, p_season integer)
  RETURNS integer
  LANGUAGE plpgsql
@@ -6691,6 +7021,22 @@ begin
 end $function$;
 comment on function private.soil_tools(uuid,integer,uuid[]) is 'After work on a tree flagged for disease its tools are not clean until someone says so. The list for dirty, or null.';
 
+CREATE OR REPLACE FUNCTION private.species_offs(p_shift shifts, p_species text, p_at timestamp with time zone)
+ RETURNS text[]
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select coalesce(array_agg(x.reason order by x.reason), '{}')
+    from unnest(private.all_species_offs(p_shift, p_species, p_at)) x(reason)
+    where not exists (
+      select 1 from public.weather_exceptions e
+      where e.shift_id = p_shift.id and e.what = p_species and e.ended_at is null and x.reason = any (e.lifts)));
+end $function$;
+comment on function private.species_offs(shifts,text,timestamp with time zone) is 'Why trees of this species are off now, less what a lead excepts.';
+
 CREATE OR REPLACE FUNCTION private.stop_or_fail(p_orchard uuid, p_stop uuid)
  RETURNS stops
  LANGUAGE plpgsql
@@ -6844,6 +7190,31 @@ begin
   return jsonb_build_object('inside', v_inside);
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.tell_to_leave(p_c private.command, p_before jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_after jsonb := private.claims_put_off(p_c.orchard_id, p_c.at);
+  v_told jsonb;
+begin
+  with told as (
+    insert into public.told_to_leave (orchard_id, shift_id, person_id, claim_id, tree_no, why, told_at)
+    select p_c.orchard_id, c.shift_id, cp.person_id, c.id, c.tree_no, v_after ->> c.id::text, p_c.at
+    from public.claims c join public.claim_people cp on cp.claim_id = c.id and cp.to_at is null
+    where c.orchard_id = p_c.orchard_id and c.ended_at is null and v_after ? c.id::text
+      and (v_after ->> c.id::text) is distinct from (p_before ->> c.id::text)
+    on conflict on constraint told_to_leave_key do update
+      set claim_id = excluded.claim_id, tree_no = excluded.tree_no, why = excluded.why, told_at = excluded.told_at,
+        left_at = null, left_by = null
+    returning *
+  )
+  select jsonb_object_agg(person_id, jsonb_build_object('claim', claim_id, 'tree', tree_no, 'why', why)) into v_told from told;
+  return jsonb_build_object('toLeave', v_told);
+end $function$;
+comment on function private.tell_to_leave(private.command,jsonb) is 'Tells everybody at a tree that was not off before (private.claims_put_off) and is now: {toLeave: {person: {claim, tree, why}}}.';
+
 CREATE OR REPLACE FUNCTION private.things_of_tree(p_orchard uuid, p_tree integer)
  RETURNS text[]
  LANGUAGE plpgsql
@@ -6855,6 +7226,16 @@ begin
     select id::text from public.claims where orchard_id = p_orchard and tree_no = p_tree
     union all select id::text from public.flags where orchard_id = p_orchard and tree_no = p_tree
     union all select id::text from public.calls where orchard_id = p_orchard and tree_no = p_tree);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.thunder_at(p_orchard uuid)
+ RETURNS timestamp with time zone
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (select max(measured_at) from public.weather_readings where orchard_id = p_orchard and thunder);
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.tidy()
@@ -7149,6 +7530,101 @@ begin
     where v.orchard_id = p_reader.orchard_id and v.tree_no = p_tree and v.undone_at is null
       and (v.claim_id is null or private.is_pruning(v.claim_id)));
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.weather_offs(p_orchard uuid, p_species text, p_at timestamp with time zone)
+ RETURNS text[]
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_fresh public.weather_readings := private.fresh_weather(p_orchard, p_at);
+  v_dry_at timestamptz := private.wet_at(p_orchard) + private.house_rule(p_orchard, 'dry_hours') * interval '1 hour';
+  v_offs text[] := '{}';
+begin
+  if (private.is_prone(p_species) and p_at < v_dry_at)
+    or v_fresh.canopy = 'wet' or (v_fresh.canopy is null and v_fresh.humidity >= 90)
+  then v_offs := v_offs || 'wet_wood'::text; end if;
+  if v_fresh.measured_at + v_fresh.rain_in_h * interval '1 hour'
+    <= p_at + private.house_rule(p_orchard, 'rain_hours') * interval '1 hour'
+  then v_offs := v_offs || 'rain'::text; end if;
+  return v_offs;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.weather_state(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_shift uuid := (private.open_shift(p_orchard)).id;
+begin
+  return jsonb_build_object(
+    'weather', jsonb_build_object(
+      'latest', (
+        select private.weather_told(r) from public.weather_readings r
+        where r.orchard_id = p_orchard order by r.measured_at desc, r.written_at desc limit 1),
+      'thunderAt', private.instant(private.thunder_at(p_orchard)),
+      'wetAt', private.instant(private.wet_at(p_orchard))),
+    'exceptions', (
+      select coalesce(jsonb_object_agg(e.what, jsonb_build_object(
+        'lifts', e.lifts, 'because', e.because, 'madeBy', e.made_by, 'madeAt', private.instant(e.made_at))), '{}')
+      from public.weather_exceptions e where e.shift_id = v_shift and e.ended_at is null),
+    'toLeave', (
+      select coalesce(jsonb_object_agg(t.person_id, jsonb_build_object(
+        'claim', t.claim_id, 'tree', t.tree_no, 'why', t.why, 'toldAt', private.instant(t.told_at))), '{}')
+      from public.told_to_leave t where t.shift_id = v_shift and t.left_at is null));
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.weather_stops(p_orchard uuid, p_at timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_fresh public.weather_readings := private.fresh_weather(p_orchard, p_at);
+  v_over timestamptz := private.thunder_at(p_orchard) + private.house_rule(p_orchard, 'thunder_minutes') * interval '1 minute';
+  v_missing jsonb := '[]';
+begin
+  if p_at < v_over then
+    v_missing := private.code('thunder', jsonb_build_object('until', private.instant(v_over)));
+  end if;
+  if greatest(v_fresh.wind_kmh, v_fresh.gust_kmh) >= private.house_rule(p_orchard, 'work_gust_kmh') then
+    v_missing := v_missing || private.code('too_windy');
+  end if;
+  if private.feels_c(v_fresh) >= private.house_rule(p_orchard, 'heat_stop_c') then
+    v_missing := v_missing || private.code('too_hot');
+  end if;
+  return v_missing;
+end $function$;
+comment on function private.weather_stops(uuid,timestamp with time zone) is 'What puts off all work, for everybody. There is no exception to it.';
+
+CREATE OR REPLACE FUNCTION private.weather_told(p_r weather_readings)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return jsonb_build_object(
+    'measuredAt', private.instant(p_r.measured_at), 'temperatureC', p_r.temperature_c, 'humidity', p_r.humidity,
+    'windKmh', p_r.wind_kmh, 'gustKmh', p_r.gust_kmh, 'canopy', p_r.canopy, 'thunder', p_r.thunder, 'rainInH', p_r.rain_in_h);
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.wet_at(p_orchard uuid)
+ RETURNS timestamp with time zone
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return (
+    select max(measured_at) from public.weather_readings
+    where orchard_id = p_orchard and (canopy = 'wet' or (canopy is null and humidity >= 90)));
+end $function$;
+comment on function private.wet_at(uuid) is 'What somebody saw counts before what the air says.';
 
 CREATE OR REPLACE FUNCTION private.when_said(p_said timestamp with time zone, p_earliest timestamp with time zone, p_latest timestamp with time zone)
  RETURNS timestamp with time zone
@@ -7531,6 +8007,27 @@ end $function$;
 comment on function read_calls(uuid) is 'Of the open shift, else of the last one; and whatever nobody has ended.';
 grant execute on function read_calls(uuid) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.read_exceptions(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  return (
+    select coalesce(jsonb_agg(jsonb_build_object(
+      'id', e.id, 'shiftDate', e.on_date, 'what', e.what, 'lifts', e.lifts, 'because', e.because, 'note', e.note,
+      'madeBy', e.made_by, 'madeAt', private.instant(e.made_at), 'endedAt', private.instant(e.ended_at))
+      order by e.made_at desc), '[]')
+    from (
+      select x.*, s.on_date from public.weather_exceptions x join public.shifts s on s.id = x.shift_id
+      where x.orchard_id = p_orchard order by x.made_at desc limit 100) e
+  );
+end $function$;
+comment on function read_exceptions(uuid) is 'The newest 100, with what was written: typed text is read here and never in events.';
+grant execute on function read_exceptions(uuid) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.read_incidents(p_orchard uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -7878,6 +8375,7 @@ AS $function$
 declare
   v_c private.command;
   v_shift public.shifts;
+  v_before jsonb;
 begin
   v_c := private.begin_command('set_off_today', p_orchard, p_command, p_person, 'lead',
     jsonb_build_object('what', p_what, 'reason', p_reason));
@@ -7886,11 +8384,16 @@ begin
   perform private.need(p_reason is null or private.are_offs(jsonb_build_object(p_what, p_reason)), 'p_reason: a known reason, or null.');
   v_shift := private.open_shift(p_orchard);
   if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
+  if p_reason is distinct from 'season' and exists (
+    select 1 from public.shift_offs where shift_id = v_shift.id and what = p_what and reason = 'season')
+  then return private.refuse(v_c, private.code('exception_needed', jsonb_build_object('species', p_what))); end if;
 
+  v_before := private.claims_put_off(p_orchard, v_c.at);
   delete from public.shift_offs where shift_id = v_shift.id and what = p_what;
   insert into public.shift_offs (orchard_id, shift_id, what, reason, set_by, set_at)
   select p_orchard, v_shift.id, p_what, p_reason, v_c.by_person_id, v_c.at where p_reason is not null;
-  return private.accept(v_c, 'off_changed', jsonb_build_object('shift', v_shift.id, 'what', p_what, 'reason', p_reason));
+  return private.accept(v_c, 'off_changed', jsonb_build_object('shift', v_shift.id, 'what', p_what, 'reason', p_reason)
+    || private.tell_to_leave(v_c, v_before));
 end $function$;
 grant execute on function set_off_today(uuid,uuid,uuid,text,text) to authenticated;
 
@@ -7977,7 +8480,8 @@ begin
     || private.looked_over_state(v_reader)
     || private.brush_state(p_orchard)
     || private.calls_state(v_reader)
-    || private.flags_state(v_reader);
+    || private.flags_state(v_reader)
+    || private.weather_state(p_orchard);
 end $function$;
 grant execute on function snapshot(uuid,uuid) to authenticated;
 
@@ -8467,6 +8971,41 @@ begin
   return private.accept(v_c, 'incident_written', null, jsonb_build_object('incident', p_command));
 end $function$;
 grant execute on function write_incident(uuid,uuid,uuid,text,integer,text,timestamp with time zone,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.write_weather(p_orchard uuid, p_command uuid, p_person uuid, p_temperature_c numeric DEFAULT NULL::numeric, p_humidity numeric DEFAULT NULL::numeric, p_wind_kmh numeric DEFAULT NULL::numeric, p_gust_kmh numeric DEFAULT NULL::numeric, p_canopy text DEFAULT NULL::text, p_thunder boolean DEFAULT false, p_rain_in_h integer DEFAULT NULL::integer, p_at timestamp with time zone DEFAULT NULL::timestamp with time zone)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_before jsonb;
+  v_reading public.weather_readings;
+begin
+  v_c := private.begin_command('write_weather', p_orchard, p_command, p_person, 'lead', jsonb_build_object(
+    'temperature_c', p_temperature_c, 'humidity', p_humidity, 'wind_kmh', p_wind_kmh, 'gust_kmh', p_gust_kmh,
+    'canopy', p_canopy, 'thunder', p_thunder, 'rain_in_h', p_rain_in_h, 'at', p_at));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_temperature_c is null or p_temperature_c between -40 and 60, 'p_temperature_c: -40 to 60.');
+  perform private.need(p_humidity is null or p_humidity between 1 and 100, 'p_humidity: 1 to 100.');
+  perform private.need(p_wind_kmh is null or p_wind_kmh between 0 and 250, 'p_wind_kmh: 0 to 250.');
+  perform private.need(p_gust_kmh is null or p_gust_kmh between 0 and 250, 'p_gust_kmh: 0 to 250.');
+  perform private.need(p_canopy is null or p_canopy in ('wet', 'dry'), 'p_canopy: wet or dry.');
+  perform private.need(p_thunder is not null, 'p_thunder: true or false.');
+  perform private.need(p_rain_in_h is null or p_rain_in_h between 0 and 96, 'p_rain_in_h: 0 to 96.');
+  perform private.need(p_at is null or private.is_moment(p_at), 'p_at: a moment, or null.');
+
+  v_before := private.claims_put_off(p_orchard, v_c.at);
+  insert into public.weather_readings (id, orchard_id, measured_at, temperature_c, humidity, wind_kmh, gust_kmh, canopy,
+    thunder, rain_in_h, written_by, written_at)
+  values (p_command, p_orchard, private.when_said(p_at, v_c.at - interval '12 hours', v_c.at), p_temperature_c, p_humidity,
+    p_wind_kmh, p_gust_kmh, p_canopy, p_thunder, p_rain_in_h, v_c.by_person_id, v_c.at)
+  returning * into v_reading;
+  return private.accept(v_c, 'weather_written', private.weather_told(v_reading) || private.tell_to_leave(v_c, v_before));
+end $function$;
+comment on function write_weather(uuid,uuid,uuid,numeric,numeric,numeric,numeric,text,boolean,integer,timestamp with time zone) is 'Null: not said. What is not said is unknown, and puts nothing off.';
+grant execute on function write_weather(uuid,uuid,uuid,numeric,numeric,numeric,numeric,text,boolean,integer,timestamp with time zone) to authenticated;
 
 -- default privileges everywhere functions: {rowcall_owner=X/rowcall_owner}
 -- default privileges in public S: {anon=rwU/rowcall_owner,authenticated=rwU/rowcall_owner,service_role=rwU/rowcall_owner}

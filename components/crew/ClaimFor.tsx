@@ -3,7 +3,7 @@
 import { useId } from 'react'
 
 import { missingOfTree } from '@/lib/events/missing'
-import { todayIn, useDraft, useSelect, useSend, whoIsWhere } from '@/lib/hooks'
+import { clockOf, useDraft, useSelect, useSend, whoIsWhere } from '@/lib/hooks'
 import { useNameOf, useTagOf } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
@@ -44,8 +44,10 @@ export function ClaimFor({ id, name, tree, others }: ClaimForProps) {
   )
   const helper = draft.value
   const helpers = helper === null ? [] : [helper]
-  const missing = useSelect(({ state, ground }) =>
-    state ? missingOfTree(state, ground, tree, id, { helpers, today: todayIn(state) }) : []
+  const missing = useSelect((view) =>
+    view.state
+      ? missingOfTree(view.state, view.ground, tree, id, { helpers, ...clockOf(view) })
+      : []
   )
   const sentenceOf = useRefusalsOf(name)
 

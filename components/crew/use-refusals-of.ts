@@ -2,6 +2,7 @@
 
 import type { Refusal } from '@/lib/events/answer'
 import { useSelect } from '@/lib/hooks'
+import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { refusalWords } from '../sync/refusal-words'
 import { useNameOf, useTagOf } from '../sync/use-refusal-words'
@@ -11,6 +12,7 @@ export function useRefusalsOf(whose?: string): (refusal: Refusal) => string {
   const words = useWords()
   const person = useNameOf()
   const tree = useTagOf()
+  const format = useFormat()
   const blocks = useSelect((view) => view.ground.blocks)
   const tools = useSelect((view) => view.state?.tools)
   return (refusal) =>
@@ -19,6 +21,7 @@ export function useRefusalsOf(whose?: string): (refusal: Refusal) => string {
       person,
       tool: (no) => tools?.[no]?.label ?? String(no),
       block: (no) => blocks.get(no)?.code ?? '',
+      clock: format.clock,
       whose,
     })
 }

@@ -3,24 +3,46 @@
 import type { HouseRule } from '@/lib/domain/safety/house-rules'
 
 export type Units = 'metric' | 'us'
-export type ShownUnit = 'cm' | 'm' | 'min' | 'in' | 'ft'
+export type ShownUnit = Exclude<HouseRule['unit'], 'choice'> | 'in' | 'ft' | 'mph' | '°F'
 
-type Shown = { unit: ShownUnit; per: number; digits: number }
+/** A number of the rule is `shown * per + plus`. */
+type Shown = { unit: ShownUnit; per: number; plus: number; digits: number }
 
 export function shownIn({ unit, key }: HouseRule, units: Units): Shown {
+  const whole = unit === 'month' || unit === 'choice'
   // What is chosen is never typed.
-  if (unit === 'choice') return { unit: 'min', per: 1, digits: 0 }
-  if (units === 'metric' || unit === 'min') return { unit, per: 1, digits: 1 }
-  // A limb is measured in inches, a tree in feet.
+  const shown = unit === 'choice' ? 'min' : unit
+  const asItIs: Shown = { unit: shown, per: 1, plus: 0, digits: whole ? 0 : 1 }
+  if (units === 'metric') return asItIs
+  switch (unit) {
+    case 'cm':
+      return { ...asItIs, ...inUsUnits(key) }
+    case 'm':
+      return { ...asItIs, unit: 'ft', per: 0.3048 }
+    case 'km/h':
+      return { ...asItIs, unit: 'mph', per: 1.609344 }
+    case '°C':
+      return { ...asItIs, unit: '°F', per: 1 / 1.8, plus: -32 / 1.8 }
+    case 'month':
+    case 'choice':
+    case 'min':
+    case 'h':
+    case 'd':
+      return asItIs
+  }
+}
+
+/** A limb is measured in inches, a tree in feet. */
+function inUsUnits(key: string): Pick<Shown, 'unit' | 'per' | 'digits'> {
   if (key === 'limb_cm') return { unit: 'in', per: 2.54, digits: 1 }
   if (key === 'pruner_cm' || key === 'lopper_cm') return { unit: 'in', per: 2.54, digits: 2 }
-  return { unit: 'ft', per: unit === 'cm' ? 30.48 : 0.3048, digits: 1 }
+  return { unit: 'ft', per: 30.48, digits: 1 }
 }
 
 /** Rounded to the cautious side. */
 export function asShown(rule: HouseRule, value: number, units: Units): string {
-  const { per, digits } = shownIn(rule, units)
-  return String(rounded(value / per, digits, rule.cautious))
+  const { per, plus, digits } = shownIn(rule, units)
+  return String(rounded((value - plus) / per, digits, rule.cautious))
 }
 
 /** In the rule's own unit. Null: no number, or out of its range. */
@@ -30,8 +52,8 @@ export function ruleTyped(rule: HouseRule, typed: string, units: Units): number 
     if (typed.trim() === asShown(rule, end, units)) return end
   const number = Number(typed.trim().replace(',', '.'))
   if (typed.trim() === '' || !Number.isFinite(number)) return null
-  const { per, digits } = shownIn(rule, units)
-  const value = rounded(number * per, digits, rule.cautious)
+  const { per, plus, digits } = shownIn(rule, units)
+  const value = rounded(number * per + plus, digits, rule.cautious)
   return value >= rule.least && value <= rule.most ? value : null
 }
 

@@ -12,6 +12,8 @@ export type Naming = {
   tool: (no: number) => string
   /** The code of a block, "S". */
   block: (no: number) => string
+  /** A time on the orchard's clock. */
+  clock: (at: Date) => string
   /** Whose work it is, where that is not the reader. */
   whose?: string | undefined
 }
@@ -50,6 +52,7 @@ function readable(words: Messages, detail: Record<string, unknown>, naming: Nami
     skill: wordFor(skill, detail.skill),
     reason: wordFor(offReason, detail.reason),
     species: textsIn(detail.species).map((kind) => speciesWords(words, kind).many)[0],
+    until: textsIn(detail.until).map((at) => naming.clock(new Date(at)))[0],
     whose: naming.whose,
   }
 }

@@ -3,6 +3,7 @@
 import type { Refusal } from '@/lib/events/answer'
 import { nameOf, useSelect } from '@/lib/hooks'
 import { treeTag } from '@/lib/text/tree-name'
+import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { type RefusalAbout, refusalWords } from './refusal-words'
 
@@ -13,6 +14,7 @@ export function useRefusalWords(): (refusal: Refusal, about?: RefusalAbout) => s
   const tools = useSelect((view) => view.state?.tools)
   const blocks = useSelect((view) => view.ground.blocks)
   const tree = useTagOf()
+  const format = useFormat()
   return (refusal, about) =>
     refusalWords(
       words,
@@ -22,6 +24,7 @@ export function useRefusalWords(): (refusal: Refusal, about?: RefusalAbout) => s
         person: nameOf,
         tool: (no) => tools?.[no]?.label ?? String(no),
         block: (no) => blocks.get(no)?.code ?? '',
+        clock: format.clock,
       },
       about
     )

@@ -2,7 +2,7 @@
 
 import { claimOnTree } from '@/lib/events/look-ups'
 import { missingOfTree } from '@/lib/events/missing'
-import { myTree, useSelect } from '@/lib/hooks'
+import { clockOf, myTree, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useWords } from '../layout/Words'
@@ -25,13 +25,12 @@ export function TreeCard({ facts }: { facts: TreeFacts }) {
   const words = useWords()
   const claim = useSelect((view) => view.state && claimOnTree(view.state, tree.no))
   const mine = useSelect(myTree)
-  const missing = useSelect(({ state, ground, me }) =>
-    state && me
-      ? missingOfTree(state, ground, tree.no, me.personId).filter(
-          ({ code }) => code !== 'tree_held'
-        )
-      : []
-  )
+  const missing = useSelect((view) => {
+    const { state, ground, me } = view
+    if (!state || !me) return []
+    const all = missingOfTree(state, ground, tree.no, me.personId, clockOf(view))
+    return all.filter(({ code }) => code !== 'tree_held')
+  })
   return (
     <CrewScreen
       tree={tree.no}

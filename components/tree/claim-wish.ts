@@ -36,7 +36,7 @@ export function wishOf({
   company,
   person,
   ladder,
-}: ClaimWish): Required<Omit<Wish, 'kind' | 'today'>> {
+}: ClaimWish): Required<Omit<Wish, 'kind' | 'today' | 'now'>> {
   const named = person === null ? [] : [person]
   return {
     ladder,

@@ -5,7 +5,9 @@ import * as shape from '@/lib/util/shape'
 import { argsAfterPruning } from './args-after-pruning'
 import { argsOfGround } from './args-of-ground'
 import { argsOfInventory } from './args-of-inventory'
+import { argsOfPaper } from './args-of-paper'
 import { argsOfRooms } from './args-of-rooms'
+import { argsOfWeather } from './args-of-weather'
 import {
   briefingChange,
   callKind,
@@ -227,13 +229,8 @@ export const commandArgs = {
     at,
     call: orNull(id),
   }),
-  /** What was written on paper. Without a share it is finished. */
-  enter_work: shape.object({ tree: number, at: instant, begunAt: at, share: orNull(number), note }),
-  enter_attendance: shape.object({
-    arrivedAt: at,
-    breaks: shape.withDefault(shape.array(shape.array(instant)), []),
-    leftAt: at,
-  }),
+  ...argsOfPaper,
+  ...argsOfWeather,
 
   hand_in: shape.object({ work: shape.array(shape.anything) }),
   accept_hand_in: shape.object({ handIn: id }),

@@ -35,6 +35,8 @@ const waitingLane = {
   answer_call: 'urgent',
   end_call: 'urgent',
   answer_keep_out: 'urgent',
+  answer_weather: 'urgent',
+  write_weather: 'urgent',
 
   give_consent: 'work',
   sign_briefing: 'work',

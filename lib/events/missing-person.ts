@@ -5,7 +5,8 @@
 
 import type { Refusal } from './answer'
 import { briefedOf, claimOf, isTold, knowsAbout, openShift } from './look-ups'
-import type { Part, Shift, State } from './state'
+import type { Instant, Part, Shift, State } from './state'
+import { weatherStops } from './weather'
 
 export type WorkKind = 'prune' | 'brush' | 'other'
 
@@ -13,7 +14,7 @@ export type WorkKind = 'prune' | 'brush' | 'other'
 export function missingOfPerson(
   state: State,
   personId: string,
-  { kind = 'prune', part = 'holder' }: { kind?: WorkKind; part?: Part } = {}
+  { kind = 'prune', part = 'holder', now }: { kind?: WorkKind; part?: Part; now?: Instant } = {}
 ): Refusal[] {
   const shift = openShift(state)
   const person = state.people[personId]
@@ -26,6 +27,7 @@ export function missingOfPerson(
   return [
     ...missing,
     ...missingAfterStop(state, personId),
+    ...weatherStops(state, now),
     ...missingPresence(state, personId),
     ...missingConsent(state, personId, shift),
     ...missingBriefing(state, personId, shift),

@@ -10,7 +10,8 @@ import { buddyLacks } from './company'
 import { areNeighbours, type Ground, isWithin, metresApart } from './ground'
 import { hasFlag, holderOf, knowsAbout, openShift } from './look-ups'
 import type { WorkKind } from './missing-person'
-import type { Claim, DateOnly, Shift, Skill, State } from './state'
+import type { Claim, DateOnly, Instant, Shift, Skill, State } from './state'
+import { type PutOff, putOffIn } from './weather'
 
 export type Wish = {
   kind?: WorkKind
@@ -20,6 +21,8 @@ export type Wish = {
   buddy?: string | null
   /** Today where the orchard is. Left out, a skill with an end counts as held: the referee knows the day. */
   today?: DateOnly
+  /** The referee's clock. Left out, weather puts nothing off. */
+  now?: Instant
 }
 
 export function missingOfTree(
@@ -42,7 +45,7 @@ export function treeRules(
   const shift = openShift(state)
   if (!shift) return () => []
   const around = aroundTrees(state, ground)
-  const day = { ...around, shift }
+  const day = { ...around, shift, weather: putOffIn(state, shift, wish.now) }
   return (treeNo) => {
     const tree = ground.trees.get(treeNo)
     if (!tree) return []
@@ -93,7 +96,7 @@ type Around = {
   keepOuts: readonly { tree: Tree; metres: number }[]
   flagged: ReadonlySet<number>
 }
-type Day = Around & { shift: Shift }
+type Day = Around & { shift: Shift; weather: PutOff }
 type Asked = { day: Day; tree: Tree; personId: string; wish: Wish; mine: boolean }
 
 function aroundTrees(state: State, ground: Ground): Around {
@@ -143,14 +146,12 @@ function takenByOthers({ day, tree, mine }: Asked): Refusal[] {
 }
 
 function offToday({ day, tree, wish, mine }: Asked): Refusal[] {
-  const reason = day.shift.off[tree.species]
   const stop = Object.entries(day.state.stops).find(
     ([, { block, resumed }]) => block === tree.block && !resumed
   )
   const overhead = (wish.kind ?? 'prune') === 'prune' && (wish.ladder === true || tree.asksSaw)
   const near = mine ? undefined : overheadNextTo(day, tree, overhead)
   return found([
-    reason && { code: 'species_off', detail: { species: tree.species, reason } },
     stop && { code: 'stopped', detail: { stop: stop[0] } },
     !mine && hasFlag(day.state, tree.no, 'disease') && { code: 'disease_not_dealt' },
     near && { code: 'works_next_to_it', detail: { tree: near.no } },
@@ -174,15 +175,17 @@ function overheadNextTo(
 }
 
 function forPruning({ day, tree, personId, wish }: Asked): Refusal[] {
-  const { state, shift } = day
+  const { state, weather } = day
+  const reason = weather.offs(tree.species)
   const helpers = wish.helpers ?? []
   const ladder = wish.ladder === true
   const alone = helpers.length === 0 && (wish.buddy ?? null) === null
-  const ladderOff = ladder && shift.off.ladder
+  const ladderOff = ladder && (weather.laddersOff ?? false)
   const lacks = (skill: Skill) => lacksSkill(state, personId, skill, wish.today)
   const crew = [personId, ...helpers]
   const isLead = ['lead', 'manager'].includes(state.people[personId]?.role ?? '')
   return found([
+    reason && { code: 'species_off', detail: { species: tree.species, reason } },
     ladder && tree.heightCm === null && { code: 'height_unknown' },
     ladderOff && { code: 'ladders_off', detail: { reason: ladderOff } },
     ladder && lacks('ladder') && { code: 'skill_missing', detail: { skill: 'ladder' } },

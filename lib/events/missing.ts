@@ -24,7 +24,10 @@ export function missingForClaim(
   wish: Wish = {}
 ): Refusal[] {
   return [
-    ...missingOfPerson(state, personId, wish.kind ? { kind: wish.kind } : {}),
+    ...missingOfPerson(state, personId, {
+      ...(wish.kind && { kind: wish.kind }),
+      ...(wish.now && { now: wish.now }),
+    }),
     ...(wish.helpers ?? []).flatMap((id) => notReady(state, id, 'helper')),
     ...(wish.learners ?? []).flatMap((id) => notReady(state, id, 'learner')),
     ...treeRules(state, ground, personId, wish)(treeNo),

@@ -20,6 +20,7 @@ import { shiftPredictions } from './shift'
 import type { Instant, State } from './state'
 import { stopPredictions } from './stops'
 import { toolPredictions } from './tools'
+import { weatherPredictions } from './weather'
 
 const predictions: Predictions = {
   ...peoplePredictions,
@@ -36,6 +37,7 @@ const predictions: Predictions = {
   ...brushPredictions,
   ...stopPredictions,
   ...callPredictions,
+  ...weatherPredictions,
 }
 
 /** Without a sheet nobody knows what is near a tree. */

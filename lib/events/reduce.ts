@@ -22,6 +22,7 @@ import type { State } from './state'
 import { stopFolds } from './stops'
 import { toolFolds } from './tools'
 import { treeFolds } from './trees'
+import { weatherFolds } from './weather'
 
 const folds: Folds = {
   ...orchardFolds,
@@ -40,6 +41,7 @@ const folds: Folds = {
   ...brushFolds,
   ...stopFolds,
   ...callFolds,
+  ...weatherFolds,
 }
 
 /** Total: an event out of turn changes nothing, and no event makes it throw. */

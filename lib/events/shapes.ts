@@ -27,6 +27,21 @@ export const offReason = shape.oneOf([
   'heat',
   'lead',
 ])
+export const leaveWhy = shape.oneOf([
+  'thunder',
+  'too_windy',
+  'too_hot',
+  'ladders_off',
+  'species_off',
+])
+export const exceptionBecause = [
+  'bark_is_dry',
+  'dead_wood_only',
+  'wounds_covered',
+  'young_tree',
+  'must_come_off',
+  'lead_judges',
+] as const
 export const reopenReason = shape.oneOf([
   'stubs_left',
   'centre_closed',
@@ -158,4 +173,36 @@ export const call = shape.object({
   calledAt: shape.optional(instant),
   answeredBy: orNull(id),
   answeredAt: orNull(instant),
+})
+
+export const measured = {
+  temperatureC: orNull(shape.number),
+  humidity: orNull(shape.number),
+  windKmh: orNull(shape.number),
+  gustKmh: orNull(shape.number),
+  canopy: orNull(shape.oneOf(['wet', 'dry'])),
+  thunder: shape.withDefault(shape.boolean, false),
+  rainInH: orNull(number),
+}
+
+export const reading = shape.object({ ...measured, measuredAt: instant })
+
+export const weather = shape.object({
+  latest: orNull(reading),
+  thunderAt: orNull(instant),
+  wetAt: orNull(instant),
+})
+
+export const exception = shape.object({
+  lifts: shape.array(text),
+  because: text,
+  madeBy: id,
+  madeAt: instant,
+})
+
+export const leaving = shape.object({
+  claim: id,
+  tree: orNull(number),
+  why: leaveWhy,
+  toldAt: instant,
 })

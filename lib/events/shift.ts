@@ -6,7 +6,8 @@ import { type Folded, type Folds, type Predictions, when } from './family'
 import { openShift } from './look-ups'
 import { withChanged, withEntry, withoutKeys } from './record'
 import { dateOnly, id, instant, offReason, orNull, round, shift, signal, text } from './shapes'
-import type { OffReason, State } from './state'
+import type { OffReason, Shift, State } from './state'
+import { newlyPutOff, toldToLeave, withLeaving } from './weather'
 
 const roundOpened = shape.extend(round, { round: id })
 const roundClosed = shape.object({
@@ -27,7 +28,12 @@ const opened = shape.object({
   off: shape.withDefault(shape.record(text, offReason), {}),
 })
 const closed = shape.object({ shift: id, notFound: shape.withDefault(shape.array(id), []) })
-const offChanged = shape.object({ shift: id, what: text, reason: orNull(offReason) })
+const offChanged = shape.object({
+  shift: id,
+  what: text,
+  reason: orNull(offReason),
+  ...toldToLeave,
+})
 
 export const shiftFolds: Folds = {
   round_opened: when(roundOpened, (state, { round, ...facts }): Folded => {
@@ -73,13 +79,16 @@ export const shiftFolds: Folds = {
       notFound: { ...state.notFound, ...Object.fromEntries(notFound.map((id) => [id, shift])) },
     }
   }),
-  off_changed: when(offChanged, (state, { shift, what, reason }) => ({
-    ...state,
-    shifts: withChanged(state.shifts, shift, (known) => ({
-      ...known,
-      off: offAfter(known.off, what, reason),
-    })),
-  })),
+  off_changed: when(offChanged, (state, { toLeave, ...changed }, { at }) =>
+    withLeaving(withOff(state, changed), toLeave, at)
+  ),
+}
+
+type OffChanged = { shift: string; what: string; reason: OffReason | null }
+
+function withOff(state: State, { shift, what, reason }: OffChanged): State {
+  const change = (known: Shift) => ({ ...known, off: offAfter(known.off, what, reason) })
+  return { ...state, shifts: withChanged(state.shifts, shift, change) }
 }
 
 function offAfter(off: Record<string, OffReason>, what: string, reason: OffReason | null) {
@@ -88,15 +97,20 @@ function offAfter(off: Record<string, OffReason>, what: string, reason: OffReaso
 
 /** What belongs to one shift only. */
 function withoutCrew(state: State): State {
-  return { ...state, attendance: {}, briefed: {}, equipped: {}, failedEquipment: {}, stops: {} }
+  const crew = { attendance: {}, briefed: {}, equipped: {}, failedEquipment: {}, stops: {} }
+  return { ...state, ...crew, exceptions: {}, toLeave: {} }
 }
 
 export const shiftPredictions: Predictions = {
-  set_off_today: (state, { args }) => {
+  set_off_today: (state, { args: { what, reason } }, now, ground) => {
     const shift = openShift(state)
     if (!shift) return { refused: [{ code: 'shift_not_open' }] }
-    return [
-      { kind: 'off_changed', body: { shift: shift.id, what: args.what, reason: args.reason } },
-    ]
+    // Out of season is off; a lead makes an exception, and says why.
+    if (shift.off[what] === 'season' && reason !== 'season') {
+      return { refused: [{ code: 'exception_needed', detail: { species: what } }] }
+    }
+    const changed = { shift: shift.id, what, reason }
+    const toLeave = newlyPutOff(state, withOff(state, changed), { ground, now })
+    return [{ kind: 'off_changed', body: { ...changed, toLeave } }]
   },
 }

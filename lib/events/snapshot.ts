@@ -57,6 +57,9 @@ const snapshot = shape.object({
   minors: byId(shape.object({ guardianId: shape.nullable(id) })),
   notFound: shape.withDefault(byId(id), {}),
   failedEquipment: byId(shape.array(text)),
+  weather: shapes.weather,
+  exceptions: shape.record(text, shapes.exception),
+  toLeave: byId(shapes.leaving),
 })
 
 /** Null: not a snapshot. */

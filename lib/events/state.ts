@@ -7,6 +7,8 @@
  * Names, briefing texts and notes are not here: no typed text about people is in events (see lib/data).
  */
 
+import type { Weather } from '@/lib/domain/safety/weather'
+
 export type Role = 'manager' | 'lead' | 'volunteer' | 'visitor'
 export type Skill = 'hand_saw' | 'ladder' | 'prunes_alone'
 export type ToolKind = 'pruner' | 'lopper' | 'saw' | 'pole_pruner' | 'ladder' | 'other'
@@ -169,6 +171,15 @@ export type Call = {
   answeredAt: Instant | null
 }
 
+/** Why people come out of a tree because of the weather, or of what a lead put off. */
+export type LeaveWhy = 'thunder' | 'too_windy' | 'too_hot' | 'ladders_off' | 'species_off'
+
+/** Told to come out, and has not said yet that they are. No tree: a row of brush. */
+export type Leaving = { claim: string; tree: number | null; why: LeaveWhy; toldAt: Instant }
+
+/** A lead lets a species be pruned although it is off, for these reasons. What was written is read apart. */
+export type Exception = { lifts: string[]; because: string; madeBy: string; madeAt: Instant }
+
 export type State = {
   orchardId: string
   epoch: string
@@ -222,4 +233,9 @@ export type State = {
   /** For leads: person → the shift that closed while nobody knew where they were. */
   notFound: Record<string, string>
   failedEquipment: Record<string, string[]>
+  weather: Weather
+  /** Of the open shift, by species. */
+  exceptions: Record<string, Exception>
+  /** Of the open shift, by person. */
+  toLeave: Record<string, Leaving>
 }

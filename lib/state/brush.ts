@@ -9,6 +9,7 @@ import { claimOnRow, type RowOfTrees, type Wood, woodIn } from '@/lib/events/mis
 import { rowKey } from '@/lib/events/row-key'
 import type { BrushGoes, Claim, State } from '@/lib/events/state'
 
+import { nowIn } from './readiness'
 import { groundOnFoot } from './trees'
 import type { View } from './view'
 import { fromParts } from './view-memo'
@@ -66,8 +67,9 @@ export function rowsToHaul(view: View, from: number | null): BrushRow[] {
 }
 
 /** What I lack to haul; no cutting tool is asked. */
-export function brushReadiness({ state, me }: View) {
-  return state && me ? missingOfPerson(state, me.personId, { kind: 'brush' }) : []
+export function brushReadiness({ state, me, skewMs }: View) {
+  const asked = { kind: 'brush', now: nowIn({ skewMs }) } as const
+  return state && me ? missingOfPerson(state, me.personId, asked) : []
 }
 
 function isStopped(state: State | null, block: number): boolean {

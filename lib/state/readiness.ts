@@ -2,7 +2,7 @@
 
 import type { Refusal } from '@/lib/events/answer'
 import { missingForClaim, missingOfPerson, type Wish } from '@/lib/events/missing'
-import type { DateOnly, State } from '@/lib/events/state'
+import type { DateOnly, Instant, State } from '@/lib/events/state'
 import { dayIn } from '@/lib/util/day-in'
 
 import type { View } from './view'
@@ -12,14 +12,28 @@ export function myReadiness(view: View): Refusal[] {
   return view.me ? readinessOf(view, view.me.personId) : []
 }
 
-export function readinessOf({ state }: View, personId: string): Refusal[] {
-  return state ? missingOfPerson(state, personId) : []
+export function readinessOf(
+  { state, skewMs }: Pick<View, 'state' | 'skewMs'>,
+  personId: string
+): Refusal[] {
+  return state ? missingOfPerson(state, personId, { now: nowIn({ skewMs }) }) : []
 }
 
 /** Everything that stands between me and this tree. */
-export function refusalsFor({ state, ground, me }: View, tree: number, wish: Wish = {}): Refusal[] {
+export function refusalsFor(view: View, tree: number, wish: Wish = {}): Refusal[] {
+  const { state, ground, me } = view
   if (!state || !me) return []
-  return missingForClaim(state, ground, tree, me.personId, { today: todayIn(state), ...wish })
+  return missingForClaim(state, ground, tree, me.personId, { ...clockOf(view), ...wish })
+}
+
+/** What rules ask of the clock. */
+export function clockOf(view: Pick<View, 'state' | 'skewMs'>): Pick<Wish, 'today' | 'now'> {
+  return { ...(view.state && { today: todayIn(view.state) }), now: nowIn(view) }
+}
+
+/** The referee's clock, as near as this device knows it. */
+export function nowIn({ skewMs }: Pick<View, 'skewMs'>): Instant {
+  return new Date(Date.now() + skewMs).toISOString()
 }
 
 /** Skills run out at the orchard's midnight, also in the middle of a shift. */

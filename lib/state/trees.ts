@@ -10,7 +10,7 @@ import type { Claim, State } from '@/lib/events/state'
 
 import { isLeadView } from './me'
 import { initialsOf } from './people'
-import { todayIn } from './readiness'
+import { clockOf, nowIn } from './readiness'
 import type { View } from './view'
 import { fromParts } from './view-memo'
 
@@ -96,7 +96,8 @@ export const looksOf = fromParts(
     const looks = new Map<number, Look>()
     if (!state || !me) return looks
     const { held, flags } = factsOf(view)
-    const rules = treeRules(state, ground, me.personId)
+    // By the device's clock: what is drawn must not be drawn anew because a measured skew changed.
+    const rules = treeRules(state, ground, me.personId, { now: nowIn({ skewMs: 0 }) })
     const isTold = isLeadView({ state, me })
     const calling = callingAt(state)
     for (const tree of ground.trees.values()) {
@@ -158,7 +159,7 @@ export const groundOnFoot = fromParts(
 export function nextTreeFor(view: View, from: number | null = null): NextTree<string> {
   const { state, ground, me } = view
   if (!state || !me) return { state: 'nothing_left', refusedTrees: new Map() }
-  const rules = treeRules(state, ground, me.personId, { today: todayIn(state) })
+  const rules = treeRules(state, ground, me.personId, clockOf(view))
   const { flags } = factsOf(view)
   const walkM = from === null ? () => 0 : walksFrom(groundOnFoot(view), from)
   return nextTree({

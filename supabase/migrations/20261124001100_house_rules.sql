@@ -1,5 +1,24 @@
 -- Numbers that an orchard may set for itself, and their defaults.
 
+-- Where each comes from stands in lib/domain/safety/weather-rules.ts.
+create function private.default_weather_rules() returns jsonb
+language plpgsql immutable set search_path = '' as $$
+begin
+  return jsonb_build_object(
+    'weather_minutes', 60,      -- older weather is no weather
+    'thunder_minutes', 30,      -- NWS: after the last thunder
+    'ladder_gust_kmh', 30,      -- Beaufort 5; common practice, no source for the limit
+    'work_gust_kmh', 40,        -- Beaufort 6; common practice, no source for the limit
+    'heat_stop_c', 39,          -- as it feels; NWS: danger
+    'light_minutes', 30,        -- ladders end so long before sunset; common practice, no source
+    'dry_hours', 4,             -- since apricots and cherries were wet; common practice, no source
+    'rain_hours', 24,           -- UC Master Gardeners, Napa
+    'rain_free_days', 42,       -- UC IPM; Ramos, Moller and English 1975
+    'first_rain_month', 10,     -- California's months, by UC IPM
+    'apricot_from_month', 7, 'apricot_to_month', 8,
+    'cherry_from_month', 7, 'cherry_to_month', 8);
+end $$;
+
 create function private.default_house_rules() returns jsonb
 language plpgsql immutable set search_path = '' as $$
 begin
@@ -14,7 +33,8 @@ begin
     'overhead_apart_m', 6,      -- between ladder or saw work and the next person; common practice, no source
     'quiet_minutes', 15,        -- out of touch this long and the lead is told; common practice, no source
     'withdraw_minutes', 2,
-    'undo_minutes', 10);
+    'undo_minutes', 10)
+    || private.default_weather_rules();
 end $$;
 
 create function private.house_rule_range(p_key text) returns numeric[]
@@ -32,7 +52,16 @@ begin
     when 'quiet_minutes' then array[2, 120]
     when 'withdraw_minutes' then array[0, 60]
     when 'undo_minutes' then array[0, 60]
-    else array[0, 10000] end;
+    when 'weather_minutes' then array[15, 180]
+    when 'thunder_minutes' then array[30, 120]
+    when 'ladder_gust_kmh' then array[10, 39]
+    when 'work_gust_kmh' then array[15, 50]
+    when 'heat_stop_c' then array[27, 51]
+    when 'light_minutes' then array[0, 120]
+    when 'dry_hours' then array[0, 72]
+    when 'rain_hours' then array[0, 72]
+    when 'rain_free_days' then array[14, 90]
+    else case when p_key like '%\_month' then array[1, 12] else array[0, 10000] end end;
 end $$;
 comment on function private.house_rule_range is 'Least and most, as lib/domain/safety/house-rules.ts. A limb may be thinner than usual for the arborist, never thicker.';
 

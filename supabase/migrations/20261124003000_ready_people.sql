@@ -114,7 +114,8 @@ begin
   if v_person.admitted_at is null then v_missing := v_missing || private.code('not_admitted'); end if;
   if v_shift.id is null then return v_missing || private.code('shift_not_open'); end if;
 
-  v_missing := v_missing || private.missing_after_stop(p_orchard, v_shift, p_person);
+  v_missing := v_missing || private.missing_after_stop(p_orchard, v_shift, p_person)
+    || private.weather_stops(p_orchard, now());
   if not private.is_here(v_shift.id, p_person) then
     v_missing := v_missing || private.code('not_arrived');
   elsif private.on_break(v_shift.id, p_person) then

@@ -144,9 +144,7 @@ begin
   if v_dealt is not null and not v_mine then
     v_missing := v_missing || private.code('dealt_to_another', jsonb_build_object('people', v_dealt));
   end if;
-  v_missing := v_missing || coalesce((
-    select private.code('species_off', jsonb_build_object('species', o.what, 'reason', o.reason))
-    from public.shift_offs o where o.shift_id = p_shift.id and o.what = p_tree.species), '[]');
+  if p_kind = 'prune' then v_missing := v_missing || private.put_off(p_tree, p_shift, p_ladder, now()); end if;
   v_missing := v_missing || private.stopped_in(p_tree.block_no, p_shift);
   if private.has_disease_flag(p_tree.orchard_id, p_tree.no) and not v_mine then
     v_missing := v_missing || private.code('disease_not_dealt');

@@ -20,13 +20,10 @@ language plpgsql stable set search_path = '' as $$
 declare
   v_crew uuid[] := array[p_wish.person_id] || p_wish.helpers;
   v_alone boolean := cardinality(p_wish.helpers) = 0 and p_wish.buddy_id is null;
-  v_off text;
   v_missing jsonb := '[]';
 begin
   if p_wish.ladder then
     if p_tree.height_cm is null then v_missing := v_missing || private.code('height_unknown'); end if;
-    select reason into v_off from public.shift_offs where shift_id = p_shift.id and what = 'ladder';
-    if found then v_missing := v_missing || private.code('ladders_off', jsonb_build_object('reason', v_off)); end if;
     if not private.has_skill(p_wish.person_id, 'ladder', private.today(p_shift.orchard_id)) then
       v_missing := v_missing || private.code('skill_missing', jsonb_build_object('skill', 'ladder'));
     end if;

@@ -27,8 +27,9 @@ end $$;
 create function private.closed_around_claim(p_claim public.claims, p_tree public.trees, p_shift public.shifts) returns jsonb
 language plpgsql stable set search_path = '' as $$
 begin
-  if p_claim.tree_no is not null then return private.closed_around(p_tree, p_shift); end if;
-  return private.stopped_in(p_claim.block_no, p_shift);
+  if p_claim.tree_no is null then return private.stopped_in(p_claim.block_no, p_shift); end if;
+  return private.closed_around(p_tree, p_shift)
+    || case when p_claim.kind = 'prune' then private.put_off(p_tree, p_shift, p_claim.ladder, now()) else '[]' end;
 end $$;
 comment on function private.closed_around_claim is 'The same for a row: its block is stopped. A hazard closes the trees near it, and the wood of the others can still be hauled.';
 

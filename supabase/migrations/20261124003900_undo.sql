@@ -49,6 +49,7 @@ declare
   v_tree public.trees := private.tree_or_fail(p_c.orchard_id, p_claim.tree_no);
   v_holder uuid;
   v_refused jsonb := private.missing_after_stop(p_c.orchard_id, p_shift, p_c.person_id)
+    || private.weather_stops(p_c.orchard_id, p_c.at)
     || private.closed_around(v_tree, p_shift) || private.not_free(p_c.person_id, p_shift.id);
 begin
   select person_id into v_holder from private.back_at_tree(p_claim, p_shift.id) where part = 'holder';

@@ -229,6 +229,7 @@ begin
     || private.looked_over_state(v_reader)
     || private.brush_state(p_orchard)
     || private.calls_state(v_reader)
-    || private.flags_state(v_reader);
+    || private.flags_state(v_reader)
+    || private.weather_state(p_orchard);
 end $$;
 grant execute on function public.snapshot to authenticated;

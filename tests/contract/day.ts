@@ -160,7 +160,11 @@ export class Day {
     }
     if (command.name === 'claim_tree') {
       const { tree, buddy, ...wish } = command.args
-      const missing = missingForClaim(before, ground, tree, command.personId, { ...wish, buddy })
+      const missing = missingForClaim(before, ground, tree, command.personId, {
+        ...wish,
+        buddy,
+        now,
+      })
       this.compareMissing(missing, body)
     }
     if (command.name === 'take_brush') {
@@ -213,8 +217,14 @@ function expectKnownAnswer({ status, body }: Reply): void {
 
 /** The referee's clock and number are its own. */
 function timeless(state: State, unknown: readonly string[]): unknown {
-  const times = [...unknown, 'since', 'openedAt', 'raisedAt', 'calledAt', 'answeredAt']
+  const times = [
+    ...unknown,
+    ...['since', 'openedAt', 'raisedAt', 'calledAt', 'answeredAt'],
+    ...['measuredAt', 'thunderAt', 'wetAt', 'toldAt', 'madeAt'],
+  ]
   return JSON.parse(
-    JSON.stringify({ ...state, head: 0 }, (key, value) => (times.includes(key) ? 'then' : value))
+    JSON.stringify({ ...state, head: 0 }, (key, value) =>
+      value !== null && times.includes(key) ? 'then' : value
+    )
   )
 }

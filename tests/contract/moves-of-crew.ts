@@ -95,6 +95,7 @@ export const movesOfCrew: Moves = {
     const theirs = all.filter((id) => state.flags[id]?.raisedBy === personId)
     return some('flag', draw.of(draw.chance(4) ? all : theirs))
   },
+  answer_weather: () => ({}),
   answer_keep_out: ({ state, personId, draw }) => {
     const all = Object.keys(state.flags)
     const told = all.filter((id) => state.flags[id]?.inside[personId])

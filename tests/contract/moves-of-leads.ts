@@ -100,6 +100,22 @@ export const movesOfLeads: Moves = {
     what: draw.of(['ladder', 'apple', 'cherry']),
     reason: draw.of(['wind', null, null]),
   }),
+  // Mostly mild: thunder and storm would end the day.
+  write_weather: ({ draw }) => ({
+    temperatureC: draw.of([null, 8, 21.5, 31]),
+    humidity: draw.of([null, 35, 62.5, 93]),
+    gustKmh: draw.of([null, 12, 30.58, ...(draw.chance(12) ? [64] : [])]),
+    canopy: draw.of([null, 'dry', 'dry', 'wet']),
+    thunder: draw.chance(16),
+    rainInH: draw.of([null, 96, 96, 6]),
+    at: draw.of([null, null, minutesAfter(new Date().toISOString(), -45)]),
+  }),
+  make_exception: ({ draw }) => ({
+    what: draw.of(['apple', 'cherry']),
+    because: draw.of(['bark_is_dry', 'lead_judges']),
+    note: draw.of([null, 'Only the two by the gate']),
+  }),
+  end_exception: ({ draw }) => ({ what: draw.of(['apple', 'cherry']) }),
   write_briefing: ({ state, draw }) => {
     const shift = draw.of(Object.keys(state.shifts))
     const change = draw.of(['before_next_tree', 'come_down'])

@@ -28,6 +28,7 @@ const often: Partial<Record<CommandName, number>> = {
   call_for_help: 3,
   end_call: 2,
   answer_keep_out: 2,
+  answer_weather: 2,
   clear_flag: 2,
   change_keep_out: 2,
 
@@ -36,6 +37,8 @@ const often: Partial<Record<CommandName, number>> = {
   deal_trees: 6,
   set_off_today: 3,
   mend_tool: 3,
+  write_weather: 3,
+  make_exception: 4,
   open_shift: 3,
   close_shift: 5,
   close_round: 5,

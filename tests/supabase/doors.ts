@@ -11,6 +11,7 @@ import { doorsOfGround } from './doors-of-ground'
 import { doorsOfPaper } from './doors-of-paper'
 import { doorsOfPeople } from './doors-of-people'
 import { doorsOfRooms } from './doors-of-rooms'
+import { doorsOfWeather } from './doors-of-weather'
 import { plainJpeg, sha256 } from './scene'
 
 export const doors: Record<string, Use[]> = {
@@ -19,6 +20,7 @@ export const doors: Record<string, Use[]> = {
   ...doorsOfPaper,
   ...doorsOfPeople,
   ...doorsOfRooms,
+  ...doorsOfWeather,
   create_orchard: [
     {
       right: 'anybody',

@@ -79,7 +79,7 @@ export async function advance(database: TestDatabase, scene: Scene, stage: Stage
       return
     }
     case 'open':
-      await by('lead', 'open_shift', { p_shift: scene.shift })
+      await by('lead', 'open_shift', { p_shift: scene.shift, p_off: { pear: 'rain' } })
       await makeReady(by, scene)
       await finish(by, 33)
       await finish(by, 20)

@@ -144,20 +144,21 @@ describe.each(engines)('shifts on $name', ({ open }) => {
     const { lead, orchard, ann } = crew
     const shift = await scheduled(crew)
     await lead.must('write_briefing', { shift, topics: [{ code: 'ladders' }] })
-    await lead.must('open_shift', { shift, off: { cherry: 'season' } })
+    await lead.must('open_shift', { shift, off: { apple: 'lead' } })
     const off = async () => {
       const state = (await lead.read('snapshot', { person: lead.id })) as {
         shifts: Record<string, { off: unknown }>
       }
       return state.shifts[shift]?.off
     }
-    expect(await off()).toEqual({ cherry: 'season' })
+    // November is not their season, whatever the lead says.
+    expect(await off()).toEqual({ apple: 'lead', cherry: 'season' })
 
     await lead.must('set_off_today', { what: 'ladder', reason: 'wind' })
-    await lead.must('set_off_today', { what: 'cherry', reason: null })
+    await lead.must('set_off_today', { what: 'apple', reason: null })
 
-    expect((await lastEvent(orchard)).body).toEqual({ shift, what: 'cherry' })
-    expect(await off()).toEqual({ ladder: 'wind' })
+    expect((await lastEvent(orchard)).body).toEqual({ shift, what: 'apple' })
+    expect(await off()).toEqual({ ladder: 'wind', cherry: 'season' })
     expect(faultOf(await ann.send('set_off_today', { what: 'ladder' }))).toBe('403 not_allowed')
     expect(faultOf(await lead.send('set_off_today', { what: 'ladder', reason: 'mood' }))).toBe(
       '400 malformed'

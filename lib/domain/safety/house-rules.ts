@@ -1,15 +1,16 @@
 /**
  * The numbers that an orchard sets for itself: what is usual, and between what they may lie. The referee has
- * the same numbers (private.default_house_rules, private.house_rule_range); a test compares them. None of them
- * has a published source: references that were looked at give a range or nothing, so the usual value lies on
- * the cautious side of it. Local rules win.
+ * the same numbers (private.default_house_rules, private.house_rule_range); a test compares them. Where
+ * references that were looked at give a range or nothing, the usual value lies on the cautious side of it. Local
+ * rules win.
  */
 
 import { type CleaningPolicy, cleaningPolicies } from '../disease/sanitation'
+import { weatherRules } from './weather-rules'
 
 export type HouseRule = {
   key: string
-  unit: 'cm' | 'm' | 'min' | 'choice'
+  unit: 'cm' | 'm' | 'min' | 'choice' | 'km/h' | '°C' | 'h' | 'd' | 'month'
   usual: number
   least: number
   most: number
@@ -41,6 +42,7 @@ export const houseRules = [
   { key: 'quiet_minutes', unit: 'min', usual: 15, least: 2, most: 120, cautious: 'less' },
   { key: 'withdraw_minutes', unit: 'min', usual: 2, least: 0, most: 60, cautious: 'either' },
   { key: 'undo_minutes', unit: 'min', usual: 10, least: 0, most: 60, cautious: 'either' },
+  ...weatherRules,
 ] as const satisfies readonly HouseRule[]
 
 export type HouseRuleKey = (typeof houseRules)[number]['key']

@@ -1,11 +1,26 @@
 /** Numbers that an orchard sets for itself, each with where it comes from. */
 
+import { weatherRules } from './weather-rules'
+
 export const houseRules = {
   title: 'House rules',
   lead: 'Numbers of this orchard. Where the law or your insurance asks for more, that wins.',
   onlyManager: 'A manager changes them. These are the ones in force.',
   link: 'House rules',
-  unit: { cm: 'cm', m: 'm', min: 'minutes', in: 'inches', ft: 'feet' },
+  unit: {
+    cm: 'cm',
+    m: 'm',
+    min: 'minutes',
+    in: 'inches',
+    ft: 'feet',
+    'km/h': 'km/h',
+    mph: 'mph',
+    '°C': '°C',
+    '°F': '°F',
+    h: 'hours',
+    d: 'days',
+    month: 'month, 1 to 12',
+  },
   usual: (usual: string, least: string, most: string) =>
     `Usual ${usual}, from ${least} to ${most}.`,
   wrong: (least: string, most: string) => `Write a number from ${least} to ${most}.`,
@@ -69,5 +84,6 @@ export const houseRules = {
       says: 'By who finished it. Afterwards a lead reopens it.',
       from: 'Our own choice.',
     },
+    ...weatherRules,
   },
 }

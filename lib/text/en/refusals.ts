@@ -15,6 +15,17 @@ export const refusals = {
       ? `${whose} has not answered the stop. Answer it first.`
       : 'You have not answered the stop. Answer it first.',
 
+  thunder: ({ until }: Detail) =>
+    `Thunder was heard. Nobody works${until ? ` before ${until}` : ' for 30 minutes after the last'}. Go into a building or a closed car.`,
+  too_windy: (_: Detail) =>
+    'Gusts are above this orchard’s limit for work. Wait until a lead has measured again.',
+  too_hot: (_: Detail) =>
+    'It feels hotter than this orchard’s limit for work. Rest in the shade and drink; a lead measures again.',
+  not_off: ({ species }: Detail) =>
+    `Nothing puts off ${species ?? 'these trees'} now. No exception is needed.`,
+  exception_needed: ({ species }: Detail) =>
+    `It is not the season of ${species ?? 'these trees'}. Make an exception, and say why.`,
+
   // ready
   not_arrived: ({ whose }: Detail) =>
     whose

@@ -1,11 +1,25 @@
 import type { houseRules as en } from '../en/house-rules'
+import { weatherRules } from './weather-rules'
 
 export const houseRules: typeof en = {
   title: 'Reglas de la casa',
   lead: 'Números de este huerto. Donde la ley o tu seguro pidan más, eso manda.',
   onlyManager: 'Las cambia un responsable. Estas son las que valen.',
   link: 'Reglas de la casa',
-  unit: { cm: 'cm', m: 'm', min: 'minutos', in: 'pulgadas', ft: 'pies' },
+  unit: {
+    cm: 'cm',
+    m: 'm',
+    min: 'minutos',
+    in: 'pulgadas',
+    ft: 'pies',
+    'km/h': 'km/h',
+    mph: 'mph',
+    '°C': '°C',
+    '°F': '°F',
+    h: 'horas',
+    d: 'días',
+    month: 'mes, de 1 a 12',
+  },
   usual: (usual, least, most) => `Lo usual es ${usual}, de ${least} a ${most}.`,
   wrong: (least, most) => `Escribe un número de ${least} a ${most}.`,
   save: 'Guardar las reglas de la casa',
@@ -68,5 +82,6 @@ export const houseRules: typeof en = {
       says: 'Por quien lo terminó. Después lo reabre un jefe de cuadrilla.',
       from: 'Elección nuestra.',
     },
+    ...weatherRules,
   },
 }

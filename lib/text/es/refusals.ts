@@ -9,6 +9,16 @@ export const refusals: typeof en = {
     whose
       ? `${whose} no ha respondido a la parada. Respondan primero.`
       : 'No has respondido a la parada. Responde primero.',
+  thunder: ({ until }) =>
+    `Se ha oído un trueno. Nadie trabaja${until ? ` antes de las ${until}` : ' hasta 30 minutos después del último'}. Entra en un edificio o en un coche cerrado.`,
+  too_windy: () =>
+    'Las rachas pasan del límite de este huerto para trabajar. Espera a que un jefe de cuadrilla vuelva a medir.',
+  too_hot: () =>
+    'La sensación de calor pasa del límite de este huerto para trabajar. Descansa a la sombra y bebe; un jefe de cuadrilla vuelve a medir.',
+  not_off: ({ species }) =>
+    `Nada aplaza ${species ?? 'estos árboles'} ahora. No hace falta una excepción.`,
+  exception_needed: ({ species }) =>
+    `No es temporada de ${species ?? 'estos árboles'}. Haz una excepción y di por qué.`,
 
   not_arrived: ({ whose }) =>
     whose

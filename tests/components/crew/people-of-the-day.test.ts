@@ -8,7 +8,8 @@ import { skillHolds } from '@/components/crew/skill-until'
 import type { View } from '@/lib/hooks'
 import { ann, aState, bo, later, lead } from '../../lib/events/a-state'
 
-const seenBy = (state: object) => ({ state: aState(state), names: {} }) as unknown as View
+const seenBy = (state: object) =>
+  ({ state: aState(state), names: {}, skewMs: 0 }) as unknown as View
 const nobodyTold = { givenVersion: 0, signedVersion: 0 }
 
 test('who was not there when the others were told is late; before the briefing nobody is', () => {

@@ -11,6 +11,7 @@ const naming = {
   person: (id: string) => ({ teo: 'Teo', ines: 'Inés' })[id] ?? 'Somebody',
   tool: (no: number) => `P${no}`,
   block: () => 'S',
+  clock: () => '10:42',
 }
 
 describe('a refusal in words', () => {

@@ -1,5 +1,6 @@
 /** A small orchard in an open shift: a lead, two volunteers, a few trees and tools. */
 
+import { noWeather } from '@/lib/domain/safety/weather'
 import type { Happening } from '@/lib/events/event'
 import type { Flag, State } from '@/lib/events/state'
 
@@ -100,6 +101,9 @@ export function aState(change: Partial<State> = {}): State {
     minors: {},
     notFound: {},
     failedEquipment: {},
+    weather: noWeather,
+    exceptions: {},
+    toLeave: {},
     ...change,
   }
 }

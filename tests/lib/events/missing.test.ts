@@ -203,7 +203,7 @@ describe('of the tree', () => {
       },
       [],
       1,
-      ['species_off', 'stopped'],
+      ['stopped', 'species_off'],
     ],
   ]
   test.each(cases)('%s', (_, change, trees, no, expected) => {

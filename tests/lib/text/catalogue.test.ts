@@ -30,6 +30,10 @@ const sameInBoth = [
   'leadMap.whyWith',
   'houseRules.unit.cm',
   'houseRules.unit.m',
+  'houseRules.unit.km/h',
+  'houseRules.unit.mph',
+  'houseRules.unit.°C',
+  'houseRules.unit.°F',
 ]
 
 test('both languages have the same messages', () => {

@@ -1,0 +1,17 @@
+/** What the commands about weather take. */
+
+import * as shape from '@/lib/util/shape'
+
+import { exceptionBecause, instant, measured, orNull, text } from './shapes'
+
+export const argsOfWeather = {
+  /** `at`: when it was measured, where that is not now. */
+  write_weather: shape.object({ ...measured, at: orNull(instant) }),
+  answer_weather: shape.object({}),
+  make_exception: shape.object({
+    what: text,
+    because: shape.oneOf(exceptionBecause),
+    note: orNull(text),
+  }),
+  end_exception: shape.object({ what: text }),
+}
