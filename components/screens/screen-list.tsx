@@ -4,6 +4,7 @@ import type { ReactNode } from 'react'
 
 import { callKindOf } from '../call/call-kinds'
 import { treeNumber } from '../tree/tree-number'
+import { cutScreens } from './cut-screens'
 import { leadScreens } from './lead-screens'
 import type { ScreenName } from './screen-paths'
 import { screensAfterPruning } from './screens-after-pruning'
@@ -18,6 +19,7 @@ export type Screen = { gate: 'crew' | 'lead'; load: () => Promise<Draw> }
 
 export const screens: Record<ScreenName, Screen> = {
   ...screensAfterPruning,
+  ...cutScreens,
   home: {
     gate: 'crew',
     load: async () => {

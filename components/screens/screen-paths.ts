@@ -15,6 +15,8 @@ export const screenPaths = {
   finishTree: /^\/tree\/([^/]+)\/finish$/,
   halfDoneTree: /^\/tree\/([^/]+)\/half-done$/,
   flagTree: /^\/tree\/([^/]+)\/flag$/,
+  cutAtTree: /^\/tree\/([^/]+)\/cut$/,
+  shortenAtTree: /^\/tree\/([^/]+)\/shorten$/,
   haul: /^\/haul$/,
   // when something is wrong
   flag: /^\/flag$/,

@@ -1,6 +1,6 @@
 'use client'
 
-import type { Cultivar, Tree } from '@/lib/domain/orchard/types'
+import type { Tree } from '@/lib/domain/orchard/types'
 import { factsOf } from '@/lib/domain/pruning/species-facts'
 import type { WorkCard } from '@/lib/domain/pruning/work-card'
 import { capitalised, speciesWords } from '@/lib/text/species'
@@ -13,33 +13,21 @@ import { originWords, shareRange } from './step-words'
 
 type AboutTreeProps = {
   tree: Tree
-  cultivar: Cultivar | null
   card: WorkCard
   isNeglected: boolean
   onNeglected: (isNeglected: boolean) => void
 }
 
-/** What kind of tree it is for the hand that prunes it: where it fruits, its season, and how it was kept. */
-export function AboutTree({ tree, cultivar, card, isNeglected, onNeglected }: AboutTreeProps) {
+/** What kind of tree it is for the hand that prunes it: its season, its usual year, and how it was kept. */
+export function AboutTree({ tree, card, isNeglected, onNeglected }: AboutTreeProps) {
   const { whatToCut: text } = useWords()
   const isYoung = card.steps.some(({ code }) => code === 'in_training')
-  const buds = cultivar?.buds ?? 'unknown'
-  const habit = text.fruitsOn[cultivar?.habit ?? 'unknown']
   return (
     <>
-      <p className="small">{buds === 'unknown' ? habit : `${habit}, ${text.budsAt[buds]}`}</p>
       {card.isOutOfSeason && (
         <Note icon="clock" lead={text.outOfSeason.lead}>
           {text.outOfSeason.says}
         </Note>
-      )}
-      <SpeciesFacts species={tree.species} />
-      {!isYoung && (
-        <div>
-          <Pick type="checkbox" name="neglected" checked={isNeglected} onChange={onNeglected}>
-            {text.neglected.yes}
-          </Pick>
-        </div>
       )}
       {isNeglected && !isYoung && (
         <Note icon="heap" role="status">
@@ -48,6 +36,16 @@ export function AboutTree({ tree, cultivar, card, isNeglected, onNeglected }: Ab
             : text.neglected.winters(String(card.winters.least), String(card.winters.most))}
         </Note>
       )}
+      <More title={text.about}>
+        <SpeciesFacts species={tree.species} />
+        {!isYoung && (
+          <div>
+            <Pick type="checkbox" name="neglected" checked={isNeglected} onChange={onNeglected}>
+              {text.neglected.yes}
+            </Pick>
+          </div>
+        )}
+      </More>
     </>
   )
 }
@@ -81,12 +79,12 @@ function SpeciesFacts({ species }: Pick<Tree, 'species'>) {
     { says: text.season[season.value], origin: season },
   ]
   return (
-    <More title={text.about(many)}>
+    <>
       {lines.map(({ says, origin }) => (
         <p key={says}>
           {says} <span className="small">{originWords(text, origin)}</span>
         </p>
       ))}
-    </More>
+    </>
   )
 }

@@ -18,7 +18,7 @@ import { PeopleAtTree } from './PeopleAtTree'
 import { StuckSheet } from './StuckSheet'
 import { stepWords } from './step-words'
 import { TagInHand } from './TagInHand'
-import { ageWords, kindWords } from './tree-words'
+import { ageWords, bearingWords, kindWords } from './tree-words'
 import { useStepsDone } from './use-steps-done'
 import { type TreeFacts, useThisYear } from './use-tree'
 import { useWorkCard } from './use-work-card'
@@ -81,14 +81,9 @@ export function TreeInHand({ facts, mine }: TreeInHandProps) {
       <div>
         <h1 className="kind">{kindWords(words, tree, cultivar)}</h1>
         <p className="small">{age ? words.tree.age(age, shape) : shape}</p>
+        <p className="small">{bearingWords(words, cultivar)}</p>
       </div>
-      <AboutTree
-        tree={tree}
-        cultivar={cultivar}
-        card={card}
-        isNeglected={isNeglected}
-        onNeglected={setNeglected}
-      />
+      <AboutTree tree={tree} card={card} isNeglected={isNeglected} onNeglected={setNeglected} />
       {mine.state === 'not_confirmed' && (
         <Note tone="call" icon="clock" lead={words.tree.notConfirmed}>
           {words.claim.beginWhy}

@@ -1,5 +1,7 @@
 'use client'
 
+import { useEffect, useRef } from 'react'
+
 import type { WorkCard } from '@/lib/domain/pruning/work-card'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
@@ -18,8 +20,9 @@ type WorkStepsProps = {
 export function WorkSteps({ card: { steps, limit }, done, tree, onGoTo }: WorkStepsProps) {
   const words = useWords()
   const format = useFormat()
+  const section = useStepInView(done)
   return (
-    <section aria-label={words.tree.whatToCut}>
+    <section ref={section} aria-label={words.tree.whatToCut}>
       <Steps label={words.tree.whatToCut}>
         {steps.map((step, at) => {
           const text = stepWords(words, format, step)
@@ -48,4 +51,16 @@ export function WorkSteps({ card: { steps, limit }, done, tree, onGoTo }: WorkSt
       </Steps>
     </section>
   )
+}
+
+/** The step that opens is brought to the top, so that its picture is seen without a thumb's work. */
+function useStepInView(done: number) {
+  const section = useRef<HTMLElement>(null)
+  const shown = useRef(done)
+  useEffect(() => {
+    if (shown.current === done) return
+    shown.current = done
+    section.current?.querySelector('[aria-current="step"]')?.scrollIntoView({ block: 'start' })
+  }, [done])
+  return section
 }

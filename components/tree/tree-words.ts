@@ -20,6 +20,13 @@ export function ageWords(words: Messages, tree: Tree, thisYear: number): string 
     : words.common.years(Math.max(0, thisYear - tree.plantedYear))
 }
 
+/** "fruits on spurs and shoots, buds in the middle of the shoot" */
+export function bearingWords({ whatToCut: text }: Messages, cultivar: Cultivar | null): string {
+  const habit = text.fruitsOn[cultivar?.habit ?? 'unknown']
+  const buds = cultivar?.buds ?? 'unknown'
+  return buds === 'unknown' ? habit : `${habit}, ${text.budsAt[buds]}`
+}
+
 /** The three cells of its plate. */
 export function plateCells({ common: { plate } }: Messages, tree: Tree, block: Block) {
   return [

@@ -16,7 +16,8 @@ const places = 12
 
 /**
  * Trees 1 to 36 in three rows: A 1·1 is tree 1, A 2·1 is tree 13. All are apples low enough for feet on the
- * ground, but for a cherry at A 1·4 and a tall pear at A 3·12.
+ * ground, but for a cherry at A 1·4 and a tall pear at A 3·12. A 3·1 bears in the middle of its shoots, A 3·2 at
+ * their tips.
  */
 export const inventory = {
   p_blocks: [
@@ -32,6 +33,8 @@ export const inventory = {
   ],
   p_cultivars: [
     { species: 'apple', name: 'Ordwin', habit: 'spur' },
+    { species: 'apple', name: 'Jorquen', habit: 'both', buds: 'middle' },
+    { species: 'apple', name: 'Fernoth', habit: 'shoot', buds: 'tip' },
     { species: 'cherry', name: 'Tamsel' },
     { species: 'pear', name: 'Wessam' },
   ],
@@ -45,5 +48,8 @@ export const inventory = {
 function kindAt(row: number, place: number) {
   if (row === 1 && place === 4) return { species: 'cherry', cultivar: 'Tamsel', heightCm: 230 }
   if (row === 3 && place === 12) return { species: 'pear', cultivar: 'Wessam', heightCm: 420 }
-  return { species: 'apple', cultivar: 'Ordwin', heightCm: 220 }
+  const apple = { species: 'apple', heightCm: 220 }
+  if (row === 3 && place === 1) return { ...apple, cultivar: 'Jorquen' }
+  if (row === 3 && place === 2) return { ...apple, cultivar: 'Fernoth' }
+  return { ...apple, cultivar: 'Ordwin' }
 }

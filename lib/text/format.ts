@@ -55,6 +55,9 @@ export function formatFor(reader: { language: Language; units: Units; timeZone: 
       isUs
         ? `${number(Math.floor((centimetres / centimetresPerInch) * 10) / 10, 1)} in`
         : `${number(centimetres, 1)} cm`,
+    /** How thick somebody says a branch is: 1.5 cm, 0.75 in. */
+    thickness: (centimetres: number) =>
+      isUs ? `${number(centimetres / centimetresPerInch, 2)} in` : `${number(centimetres, 1)} cm`,
     /** Along wood: 41 cm, 16 in. Below 10 cm or 12 in with a digit; the caller rounds to the safe side. */
     span: (centimetres: number, rounding: Rounding = 'near') =>
       isUs

@@ -14,6 +14,7 @@ const areas = [
   'components/brush',
   'components/count',
   'components/crew',
+  'components/cuts',
   'components/day',
   'components/flags',
   'components/join',

@@ -42,6 +42,8 @@ export const walksOfLeads: readonly Walk[] = [
       return [
         routes.map(8),
         routes.lookOver(),
+        routes.shortenAtTree(26),
+        { path: routes.shortenAtTree(4), press: (words) => words.cuts.shorten.profiles.counted },
         routes.brush(),
         { path: routes.lookOver(), press: (words) => words.lookOver.reopen },
         routes.shift(),

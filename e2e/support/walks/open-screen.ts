@@ -15,9 +15,9 @@ export async function openScreen(page: Page, screen: Screen, language: 'en' | 'e
   const words = { ...(await messages(language)), ...(await leadMessages(language)) }
   const name = press(words)
   const button = page.getByRole('button', { name, exact: true })
-  // A painted choice is pressed by its words.
+  // A painted choice is pressed by its words, and so is what opens in place.
   await button
-    .or(page.locator('label').filter({ hasText: name }))
+    .or(page.locator('label, summary').filter({ hasText: name }))
     .first()
     .click()
 }

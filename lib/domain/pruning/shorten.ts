@@ -67,9 +67,9 @@ export function shorten({ counts, shootCm, limbCm }: ShootOnLimb, taken: number)
 }
 
 /** `reach` is how far along the shoot the crop hangs, taken together. */
-type Load = { load: number; reach: number }
+export type Load = { load: number; reach: number }
 
-function loadOn(counts: BudCounts, taken: number): Load {
+export function loadOn(counts: BudCounts, taken: number): Load {
   const left = 1 - taken
   const parts = counts.map((count, tenth) => {
     const stays = 1 - shareBeyond(tenth, left)

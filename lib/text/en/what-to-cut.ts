@@ -183,7 +183,7 @@ export const whatToCut = {
     tips_of_last_years_shoots: 'the tips of some shoots',
     current_shoots: 'this year’s shoots',
   },
-  about: (species: string) => `About ${species}`,
+  about: 'About this tree',
   speciesBears: (species: string, wood: string) => `${species} usually fruit on ${wood}.`,
   season: {
     dormant: 'Usually pruned without leaves.',

@@ -186,7 +186,7 @@ export const whatToCut: typeof en = {
     tips_of_last_years_shoots: 'la punta de algunos brotes',
     current_shoots: 'brotes de este año',
   },
-  about: (species) => `Sobre ${species}`,
+  about: 'Sobre este árbol',
   speciesBears: (species, wood) => `${species}: suelen dar fruto en ${wood}.`,
   season: {
     dormant: 'Se suele podar sin hojas.',

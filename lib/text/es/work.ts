@@ -5,6 +5,7 @@ import { briefing } from './briefing'
 import { brush } from './brush'
 import { call } from './call'
 import { claim } from './claim'
+import { cuts } from './cuts'
 import { device } from './device'
 import { findTree } from './find-tree'
 import { flag } from './flag'
@@ -27,6 +28,7 @@ export const work: typeof en = {
   call,
   brush,
   claim,
+  cuts,
   findTree,
   nextTree,
   lookedOver,

@@ -1,0 +1,98 @@
+'use client'
+
+import { useState } from 'react'
+
+import { type CutLimits, toolFor } from '@/lib/domain/pruning/cut'
+import { formOf } from '@/lib/domain/pruning/species-facts'
+import { houseRuleOf } from '@/lib/domain/safety/house-rules'
+import { useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { useFormat } from '../layout/use-format'
+import { useWords } from '../layout/Words'
+import { NoSuchTree } from '../tree/NoSuchTree'
+import { type TreeFacts, useTree } from '../tree/use-tree'
+import { ButtonLink } from '../ui/ButtonLink'
+import { Segmented } from '../ui/Segmented'
+import { Slider } from '../ui/Slider'
+import { CutBackTo } from './CutBackTo'
+import { CutSources } from './CutSources'
+import { CutDrawing } from './drawings/CutDrawing'
+import { HelperScreen } from './HelperScreen'
+import { HowToCut } from './HowToCut'
+import { centimetresOf, thicknessScale } from './wood-steps'
+import './cuts.css'
+
+export function CutScreen({ no }: { no: number | null }) {
+  const facts = useTree(no)
+  return facts ? <OneCut facts={facts} /> : <NoSuchTree />
+}
+
+/** One cut: how thick, live or dead; then the tool, the way to cut, or whose it is. */
+function OneCut({ facts }: { facts: TreeFacts }) {
+  const { cuts } = useWords()
+  const { cut: text } = cuts
+  const format = useFormat()
+  const limits = useCutLimits()
+  const scale = useSelect((view) => thicknessScale[view.state?.orchard.units ?? 'metric'])
+  const [steps, setSteps] = useState(scale.usual)
+  const [wood, setWood] = useState<'live' | 'dead'>('live')
+  const diameterCm = centimetresOf(scale, steps)
+  const isDead = wood === 'dead'
+  const tool = toolFor({ diameterCm, isDead }, limits)
+  const thickness = format.thickness(diameterCm)
+
+  return (
+    <HelperScreen
+      facts={facts}
+      step={
+        tool.state === 'refer' && (
+          <ButtonLink kind="call" href={routes.flagTree(facts.tree.no, 'limb')}>
+            {text.referStep}
+          </ButtonLink>
+        )
+      }
+    >
+      <h1>{text.title}</h1>
+      <Slider
+        label={text.thickness}
+        value={steps}
+        least={scale.least}
+        most={scale.most}
+        onChange={setSteps}
+        says={thickness}
+        lessLabel={text.thinner}
+        moreLabel={text.thicker}
+      />
+      <Segmented
+        label={text.wood}
+        options={[
+          { value: 'live', label: text.live },
+          { value: 'dead', label: text.dead },
+        ]}
+        value={wood}
+        onChange={setWood}
+      />
+      <CutDrawing tool={tool} diameterCm={diameterCm} thickness={thickness} />
+      <HowToCut tool={tool} diameterCm={diameterCm} isDead={isDead} limbCm={limits.limbCm} />
+      {tool.state === 'ours' && (
+        <CutBackTo
+          removedCm={diameterCm}
+          scale={scale}
+          hasLeader={formOf(facts.tree.species) === 'leader'}
+        />
+      )}
+      <CutSources limits={limits} />
+    </HelperScreen>
+  )
+}
+
+function useCutLimits(): CutLimits {
+  return useSelect((view) => {
+    const set = view.state?.orchard.houseRules ?? {}
+    return {
+      prunerCm: houseRuleOf(set, 'pruner_cm'),
+      lopperCm: houseRuleOf(set, 'lopper_cm'),
+      limbCm: houseRuleOf(set, 'limb_cm'),
+    }
+  })
+}

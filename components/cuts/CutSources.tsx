@@ -1,0 +1,49 @@
+'use client'
+
+import {
+  type CutLimits,
+  leaderShare,
+  type ThreeCutRule,
+  threeCutRules,
+} from '@/lib/domain/pruning/cut'
+import type { Range } from '@/lib/domain/pruning/fact'
+import { useFormat } from '../layout/use-format'
+import { useWords } from '../layout/Words'
+import { More } from '../ui/More'
+
+/** Every number of the screen with where it comes from; of the three cuts all sources, since they differ. */
+export function CutSources({ limits }: { limits: CutLimits }) {
+  const { cuts } = useWords()
+  const { cut: text } = cuts
+  const format = useFormat()
+  const range = ({ least, most }: Range, said: (value: number) => string) =>
+    said(least) === said(most) ? said(most) : text.range(said(least), said(most))
+  const span = (cm: number) => format.span(cm)
+  const ruleWords = ({ undercut, outCm, furtherCm }: ThreeCutRule) =>
+    text.rule(
+      range(undercut, (share) => format.share(share)),
+      range(outCm, span),
+      range(furtherCm, span)
+    )
+  return (
+    <More title={cuts.sources}>
+      <p>
+        {text.houseLimits(
+          format.thickness(limits.prunerCm),
+          format.thickness(limits.lopperCm),
+          format.diameter(limits.limbCm)
+        )}
+      </p>
+      <ul className="stack">
+        {Object.values(threeCutRules).map(({ source, value }) => (
+          <li key={source}>
+            <b>{source ?? text.house}:</b> {ruleWords(value)}
+          </li>
+        ))}
+      </ul>
+      <p>{text.oneHandFrom}</p>
+      <p>{text.lateralFrom}</p>
+      <p>{text.leaderFrom(leaderShare.source ?? '')}</p>
+    </More>
+  )
+}

@@ -1,0 +1,55 @@
+'use client'
+
+import { type ToolFor, threeCuts } from '@/lib/domain/pruning/cut'
+import { useFormat } from '../layout/use-format'
+import { useWords } from '../layout/Words'
+import { Icon } from '../ui/Icon'
+import { Note } from '../ui/Note'
+
+type HowToCutProps = { tool: ToolFor; diameterCm: number; isDead: boolean; limbCm: number }
+
+/** The tool and the way to cut, or whose it is. */
+export function HowToCut({ tool, diameterCm, isDead, limbCm }: HowToCutProps) {
+  const { cuts, things } = useWords()
+  const { cut: text } = cuts
+  const format = useFormat()
+  if (tool.state === 'refer')
+    return (
+      <Note tone="arb" mark="arborist" role="status" lead={text.refer(format.diameter(limbCm))}>
+        {text.referSays}
+      </Note>
+    )
+  return (
+    <div className="stack">
+      <p className="row which-tool" role="status">
+        <Icon name={tool.tool} size={32} />
+        <b>{things.tool[tool.tool]}</b>
+      </p>
+      {isDead && <p>{text.deadWood}</p>}
+      {tool.inThree ? <ThreeCuts diameterCm={diameterCm} /> : <p>{text.how[tool.tool]}</p>}
+    </div>
+  )
+}
+
+function ThreeCuts({ diameterCm }: { diameterCm: number }) {
+  const { cuts } = useWords()
+  const { cut: text } = cuts
+  const format = useFormat()
+  const { undercutDepthCm, undercutAtCm, topCutAtCm } = threeCuts(diameterCm)
+  return (
+    <>
+      <h2>{text.threeTitle}</h2>
+      <ol className="three-cuts">
+        <li>
+          {text.three.first(format.span(undercutDepthCm.most), format.span(undercutAtCm.most))}
+        </li>
+        <li>{text.three.second(format.span(topCutAtCm.most))}</li>
+        <li>{text.three.third}</li>
+      </ol>
+      <p>
+        <b>{text.standClear}</b>
+      </p>
+      <p className="small">{text.oneHand}</p>
+    </>
+  )
+}
