@@ -62,4 +62,6 @@ export const routes = {
     `/calls${incidentOf === undefined ? '' : `?incident=${incidentOf}`}`,
   paper: () => '/paper',
   fromPaper: () => '/from-paper',
+  labels: () => '/labels',
+  poster: (shift: string) => `/poster/${shift}`,
 } as const

@@ -1,8 +1,9 @@
 'use client'
 
 import dynamic from 'next/dynamic'
-import { useState, useSyncExternalStore } from 'react'
+import { useState } from 'react'
 
+import { isOnlyHere, useOrigin } from '../layout/use-origin'
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { Dialog } from '../ui/Dialog'
@@ -19,12 +20,7 @@ export function LinkToShow({ path, title }: { path: string; title: string }) {
   const { shift } = useLeadWords()
   const [isBig, setIsBig] = useState(false)
   const [isCopied, setIsCopied] = useState(false)
-  // The server does not know by which address this page was opened.
-  const origin = useSyncExternalStore(
-    neverChanges,
-    () => location.origin,
-    () => null
-  )
+  const origin = useOrigin()
   if (origin === null) return null
 
   const url = origin + path
@@ -59,12 +55,4 @@ export function LinkToShow({ path, title }: { path: string; title: string }) {
       </Dialog>
     </div>
   )
-}
-
-function neverChanges(): () => void {
-  return () => {}
-}
-
-function isOnlyHere(origin: string): boolean {
-  return ['localhost', '127.0.0.1', '[::1]'].includes(new URL(origin).hostname)
 }

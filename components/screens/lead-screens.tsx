@@ -4,6 +4,20 @@ import { treeNumber } from '../tree/tree-number'
 import type { Screen } from './screen-list'
 
 export const leadScreens = {
+  labels: {
+    gate: 'lead',
+    load: async () => {
+      const { LabelsScreen } = await import('../labels/LabelsScreen')
+      return () => <LabelsScreen />
+    },
+  },
+  poster: {
+    gate: 'lead',
+    load: async () => {
+      const { PosterScreen } = await import('../labels/PosterScreen')
+      return ({ id }) => <PosterScreen shiftId={id} />
+    },
+  },
   map: {
     gate: 'lead',
     load: async () => {

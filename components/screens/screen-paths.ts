@@ -40,6 +40,8 @@ export const screenPaths = {
   calls: /^\/calls$/,
   paper: /^\/paper$/,
   fromPaper: /^\/from-paper$/,
+  labels: /^\/labels$/,
+  poster: /^\/poster\/([^/]+)$/,
   person: /^\/people\/([^/]+)$/,
   people: /^\/people$/,
   cameIn: /^\/came-in$/,

@@ -18,6 +18,7 @@ const areas = [
   'components/day',
   'components/flags',
   'components/join',
+  'components/labels',
   'components/layout',
   'components/look-over',
   'components/map',
@@ -89,7 +90,7 @@ const layers: Record<string, Layer> = {
     ours: ['supabase/local', 'lib/data', 'lib/routes', ...pure],
     npm: ['node', 'ws'],
   },
-  e2e: { ours: ['e2e/support', 'lib/routes'], npm: ['node', '@playwright/test'] },
+  e2e: { ours: ['e2e/support', 'lib/routes'], npm: ['node', '@playwright/test', 'jsqr'] },
   'e2e/support': {
     ours: ['lib/data', 'lib/events', 'lib/routes', 'lib/text', 'supabase/local', 'supabase/seed'],
     npm: ['node', '@axe-core/playwright', '@playwright/test'],

@@ -75,6 +75,8 @@ export const walksOfLeads: readonly Walk[] = [
       return [
         routes.paper(),
         routes.fromPaper(),
+        routes.labels(),
+        routes.poster((await orchard.openShift()).id),
         { path: routes.fromPaper(), press: (words) => words.fromPaper.add },
         { path: routes.shift(), press: (words) => words.record.show },
       ]

@@ -46,6 +46,7 @@ export const join = {
   waitNote: 'This page goes on by itself.',
 
   welcome: 'An orchard’s pruning day, tree by tree',
+  treeWaits: 'You scanned the code of a tree. It opens once you are in.',
   welcomeWhy: 'You get in by a link or a code of the orchard. Nothing to install, no e-mail.',
   chooseTitle: 'Who is it?',
   chooseWhy: 'This device serves several people.',

@@ -10,6 +10,7 @@ import { flags } from './flags'
 import { fromPaper } from './from-paper'
 import { houseRules } from './house-rules'
 import { inventory } from './inventory'
+import { labels } from './labels'
 import { leadMap } from './lead-map'
 import { lookOver } from './look-over'
 import { mapTools } from './map-tools'
@@ -22,6 +23,7 @@ import { setUp } from './set-up'
 import { shift } from './shift'
 
 export const lead = {
+  labels,
   leadMap,
   lookOver,
   brushRows,

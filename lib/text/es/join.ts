@@ -47,6 +47,7 @@ export const join: typeof en = {
   waitNote: 'Esta página sigue sola.',
 
   welcome: 'El día de poda de un huerto, árbol por árbol',
+  treeWaits: 'Has escaneado el código de un árbol. Se abre en cuanto entres.',
   welcomeWhy: 'Se entra con un enlace o un código del huerto. Nada que instalar, sin correo.',
   chooseTitle: '¿Quién eres?',
   chooseWhy: 'Este dispositivo lo usan varias personas.',
