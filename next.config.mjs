@@ -4,6 +4,8 @@ const leftOut = './lib/data/left-out.ts'
 export default {
   reactStrictMode: true,
   poweredByHeader: false,
+  // The service worker answers for the whole site, so its address is at the top.
+  rewrites: async () => [{ source: '/sw.js', destination: '/_next/static/sw.js' }],
   turbopack: {
     resolveAlias: {
       // Comes when somebody listens: see lib/data/client.ts.

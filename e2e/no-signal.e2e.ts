@@ -52,6 +52,41 @@ test('a clock two hours off neither stops work nor bends its minutes', async ({
   expect(Number(finished?.seconds)).toBeLessThan(60)
 })
 
+test('a phone that was switched off opens without signal where it was, with the card and the work', async ({
+  orchard,
+  asPerson,
+}) => {
+  await orchard.must('Ann', 'claim_tree', { tree: 3 })
+  const ann = await asPerson('Ann')
+  await ann.goto(routes.nextTree())
+  await untilAppIsKept(ann)
+  await loseSignal(ann)
+
+  const again = await ann.context().newPage()
+  await ann.close()
+  await again.goto(routes.tree(3))
+  await again.getByRole('link', { name: 'All steps are done' }).tap()
+  await again.getByRole('button', { name: 'Finish tree' }).tap()
+  await expect(again.getByText('A 1·3 is done.')).toBeVisible()
+  await again.goto(routes.emergency())
+  await expect(again.getByRole('link', { name: 'Call 112' })).toBeVisible()
+  await findSignal(again)
+
+  await expect.poll(async () => (await orchard.heard('tree_finished')).length).toBe(1)
+})
+
+/** Some seconds after the first screen: then the other screens have come, too. */
+async function untilAppIsKept(page: Page): Promise<void> {
+  await expect
+    .poll(() => page.evaluate(async () => (await caches.match('/')) !== undefined), {
+      timeout: 20_000,
+    })
+    .toBe(true)
+  await expect
+    .poll(() => page.evaluate(async () => (await (await caches.open('rowcall')).keys()).length))
+    .toBeGreaterThan(20)
+}
+
 async function finish(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'All steps are done' }).tap()
   await page.getByRole('button', { name: 'Finish tree' }).tap()

@@ -5,6 +5,8 @@ import { usePathname, useSearchParams } from 'next/navigation'
 import { type ReactNode, Suspense, use, useEffect, useRef } from 'react'
 
 import { isLeadView, usePhase, useSelect } from '@/lib/hooks'
+import { keepApp } from '@/lib/offline/keep-app'
+import type { Language } from '@/lib/text/language'
 import { leadMessages, messages } from '@/lib/text/messages'
 
 import { Fetching } from '../layout/Fetching'
@@ -44,6 +46,7 @@ export function Screens({ children }: { children: ReactNode }) {
   useLinksInPage(isShownHere)
   useFetchedAhead(name)
   useHeadingInFocus(path)
+  useOwnAddress(path)
 
   if (name === undefined) return <ShownHere value={isShownHere}>{children}</ShownHere>
   const Gate = gates[screens[name].gate]
@@ -79,20 +82,8 @@ function useFetchedAhead(first: ScreenName | undefined): void {
   }, [first])
   useEffect(() => {
     if (!isIn) return
-    const fetchAll = () => {
-      ahead(messages(language))
-      ahead(gateFiles.crew())
-      if (isLead) {
-        // A briefing is written in both languages.
-        for (const each of ['en', 'es'] as const) {
-          ahead(messages(each))
-          ahead(leadMessages(each))
-        }
-        ahead(gateFiles.lead())
-        for (const part of partsOfLead) ahead(part())
-      }
-      for (const name of namesFor(isLead)) ahead(drawingOf(name))
-    }
+    // What does not come now is asked for again when it is needed.
+    const fetchAll = () => ahead(Promise.allSettled(allFor(isLead, language)).then(keepApp))
     const timer = setTimeout(fetchAll, afterFirstScreenMs)
     addEventListener('online', fetchAll)
     return () => {
@@ -102,13 +93,24 @@ function useFetchedAhead(first: ScreenName | undefined): void {
   }, [isIn, isLead, language])
 }
 
+function allFor(isLead: boolean, language: Language): Promise<unknown>[] {
+  const mine = [messages(language), gateFiles.crew(), ...namesFor(isLead).map(drawingOf)]
+  return isLead ? [...mine, ...allForLeads()] : mine
+}
+
+function allForLeads(): Promise<unknown>[] {
+  // A briefing is written in both languages.
+  const words = (['en', 'es'] as const).flatMap((each) => [messages(each), leadMessages(each)])
+  return [...words, gateFiles.lead(), ...partsOfLead.map((part) => part())]
+}
+
 function namesFor(isLead: boolean): ScreenName[] {
   // Object.keys knows no names.
   const names = Object.keys(screens) as ScreenName[]
   return names.filter((name) => isLead || screens[name].gate === 'crew')
 }
 
-/** What does not come now is asked for again when it is needed. */
+/** Nobody waits for it. */
 function ahead(coming: Promise<unknown>): void {
   coming.catch(() => {})
 }
@@ -122,5 +124,12 @@ function useHeadingInFocus(path: string): void {
     const heading = document.querySelector<HTMLElement>('main h1')
     heading?.setAttribute('tabindex', '-1')
     heading?.focus({ preventScroll: true })
+  }, [path])
+}
+
+/** Without signal the page was written for another address than the one it is opened at. */
+function useOwnAddress(path: string): void {
+  useEffect(() => {
+    if (location.pathname !== path) history.replaceState(null, '', location.href)
   }, [path])
 }

@@ -20,6 +20,7 @@ export function openBrowserRowcall(where: BackendAddress): Rowcall {
   })
   const wake = () => {
     if (document.visibilityState === 'visible') rowcall.retry()
+    else rowcall.rest()
   }
   addEventListener('online', wake)
   // Whoever loses the signal is told at once, not after the silence of half a minute.

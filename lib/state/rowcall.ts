@@ -38,6 +38,8 @@ export type Rowcall = {
   chooseAgain: () => void
   /** Signal is back, the page is looked at again, or somebody taps "try now". */
   retry: () => void
+  /** The page is put away and may never come back. */
+  rest: () => void
   close: () => void
 }
 
@@ -89,6 +91,7 @@ export function openRowcall(parts: RowcallParts): Rowcall {
       session?.wake()
       void refresh()
     },
+    rest: () => session?.rest(),
     close,
   }
 

@@ -49,10 +49,13 @@ export type Session = {
   sendAgain: (seq: number) => Promise<void>
   handIn: () => Promise<Sent>
   wake: () => void
+  /** The page is put away and may never come back. */
+  rest: () => void
   close: () => void
 }
 
-const coldAfterMs = 5_000
+/** The first time soon, since a phone may be put away again at once. */
+const [coldFirstMs, coldEveryMs] = [1_000, 5_000]
 
 export function openSession(parts: SessionParts): Session {
   const { backend, storage, clock, membership, owner } = parts
@@ -60,6 +63,8 @@ export function openSession(parts: SessionParts): Session {
   const server = backend.as(parts.userId)
   const begunKey = `begun|${owner}`
   const saving = timerOf(clock)
+  let isSavingDue = false
+  let wasSaved = false
   const known = new Set<string>()
   let view: View = { ...startingView, me: membership }
   let items: readonly Kept[] = []
@@ -106,6 +111,7 @@ export function openSession(parts: SessionParts): Session {
     sendAgain: outbox.sendAgain,
     handIn: () => handInWork({ ...parts, outbox, send }, view.unsent),
     wake,
+    rest: () => void keepCold(),
     close,
   }
 
@@ -143,7 +149,7 @@ export function openSession(parts: SessionParts): Session {
     if (view.begun && isClaimed(confirmed, view.begun, personId)) void setBegun(null)
     texts.follow(confirmed, events)
     void outbox.onEpoch(confirmed.epoch)
-    saving.in(coldAfterMs, () => void keepCold())
+    keepColdSoon()
   }
 
   function stateSeen(confirmed: State | null): State | null {
@@ -198,7 +204,16 @@ export function openSession(parts: SessionParts): Session {
     parts.bell.close()
   }
 
+  /** On a busy day something happens all the time: what is due once stays due. */
+  function keepColdSoon(): void {
+    if (isSavingDue) return
+    isSavingDue = true
+    saving.in(wasSaved ? coldEveryMs : coldFirstMs, () => void keepCold())
+  }
+
   async function keepCold(): Promise<void> {
+    isSavingDue = false
+    wasSaved = true
     const { confirmed, unsent } = view
     if (!confirmed) return
     const ids = unsent.map(({ command }) => command.id)

@@ -54,8 +54,12 @@ const layers: Record<string, Layer> = {
   'lib/hooks': { ours: ['lib/state', ...pure], npm: ['react'] },
   'lib/text': { ours: ['lib/domain', 'lib/events', 'lib/util'], npm: [] },
 
+  'lib/offline': { ours: [], npm: ['node', 'esbuild'] },
+
   'components/ui': { ours: ['lib/util'], npm: ['react'] },
   ...Object.fromEntries(areas.map((area) => [area, screen])),
+  // Has the device keep what it has fetched.
+  'components/screens': { ...screen, ours: [...screen.ours, 'lib/offline'] },
   'components/map': {
     ours: [...screen.ours, 'lib/map'],
     npm: [...screen.npm, 'leaflet', 'react-leaflet'],

@@ -230,6 +230,37 @@ describe('the next start', () => {
     expect(nameOf(view, ann)).toBe('Ann')
   })
 
+  test('after the page was killed on a busy day shows how it was some seconds before', async () => {
+    const device = aDevice(clock)
+    openPhone(clock, line, device)
+    for (let second = 0; second < 12; second++) {
+      referee.happen(second % 2 ? 'break_ended' : 'break_started', {}, { personId: ann })
+      await clock.pass(1_000)
+    }
+    line.online = false
+
+    const phone = openPhone(clock, line, device, 'page 2')
+    await clock.pass(0)
+
+    expect(phone.view().phase).toBe('in')
+    expect(phone.view().state?.head).toBeGreaterThanOrEqual(6)
+  })
+
+  test('after the page was put away shows how it was then', async () => {
+    const device = aDevice(clock)
+    const first = openPhone(clock, line, device)
+    await clock.pass(0)
+    referee.happen('break_started', {}, { personId: ann })
+    await clock.pass(0)
+    first.rest()
+    line.online = false
+
+    const phone = openPhone(clock, line, device, 'page 2')
+    await clock.pass(0)
+
+    expect(phone.view().state?.attendance[ann]?.state).toBe('break')
+  })
+
   test('does not play again what is in the state already', async () => {
     const device = aDevice(clock)
     const first = openPhone(clock, line, device)
