@@ -14,13 +14,13 @@ export const knownHosts: readonly Hosts[] = [
   {
     disease: 'eutypa_dieback',
     signs: ['canker', 'gum', 'dead_twigs'],
-    species: ['apricot', 'cherry'],
+    species: ['apricot', 'cherry', 'sour_cherry'],
     source: published('UC IPM, Pest Management Guidelines, Apricot and Cherry: Eutypa dieback'),
   },
   {
     disease: 'bacterial_canker',
     signs: ['canker', 'gum'],
-    species: ['apricot', 'cherry', 'plum'],
+    species: ['apricot', 'cherry', 'sour_cherry', 'plum', 'european_plum', 'japanese_plum'],
     source: published('UC IPM, Bacterial canker and blast; WSU Tree Fruit, sweet cherry'),
   },
   {
