@@ -29,6 +29,7 @@ export function MapOrchard({
   dimmed = none,
   long = none,
   keepOuts = noKeepOuts,
+  disease = null,
   called = null,
   drawing = null,
   lookAt = null,
@@ -52,8 +53,8 @@ export function MapOrchard({
   }, [map, layer])
   useEffect(() => layer.setLooks(looks), [layer, looks])
   useEffect(
-    () => layer.setHighlights({ selected, dimmed, long, keepOuts, called }),
-    [layer, selected, dimmed, long, keepOuts, called]
+    () => layer.setHighlights({ selected, dimmed, long, keepOuts, disease, called }),
+    [layer, selected, dimmed, long, keepOuts, disease, called]
   )
   useEffect(() => {
     if (lookAt) goTo(map, scene, lookAt.tree)

@@ -1,6 +1,9 @@
 import type { Corner } from '@/lib/domain/orchard/drawn-shape'
 import type { Look } from '@/lib/domain/orchard/status'
 import type { Block, Tree } from '@/lib/domain/orchard/types'
+import type { DiseaseShown } from '@/lib/map/paint-disease'
+
+export type { DiseaseShown }
 
 /** What the map says, in the reader's language; the screen makes it from lib/text. */
 export type MapWords = {
@@ -35,6 +38,8 @@ export type MapProps = {
   long?: ReadonlySet<number>
   /** Circles round trees that are a licensed arborist's. */
   keepOuts?: readonly { tree: number; metres: number }[]
+  /** Sick trees, and those to look at round them. */
+  disease?: DiseaseShown | null
   drawing?: Drawing | null
   /** A tree that was searched for; each new object moves the map there. */
   lookAt?: { tree: number } | null

@@ -60,6 +60,13 @@ export const leadScreens = {
       return () => <FlagsScreen />
     },
   },
+  disease: {
+    gate: 'lead',
+    load: async () => {
+      const { DiseaseScreen } = await import('../disease/DiseaseScreen')
+      return () => <DiseaseScreen />
+    },
+  },
   referral: {
     gate: 'lead',
     load: async () => {

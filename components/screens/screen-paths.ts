@@ -34,6 +34,7 @@ export const screenPaths = {
   lookOver: /^\/look-over$/,
   houseRules: /^\/house-rules$/,
   flags: /^\/flags$/,
+  disease: /^\/disease$/,
   referral: /^\/referral\/([^/]+)$/,
   brush: /^\/brush$/,
   board: /^\/board$/,

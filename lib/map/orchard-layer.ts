@@ -23,7 +23,10 @@ import { type Style, treeImages } from './tree-images'
 import { sizesAt, toPlane } from './view'
 
 /** What stands out of the picture, or steps back in it. `called`: the next tree, the one that steps forward. */
-export type Highlights = Pick<Picture, 'selected' | 'dimmed' | 'long' | 'called' | 'keepOuts'>
+export type Highlights = Pick<
+  Picture,
+  'selected' | 'dimmed' | 'long' | 'called' | 'keepOuts' | 'disease'
+>
 
 const none: ReadonlySet<number> = new Set()
 const plainPicture: Highlights = {
@@ -32,6 +35,7 @@ const plainPicture: Highlights = {
   long: none,
   called: null,
   keepOuts: [],
+  disease: null,
 }
 
 /** Until what lies beyond the screen is painted: after the frame that shows it, before a thumb gets there. */

@@ -3,6 +3,7 @@
 import type { Box } from './grid-index'
 
 import type { Looks } from './looks'
+import { type DiseaseShown, paintGroundToScout, paintSickRings } from './paint-disease'
 import { type KeepOut, paintKeepOuts, paintOutline } from './paint-drawn'
 import { paintGround } from './paint-ground'
 import { paintTrees } from './paint-trees'
@@ -36,6 +37,8 @@ export type Picture = {
   /** Trees at which people have been for long. */
   long: ReadonlySet<number>
   keepOuts: readonly KeepOut[]
+  /** Null: the map as it is for everybody. */
+  disease: DiseaseShown | null
   /** A shape that is being drawn. */
   outline: readonly Point[]
   focused: number | null
@@ -78,7 +81,9 @@ export function paint(context: CanvasRenderingContext2D, picture: Picture, squar
   paintBare(context, picture, square)
   paintGround(context, picture, square)
   paintKeepOuts(context, picture)
+  paintGroundToScout(context, picture)
   paintTrees(context, picture, square, indexes)
+  paintSickRings(context, picture)
   paintNumbers(context, picture, indexes)
   paintDealtTo(context, picture, indexes)
   paintFocus(context, picture)

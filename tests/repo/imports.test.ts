@@ -16,6 +16,7 @@ const areas = [
   'components/crew',
   'components/cuts',
   'components/day',
+  'components/disease',
   'components/flags',
   'components/join',
   'components/labels',

@@ -1,13 +1,12 @@
 /** Which kinds of tree a sign is a sign of, where a source names them. Signs are those of a flag. */
 
 import type { Species } from '../orchard/types'
-import { published, type Source } from '../safety/source'
 
 type Hosts = {
   disease: string
   signs: readonly string[]
   species: readonly Species[]
-  source: Source
+  source: string
 }
 
 export const knownHosts: readonly Hosts[] = [
@@ -15,19 +14,19 @@ export const knownHosts: readonly Hosts[] = [
     disease: 'eutypa_dieback',
     signs: ['canker', 'gum', 'dead_twigs'],
     species: ['apricot', 'cherry', 'sour_cherry'],
-    source: published('UC IPM, Pest Management Guidelines, Apricot and Cherry: Eutypa dieback'),
+    source: 'UC IPM, Pest Management Guidelines, Apricot and Cherry: Eutypa dieback',
   },
   {
     disease: 'bacterial_canker',
     signs: ['canker', 'gum'],
     species: ['apricot', 'cherry', 'sour_cherry', 'plum', 'european_plum', 'japanese_plum'],
-    source: published('UC IPM, Bacterial canker and blast; WSU Tree Fruit, sweet cherry'),
+    source: 'UC IPM, Bacterial canker and blast; WSU Tree Fruit, sweet cherry',
   },
   {
     disease: 'fire_blight',
     signs: ['canker', 'dead_twigs'],
     species: ['apple', 'pear', 'quince'],
-    source: published('PNW Plant Disease Management Handbook, Quince: fire blight'),
+    source: 'PNW Plant Disease Management Handbook, Quince: fire blight',
   },
 ]
 

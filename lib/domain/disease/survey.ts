@@ -1,12 +1,14 @@
 /** All that is said of a disease in an orchard or a block: how much, in what pattern, and where to look next. */
 
 import { chanceFrom } from '@/lib/util/chance'
+import { groupBy } from '@/lib/util/group-by'
 
 import { type Block, stands, type Tree } from '../orchard/types'
 import { besideEachOther } from './beside'
 import { type Incidence, incidenceOf } from './incidence'
 import { neighboursAmong } from './neighbours'
 import { type Pattern, patternOf } from './pattern'
+import { type FlaggedTree, type ToReplace, treesToReplace } from './replace'
 import { type Case, type ToScout, treesToScout } from './scouting'
 import { studyOf } from './study'
 
@@ -16,10 +18,12 @@ export type SurveyAsked = {
   /** With the sign that is asked for, in whichever block. */
   cases: readonly Case[]
   /** All trees flagged for disease, whatever the sign. */
-  known: readonly number[]
+  known: readonly (FlaggedTree & { no: number })[]
   /** Null: the whole orchard. */
   block: number | null
   rings: 1 | 2
+  /** Of today: how old trees are. */
+  year: number
   /** The same seed gives the same answer. */
   seed: number
 }
@@ -30,6 +34,8 @@ export type Survey = {
   pattern: Pattern
   /** The most at risk first. */
   toScout: readonly ToScout[]
+  /** Whatever the sign; the most reasons first. */
+  toReplace: readonly ToReplace[]
 }
 
 /** One more makes a thousand: what was seen is one of the ways. */
@@ -58,8 +64,14 @@ export function survey(asked: SurveyAsked): Survey {
       blocks: asked.blocks,
       neighbours,
       cases,
-      known: new Set(asked.known),
+      known: new Set(asked.known.map(({ no }) => no)),
       rings: asked.rings,
     }),
+    toReplace: treesToReplace({
+      trees,
+      neighbours,
+      flags: groupBy(asked.known, ({ no }) => no),
+      year: asked.year,
+    }).filter(({ no }) => scope.has(no)),
   }
 }

@@ -6,6 +6,7 @@ import { calls } from './calls'
 import { cameIn } from './came-in'
 import { count } from './count'
 import { daySoFar } from './day-so-far'
+import { disease } from './disease'
 import { flags } from './flags'
 import { fromPaper } from './from-paper'
 import { houseRules } from './house-rules'
@@ -40,6 +41,7 @@ export const lead = {
   cameIn,
   count,
   inventory,
+  disease,
   flags,
   houseRules,
   referral,

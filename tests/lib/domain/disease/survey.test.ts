@@ -23,7 +23,8 @@ function ask(trees: readonly Tree[], cases: readonly Case[], more: Partial<Surve
     trees,
     blocks: [block],
     cases,
-    known: cases.map(({ no }) => no),
+    known: cases.map((one) => ({ ...one, severity: 'low' })),
+    year: 2026,
     block: null,
     rings: 1,
     seed: 1,
@@ -105,6 +106,15 @@ describe('the pattern', () => {
     expect(ask(trees, cases, { ...asked, block: 1 }).incidence).toBeNull()
   })
 
+  test('what is to be replaced is proposed for the block that is asked for', () => {
+    const other = aBlock({ no: 2, firstTree: null, bearingDeg: null })
+    const trees = [...square(3, 3), ...treesOf(['TDT'], other, 50)]
+
+    const asked = { blocks: [block, other] }
+    expect(ask(trees, [], { ...asked, block: 2 }).toReplace.map(({ no }) => no)).toEqual([51])
+    expect(ask(trees, [], { ...asked, block: 1 }).toReplace).toEqual([])
+  })
+
   test('the same seed says the same', () => {
     const trees = square(10, 10)
     const cases = sickAt(trees, corner)
@@ -147,7 +157,10 @@ describe('where to look next', () => {
     )
     const cases = sickAt(trees, ['1·1'])
     const flagged = trees.find((tree) => tree.row === 2 && tree.place === 1)?.no ?? 0
-    const { toScout } = ask(withDead, cases, { known: [cases[0]?.no ?? 0, flagged] })
+    const known = [cases[0]?.no ?? 0, flagged].map(
+      (no) => ({ no, sign: 'gum', severity: 'low', confirmed: false }) as const
+    )
+    const { toScout } = ask(withDead, cases, { known })
 
     expect(toScout.map(({ no }) => plateOf(no))).toEqual(['2·2'])
   })
