@@ -7,6 +7,7 @@ import { useFlagWords } from '../crew/use-flag-words'
 import { useLeadWords } from '../crew/use-lead-words'
 import { useFormat } from '../layout/use-format'
 import { useNameOf, useTagOf } from '../sync/use-refusal-words'
+import { ButtonLink } from '../ui/ButtonLink'
 import { Count } from '../ui/Count'
 import { List, ListItem } from '../ui/List'
 import { Mark } from '../ui/Mark'
@@ -14,7 +15,7 @@ import { Tag } from '../ui/Tag'
 
 /** Open flags of one kind, the worst first, then the newest. Each leads to its tree. */
 export function FlagList({ kind }: { kind: Flag['kind'] }) {
-  const { board } = useLeadWords()
+  const { board, disease } = useLeadWords()
   const format = useFormat()
   const nameOf = useNameOf()
   const tagOf = useTagOf()
@@ -44,6 +45,11 @@ export function FlagList({ kind }: { kind: Flag['kind'] }) {
           )
         })}
       </List>
+      {kind === 'disease' && flags.length > 0 && (
+        <ButtonLink icon="map" href={routes.disease()}>
+          {disease.toMap}
+        </ButtonLink>
+      )}
     </section>
   )
 }

@@ -1,6 +1,6 @@
 'use client'
 
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 
 import { Button } from '../ui/Button'
 import { FilterCount } from './FilterCount'
@@ -12,10 +12,12 @@ import type { MapFilterNow } from './use-map-filter'
 type MapLookProps = {
   filter: MapFilterNow
   onFind: (tree: number) => void
+  /** What else can be laid over the map. */
+  children: ReactNode
 }
 
 /** What of the orchard is looked at: a filter, which says what it leaves, and a tree that is searched for. */
-export function MapLook({ filter, onFind }: MapLookProps) {
+export function MapLook({ filter, onFind, children }: MapLookProps) {
   const { mapTools } = useLeadWords()
   const [over, setOver] = useState<'filter' | 'find' | null>(null)
   const close = () => setOver(null)
@@ -27,6 +29,7 @@ export function MapLook({ filter, onFind }: MapLookProps) {
       <Button icon="map" onPress={() => setOver('find')}>
         {mapTools.find}
       </Button>
+      {children}
       {filter.choices > 0 && (
         <div className="filter-on">
           <FilterCount now={filter} />

@@ -3,6 +3,8 @@
 import { useMemo } from 'react'
 
 import { looksOf, useSelect } from '@/lib/hooks'
+import { DiseaseOnMap } from '../disease/DiseaseOnMap'
+import { useDiseaseMode } from '../disease/use-disease-mode'
 import { OrchardMap } from '../map/OrchardMap'
 import { MapLook } from './MapLook'
 import { MapTools } from './MapTools'
@@ -37,6 +39,7 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
   const flags = useSelect((view) => view.state?.flags)
   const words = useMapWords(dealing.picked)
   const long = useLongAt()
+  const disease = useDiseaseMode()
   const selected = useMemo(
     () => (dealing.isPicking ? dealing.picked : new Set(open === null ? [] : [open])),
     [dealing.isPicking, dealing.picked, open]
@@ -61,10 +64,15 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
   return (
     <div className="lead-map">
       <h1 className="sr">{leadMap.title}</h1>
-      {!(dealing.isDrawing && show === 'map') && <MapLook filter={filter} onFind={on.onFind} />}
+      {!(dealing.isDrawing && show === 'map') && (
+        <MapLook filter={filter} onFind={on.onFind}>
+          <DiseaseOnMap mode={disease} />
+        </MapLook>
+      )}
       {show === 'map' ? (
         <OrchardMap
           {...{ trees, blocks, looks, selected, dimmed, long, keepOuts, words, lookAt }}
+          disease={disease.shown}
           drawing={
             dealing.isDrawing ? { corners: dealing.corners, onStroke: dealing.stroke } : null
           }

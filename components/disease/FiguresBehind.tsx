@@ -28,7 +28,8 @@ export function FiguresBehind({ survey }: { survey: Survey }) {
             </p>
           ))}
           <h3>{disease.hosts}</h3>
-          <ul className="disease-sources">
+          {/* What is published keeps its name. */}
+          <ul className="disease-sources" lang="en">
             {knownHosts.map(({ source }) => (
               <li key={source} className="small">
                 {source}

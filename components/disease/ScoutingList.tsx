@@ -44,6 +44,17 @@ export function ScoutingList({ toScout, dealing }: ScoutingListProps) {
   return (
     <section className="disease-part" aria-label={title}>
       <h2>{title}</h2>
+      <Button
+        wide
+        kind={dealing.isPicking ? 'plain' : 'call'}
+        sub={disease.pickSub}
+        onPress={() => dealing.pickTrees(listed.map(({ no }) => no))}
+      >
+        {disease.pick(toScout.length)}
+      </Button>
+      <Button wide icon="print" onPress={() => window.print()}>
+        {disease.print}
+      </Button>
       <Segmented
         label={disease.order}
         hideLabel
@@ -68,18 +79,6 @@ export function ScoutingList({ toScout, dealing }: ScoutingListProps) {
       {listed.length > mostListed && (
         <p className="small">{disease.andMore(format.number(listed.length - mostListed))}</p>
       )}
-      <div className="row wrap">
-        <Button
-          kind={dealing.isPicking ? 'plain' : 'call'}
-          sub={disease.pickSub}
-          onPress={() => dealing.pickTrees(listed.map(({ no }) => no))}
-        >
-          {disease.pick(toScout.length)}
-        </Button>
-        <Button icon="print" onPress={() => window.print()}>
-          {disease.print}
-        </Button>
-      </div>
       <p className="small">{disease.howListed}</p>
     </section>
   )

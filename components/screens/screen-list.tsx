@@ -94,6 +94,13 @@ export const screens: Record<ScreenName, Screen> = {
       )
     },
   },
+  openness: {
+    gate: 'crew',
+    load: async () => {
+      const { OpennessScreen } = await import('../openness/OpennessScreen')
+      return ({ id }) => <OpennessScreen no={treeNumber(id)} />
+    },
+  },
   // when something is wrong
   flag: {
     gate: 'crew',

@@ -17,6 +17,7 @@ export const screenPaths = {
   flagTree: /^\/tree\/([^/]+)\/flag$/,
   cutAtTree: /^\/tree\/([^/]+)\/cut$/,
   shortenAtTree: /^\/tree\/([^/]+)\/shorten$/,
+  openness: /^\/tree\/([^/]+)\/openness$/,
   haul: /^\/haul$/,
   // when something is wrong
   flag: /^\/flag$/,

@@ -10,8 +10,13 @@ export function shrinkPhoto(file: Blob, strokes: readonly Stroke[] = []): Promis
 
 type Picture = Size & { source: CanvasImageSource }
 
+/** Null: this is no picture that can be read. */
+export async function openPhoto(file: Blob): Promise<Picture | null> {
+  return (await asBitmap(file)) ?? (await asImage(file))
+}
+
 const darkroomWith = (strokes: readonly Stroke[]): Darkroom<Picture> => ({
-  decode: async (file) => (await asBitmap(file)) ?? (await asImage(file)),
+  decode: openPhoto,
   encode: (picture, size, quality) => {
     const canvas = document.createElement('canvas')
     canvas.width = size.width

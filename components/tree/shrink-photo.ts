@@ -10,7 +10,7 @@ export type Shrunk =
 export const mostBytes = 200_000
 
 /** A phone that decodes more than this may end the page. */
-const mostBytesToDecode = 60_000_000
+export const mostBytesToDecode = 60_000_000
 
 /** Smaller and plainer, until it fits. */
 const attempts = [1600, 1280, 1024, 800, 640].flatMap((longest) =>

@@ -11,8 +11,10 @@ import { benchCommitToPhone, benchJoining, benchSheet } from './crowd'
 import { benchDay } from './day'
 import { print } from './figures'
 import { benchFirstScreen } from './first-screen'
+import { benchJoins } from './joins'
 import { benchMap, mapFigures } from './map'
 import { memoryFigures } from './memory'
+import { benchOpenness } from './openness'
 import { foundOrchard, joinCode, readyPeople } from './orchard'
 import { Phone } from './phone'
 
@@ -39,6 +41,8 @@ try {
   }
   print('What HTTP adds', await benchWhatHttpAdds(join(folder, 'second')))
   print('Map', mapFigures(await benchMap()))
+  print('Disease', await benchJoins())
+  print('Openness', await benchOpenness())
   print('A day of forty', await benchDay(join(folder, 'day')))
 } finally {
   rmSync(folder, { recursive: true, force: true })

@@ -23,6 +23,7 @@ const areas = [
   'components/layout',
   'components/look-over',
   'components/map',
+  'components/openness',
   'components/paper',
   'components/ready',
   'components/screens',

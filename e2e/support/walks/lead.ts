@@ -90,6 +90,9 @@ export const walksOfLeads: readonly Walk[] = [
       await flagBoth(orchard)
       return [
         routes.flags(),
+        routes.disease(),
+        { path: routes.disease(), press: (words) => words.disease.showFigures },
+        { path: routes.map(), press: (words) => words.disease.onMap },
         { path: routes.flags(), press: (words) => `${words.flags.confirm}: ${tag4}` },
         { path: routes.flags(), press: (words) => `${words.flags.withdraw}: ${tag4}` },
         { path: routes.flags(), press: (words) => `${words.flags.changeKeepOut}: ${tag2}` },

@@ -53,6 +53,7 @@ export const walksOfVolunteers: readonly Walk[] = [
       routes.tree(9999),
       routes.flag(),
       routes.flagTree(2),
+      routes.openness(2),
       { path: routes.flagTree(2), press: (words) => words.flag.kindDisease },
       { path: routes.flagTree(4), press: (words) => words.flag.kindHazard },
       { path: routes.flagTree(5, 'limb'), press: (words) => words.ours.thickness.not_known },

@@ -102,7 +102,8 @@ export const disease = {
     moran: 'Moran’s I',
     moranValue: (i: string, mean: string, p: string) => `${i}; chance gives ${mean}; p ${p}`,
     rows: 'Rows where sick trees stand together',
-    rowsValue: (together: string, rows: string, z: string) => `${together} of ${rows}; z ${z}`,
+    rowsValue: (together: string, rows: string, z: string) =>
+      `${together} of ${rows} tested; z ${z}`,
     quadrats: 'Index of dispersion',
     quadratsValue: (index: string, count: string, p: string) =>
       `${index} in ${count} groups of six trees; p ${p}`,

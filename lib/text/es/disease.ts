@@ -86,7 +86,7 @@ export const disease: typeof en = {
     moran: 'I de Moran',
     moranValue: (i, mean, p) => `${i}; por azar ${mean}; p ${p}`,
     rows: 'Filas con enfermos juntos',
-    rowsValue: (together, rows, z) => `${together} de ${rows}; z ${z}`,
+    rowsValue: (together, rows, z) => `${together} de ${rows} probadas; z ${z}`,
     quadrats: 'Índice de dispersión',
     quadratsValue: (index, count, p) => `${index} en ${count} grupos de seis árboles; p ${p}`,
     notDefined: 'no definido: muy pocos',

@@ -11,6 +11,7 @@ import { findTree } from './find-tree'
 import { flag } from './flag'
 import { lookedOver } from './looked-over'
 import { nextTree } from './next-tree'
+import { openness } from './openness'
 import { ours } from './ours'
 import { refusals } from './refusals'
 import { species } from './species'
@@ -31,6 +32,7 @@ export const work: typeof en = {
   cuts,
   findTree,
   nextTree,
+  openness,
   lookedOver,
   tree,
   flag,

@@ -1,0 +1,45 @@
+'use client'
+
+import { useRef } from 'react'
+
+import { Button } from '../ui/Button'
+
+type TakePhotoProps = {
+  kind: 'call' | 'plain'
+  words: string
+  /** Where the words alone do not say of what. */
+  label?: string
+  isWorking: boolean
+  onFile: (file: File) => void
+}
+
+/** A button that opens the camera, or the phone's own pictures. */
+export function TakePhoto({ kind, words, label, isWorking, onFile }: TakePhotoProps) {
+  const input = useRef<HTMLInputElement>(null)
+  return (
+    <>
+      <input
+        ref={input}
+        hidden
+        type="file"
+        accept="image/*"
+        capture="environment"
+        onChange={(event) => {
+          const [file] = event.target.files ?? []
+          // The same file again is a choice, too.
+          event.target.value = ''
+          if (file) onFile(file)
+        }}
+      />
+      <Button
+        kind={kind}
+        icon="camera"
+        label={label}
+        state={isWorking ? 'waiting' : 'ready'}
+        onPress={() => input.current?.click()}
+      >
+        {words}
+      </Button>
+    </>
+  )
+}
