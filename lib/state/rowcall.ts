@@ -56,6 +56,7 @@ export function openRowcall(parts: RowcallParts): Rowcall {
   let tries = 0
   let closed = false
 
+  const save = () => keepLastTime(storage, backend.address, last)
   const starting = start()
 
   return {
@@ -231,10 +232,6 @@ export function openRowcall(parts: RowcallParts): Rowcall {
     for (const closeOther of closeOthers) closeOther()
     closeOthers = []
     view = startingView
-  }
-
-  async function save(): Promise<void> {
-    await keepLastTime(storage, backend.address, last)
   }
 
   function show(next: View): void {
