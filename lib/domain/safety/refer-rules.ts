@@ -3,6 +3,7 @@
  * may be trusted. Any one is enough, nothing is averaged. Local rules win.
  */
 
+import type { Trust } from '../pruning/fact'
 import { lineLimitM } from './power-line'
 import { commonPractice, houseRule, published, type Source } from './source'
 
@@ -27,12 +28,6 @@ export const referCodes = [
 ] as const
 export type ReferCode = (typeof referCodes)[number]
 
-/**
- * read: in the source itself. second_hand: in a page that quotes it. from_memory: not looked up again.
- * practice: what the trade does. not_confirmed: seen, but in no source that could be trusted.
- */
-export type Mark = 'read' | 'second_hand' | 'from_memory' | 'practice' | 'not_confirmed'
-
 export type Limit =
   /** It is there, or it is not. */
   | { kind: 'seen' }
@@ -43,7 +38,7 @@ export type Limit =
   /** What decides is not known, so that no measure can be enough. */
   | { kind: 'never_enough' }
 
-export type ReferRule = { code: ReferCode; limit: Limit; source: Source; mark: Mark }
+export type ReferRule = { code: ReferCode; limit: Limit; source: Source; mark: Trust }
 
 export type ReferSettings = {
   /** The orchard's own rule: thicker limbs are the arborist's. */
