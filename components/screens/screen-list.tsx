@@ -8,6 +8,7 @@ import { cutScreens } from './cut-screens'
 import { leadScreens } from './lead-screens'
 import type { ScreenName } from './screen-paths'
 import { screensAfterPruning } from './screens-after-pruning'
+import { screensOfLimbs } from './screens-of-limbs'
 
 /** What an address says beyond which screen it is. */
 export type Said = { id: string; query: URLSearchParams }
@@ -20,6 +21,7 @@ export type Screen = { gate: 'crew' | 'lead'; load: () => Promise<Draw> }
 export const screens: Record<ScreenName, Screen> = {
   ...screensAfterPruning,
   ...cutScreens,
+  ...screensOfLimbs,
   home: {
     gate: 'crew',
     load: async () => {

@@ -18,6 +18,8 @@ export const screenPaths = {
   cutAtTree: /^\/tree\/([^/]+)\/cut$/,
   shortenAtTree: /^\/tree\/([^/]+)\/shorten$/,
   openness: /^\/tree\/([^/]+)\/openness$/,
+  limbsOfTree: /^\/tree\/([^/]+)\/limbs$/,
+  weighLimb: /^\/tree\/([^/]+)\/weight$/,
   haul: /^\/haul$/,
   // when something is wrong
   flag: /^\/flag$/,

@@ -14,6 +14,8 @@ export const measures = {
   reachM: { unit: 'm', least: 0, most: 20 },
   limbM: { unit: 'm', least: 0.1, most: 20 },
   bearing: { unit: '°', least: 0, most: 360 },
+  angle: { unit: '°', least: 0, most: 90 },
+  limbEndCm: { unit: 'cm', least: 0, most: 200 },
 } as const satisfies Record<string, Measure>
 
 const inUs = { cm: { unit: 'in', per: 2.54 }, m: { unit: 'ft', per: 0.3048 } } as const

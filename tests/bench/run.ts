@@ -12,6 +12,7 @@ import { benchDay } from './day'
 import { print } from './figures'
 import { benchFirstScreen } from './first-screen'
 import { benchJoins } from './joins'
+import { benchLimbs } from './limbs'
 import { benchMap, mapFigures } from './map'
 import { memoryFigures } from './memory'
 import { benchOpenness } from './openness'
@@ -40,6 +41,7 @@ try {
     await host.stop()
   }
   print('What HTTP adds', await benchWhatHttpAdds(join(folder, 'second')))
+  print('Limbs', benchLimbs())
   print('Map', mapFigures(await benchMap()))
   print('Disease', await benchJoins())
   print('Openness', await benchOpenness())

@@ -21,6 +21,7 @@ const areas = [
   'components/join',
   'components/labels',
   'components/layout',
+  'components/limbs',
   'components/look-over',
   'components/map',
   'components/openness',

@@ -42,6 +42,7 @@ export const walksOfLeads: readonly Walk[] = [
       return [
         routes.map(8),
         routes.lookOver(),
+        routes.weighLimb(8),
         routes.shortenAtTree(26),
         { path: routes.shortenAtTree(4), press: (words) => words.cuts.shorten.profiles.counted },
         routes.brush(),

@@ -82,6 +82,8 @@ export const walksOfVolunteers: readonly Walk[] = [
         routes.tree(3),
         { path: routes.tree(3), press: (words) => words.tree.stuck },
         { path: routes.tree(3), press: (words) => words.tree.handOver },
+        routes.limbsOfTree(3),
+        routes.weighLimb(3),
         routes.finishTree(3),
         routes.halfDoneTree(3),
         routes.flagTree(3),

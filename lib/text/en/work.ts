@@ -9,6 +9,7 @@ import { cuts } from './cuts'
 import { device } from './device'
 import { findTree } from './find-tree'
 import { flag } from './flag'
+import { limbs } from './limbs'
 import { lookedOver } from './looked-over'
 import { nextTree } from './next-tree'
 import { openness } from './openness'
@@ -19,6 +20,7 @@ import { tools } from './tools'
 import { topics } from './topics'
 import { tree } from './tree'
 import { unsent } from './unsent'
+import { weigh } from './weigh'
 import { whatToCut } from './what-to-cut'
 
 export const work = {
@@ -37,6 +39,8 @@ export const work = {
   tree,
   flag,
   ours,
+  limbs,
+  weigh,
   breakLeave,
   device,
   unsent,
