@@ -33,7 +33,6 @@ function OpennessOf({ facts: { tree, tag } }: { facts: TreeFacts }) {
   const { shots, working, wrong, take, startOver } = useShots(tree.no)
   const [view, setView] = useState<'photo' | 'seen'>('seen')
   const isWorking = working !== null
-  const next = moments.find((moment) => shots[moment] === null)
   const hasAny = shots.before !== null || shots.after !== null
   return (
     <CrewScreen
@@ -41,17 +40,17 @@ function OpennessOf({ facts: { tree, tag } }: { facts: TreeFacts }) {
       tree={tree.no}
       why={wrong && <Why tone="wrong">{text.unusable[wrong.why]}</Why>}
       step={
-        next === undefined ? (
+        shots.before === null ? (
+          <TakePhoto
+            kind="call"
+            words={isWorking ? text.working : text.takeBefore}
+            isWorking={isWorking}
+            onFile={(file) => void take('before', file)}
+          />
+        ) : (
           <ButtonLink kind="call" href={routes.tree(tree.no)}>
             {text.back}
           </ButtonLink>
-        ) : (
-          <TakePhoto
-            kind="call"
-            words={isWorking ? text.working : next === 'before' ? text.takeBefore : text.takeAfter}
-            isWorking={isWorking}
-            onFile={(file) => void take(next, file)}
-          />
         )
       }
     >
@@ -59,6 +58,11 @@ function OpennessOf({ facts: { tree, tag } }: { facts: TreeFacts }) {
       <Note icon="sun" lead={text.sunLead}>
         {text.sunSays}
       </Note>
+      {shots.before !== null && shots.after === null && (
+        <Note icon="saw" lead={text.pruneNow}>
+          {text.comeBack}
+        </Note>
+      )}
       <Compared shots={shots} />
       {hasAny ? (
         <Segmented
@@ -83,15 +87,15 @@ function OpennessOf({ facts: { tree, tag } }: { facts: TreeFacts }) {
               shot={shots[moment]}
               asSeen={view === 'seen'}
             >
-              {shots[moment] && (
-                <TakePhoto
-                  kind="plain"
-                  words={working === moment ? text.working : text.again}
-                  label={text.againOf(text[moment])}
-                  isWorking={isWorking}
-                  onFile={(file) => void take(moment, file)}
-                />
-              )}
+              <TakePhoto
+                kind="plain"
+                words={
+                  working === moment ? text.working : shots[moment] ? text.again : text.takeAfter
+                }
+                label={shots[moment] ? text.againOf(text[moment]) : undefined}
+                isWorking={isWorking}
+                onFile={(file) => void take(moment, file)}
+              />
             </OneShot>
           ))}
         </div>
@@ -108,7 +112,7 @@ function OpennessOf({ facts: { tree, tag } }: { facts: TreeFacts }) {
   )
 }
 
-const howIcons = ['sun', 'camera', 'undo'] as const
+const howIcons = ['person', 'camera', 'undo'] as const
 
 /** What pruning has done, where it can be told. */
 function Compared({ shots }: { shots: ReturnType<typeof useShots>['shots'] }) {

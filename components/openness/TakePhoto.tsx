@@ -8,7 +8,7 @@ type TakePhotoProps = {
   kind: 'call' | 'plain'
   words: string
   /** Where the words alone do not say of what. */
-  label?: string
+  label?: string | undefined
   isWorking: boolean
   onFile: (file: File) => void
 }

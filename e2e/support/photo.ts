@@ -42,3 +42,43 @@ async function takePhoto({ width, height }: { width: number; height: number }): 
   })
   return url.slice(url.indexOf(',') + 1)
 }
+
+/** Straight up through a crown of so many limbs, and which share of the circle is sky. */
+export async function canopyPhoto(
+  page: Page,
+  limbs: number
+): Promise<{ file: PhotoFile; sharePercent: number }> {
+  const { bytes, share } = await page.evaluate(takeCanopy, limbs)
+  const file = { name: 'up.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(bytes) }
+  return { file, sharePercent: 100 * share }
+}
+
+/** Runs in a page. */
+async function takeCanopy(limbs: number): Promise<{ bytes: number[]; share: number }> {
+  const [width, height] = [1600, 1200]
+  const canvas = new OffscreenCanvas(width, height)
+  const pen = canvas.getContext('2d')
+  if (!pen) throw new Error('This browser cannot draw.')
+  pen.fillStyle = '#8ab4e6'
+  pen.fillRect(0, 0, width, height)
+  pen.strokeStyle = '#30281f'
+  for (let limb = 0; limb < limbs; limb++) {
+    // Spread evenly by the golden angle.
+    const angle = limb * 2.399963
+    pen.lineWidth = 12 + (limb % 5) * 14
+    pen.beginPath()
+    pen.moveTo(width / 2 + 60 * Math.cos(angle), height / 2 + 60 * Math.sin(angle))
+    pen.lineTo(width / 2 + 900 * Math.cos(angle), height / 2 + 900 * Math.sin(angle))
+    pen.stroke()
+  }
+  const { data } = pen.getImageData(0, 0, width, height)
+  let [open, all] = [0, 0]
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      if (Math.hypot(x + 0.5 - width / 2, y + 0.5 - height / 2) >= height / 2) continue
+      all++
+      if ((data[(y * width + x) * 4 + 2] ?? 0) > 130) open++
+    }
+  const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.9 })
+  return { bytes: [...new Uint8Array(await blob.arrayBuffer())], share: open / all }
+}
