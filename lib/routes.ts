@@ -22,6 +22,7 @@ export const routes = {
   /** About its limb: whether a limb that looks high or thick is ours or the arborist's. */
   flagTree: (tree: number, about?: 'limb') =>
     `/tree/${tree}/flag${about === undefined ? '' : `?about=${about}`}`,
+  treeHistory: (tree: number) => `/tree/${tree}/history`,
   shortenAtTree: (tree: number) => `/tree/${tree}/shorten`,
   cutAtTree: (tree: number) => `/tree/${tree}/cut`,
   limbsOfTree: (tree: number) => `/tree/${tree}/limbs`,
@@ -64,4 +65,16 @@ export const routes = {
   fromPaper: () => '/from-paper',
   labels: () => '/labels',
   poster: (shift: string) => `/poster/${shift}`,
+
+  // managers
+  rooms: () => '/rooms',
+  invites: () => '/invites',
+  rounds: () => '/rounds',
+  shifts: () => '/shifts',
+  shiftRecord: (shiftId: string) => `/shifts/${shiftId}`,
+  hours: () => '/hours',
+  settings: () => '/settings',
+  left: () => '/left',
+  forget: (personId: string) => `/forget/${personId}`,
+  audit: (tree?: number) => `/audit${tree === undefined ? '' : `?tree=${tree}`}`,
 } as const

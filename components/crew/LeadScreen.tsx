@@ -21,7 +21,15 @@ import { useLeadWords } from './use-lead-words'
 import { usePeopleWaiting } from './use-people-waiting'
 import { useShiftLine } from './use-shift-line'
 
-export type LeadTab = 'map' | 'calls' | 'shift' | 'people' | 'lookOver' | 'flags' | 'board'
+export type LeadTab =
+  | 'map'
+  | 'calls'
+  | 'shift'
+  | 'people'
+  | 'lookOver'
+  | 'flags'
+  | 'board'
+  | 'rooms'
 
 type LeadScreenProps = {
   here: LeadTab
@@ -77,7 +85,8 @@ export function LeadScreen({ here, isAboutStop = false, ...frame }: LeadScreenPr
 }
 
 function LeadTabs({ here }: { here: LeadTab }) {
-  const { leadMap, calls, flags } = useLeadWords()
+  const { leadMap, calls, flags, rooms } = useLeadWords()
+  const isManager = useSelect((view) => view.state?.me.role === 'manager')
   const { tabs } = leadMap
   const waiting = usePeopleWaiting()
   const toLookOver = useSelect(countToLookOver)
@@ -99,6 +108,7 @@ function LeadTabs({ here }: { here: LeadTab }) {
           isHere: here === 'lookOver',
         },
         { href: routes.board(), word: tabs.board, isHere: here === 'board' },
+        ...(isManager ? [{ href: routes.rooms(), word: rooms.tab, isHere: here === 'rooms' }] : []),
         { href: routes.nextTree(), word: tabs.myTree, isHere: false },
       ]}
     />

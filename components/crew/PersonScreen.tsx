@@ -19,7 +19,7 @@ import { useLeadWords } from './use-lead-words'
 
 /** One person, and everything a lead does for them. */
 export function PersonScreen({ id }: { id: string }) {
-  const { people: text } = useLeadWords()
+  const { people: text, forget } = useLeadWords()
   const name = useNameOf()(id)
   const isKnown = useSelect((view) => view.state?.people[id] !== undefined)
   const isManager = useSelect((view) => view.state?.me.role === 'manager')
@@ -48,7 +48,10 @@ export function PersonScreen({ id }: { id: string }) {
             {isMe ? (
               <p className="small">{text.notYourself}</p>
             ) : (
-              <RemovePerson id={id} name={name} />
+              <div className="tree-buttons">
+                <RemovePerson id={id} name={name} />
+                {isManager && <ButtonLink href={routes.forget(id)}>{forget.link}</ButtonLink>}
+              </div>
             )}
           </>
         ) : (

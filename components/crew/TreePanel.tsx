@@ -2,6 +2,7 @@
 
 import { useEffect, useRef } from 'react'
 import { TreeBrush } from '../brush/TreeBrush'
+import { TreeHistory } from '../history/TreeHistory'
 import { useWords } from '../layout/Words'
 import { TreeLookedOver } from '../look-over/TreeLookedOver'
 import { MarkedCuts } from '../tree/MarkedCuts'
@@ -58,6 +59,7 @@ export function TreePanel({ no, dealing, onClose }: TreePanelProps) {
       <TreeBrush facts={facts} />
       <TreeSteps facts={facts} />
       <TreeNotes tree={no} />
+      <TreeHistory key={no} tree={no} />
     </div>
   )
 }

@@ -3,6 +3,7 @@
 import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { SoundPanel } from '../alarm/SoundPanel'
+import { MyHours } from '../history/MyHours'
 import { LanguageFirst } from '../join/LanguageFirst'
 import { CrewScreen } from '../layout/CrewScreen'
 import { ThemeChoice } from '../layout/ThemeChoice'
@@ -34,6 +35,7 @@ export function DeviceScreen() {
       )}
       <LanguageFirst />
       <ThemeChoice value={theme} onChange={setTheme} text={common} />
+      <MyHours />
       <SoundPanel />
       <PeopleHere />
       <SecondDevice />

@@ -9,6 +9,7 @@ import { leadScreens } from './lead-screens'
 import type { ScreenName } from './screen-paths'
 import { screensAfterPruning } from './screens-after-pruning'
 import { screensOfLimbs } from './screens-of-limbs'
+import { screensOfRooms } from './screens-of-rooms'
 
 /** What an address says beyond which screen it is. */
 export type Said = { id: string; query: URLSearchParams }
@@ -22,6 +23,7 @@ export const screens: Record<ScreenName, Screen> = {
   ...screensAfterPruning,
   ...cutScreens,
   ...screensOfLimbs,
+  ...screensOfRooms,
   home: {
     gate: 'crew',
     load: async () => {

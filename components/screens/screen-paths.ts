@@ -20,6 +20,7 @@ export const screenPaths = {
   openness: /^\/tree\/([^/]+)\/openness$/,
   limbsOfTree: /^\/tree\/([^/]+)\/limbs$/,
   weighLimb: /^\/tree\/([^/]+)\/weight$/,
+  treeHistory: /^\/tree\/([^/]+)\/history$/,
   haul: /^\/haul$/,
   // when something is wrong
   flag: /^\/flag$/,
@@ -50,6 +51,17 @@ export const screenPaths = {
   people: /^\/people$/,
   cameIn: /^\/came-in$/,
   headCount: /^\/count$/,
+  // managers
+  rooms: /^\/rooms$/,
+  invites: /^\/invites$/,
+  rounds: /^\/rounds$/,
+  shifts: /^\/shifts$/,
+  shiftRecord: /^\/shifts\/([^/]+)$/,
+  hours: /^\/hours$/,
+  settings: /^\/settings$/,
+  left: /^\/left$/,
+  forget: /^\/forget\/([^/]+)$/,
+  audit: /^\/audit$/,
 } as const satisfies Partial<Record<keyof typeof routes, RegExp>>
 
 export type ScreenName = keyof typeof screenPaths

@@ -24,8 +24,10 @@ import {
   speciesHere,
 } from './new-round'
 
+type RoundFormProps = { today: string; onOpened?: () => void }
+
 /** Opens a round: which kinds of trees are pruned in which weeks. */
-export function RoundForm({ today }: { today: string }) {
+export function RoundForm({ today, onOpened }: RoundFormProps) {
   const words = useWords()
   const { shift: text } = useLeadWords()
   const send = useSend()
@@ -41,7 +43,10 @@ export function RoundForm({ today }: { today: string }) {
   const open = () => {
     tried()
     if (roundLacks(round).length > 0) return
-    void ask(send('open_round', roundArgs(round)), () => draft.drop())
+    void ask(send('open_round', roundArgs(round)), () => {
+      draft.drop()
+      onOpened?.()
+    })
   }
   if (here.length === 0) return <NoTrees />
   return (

@@ -4,6 +4,7 @@ import { claimOnTree } from '@/lib/events/look-ups'
 import { missingOfTree } from '@/lib/events/missing'
 import { clockOf, myTree, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
+import { TreeHistory } from '../history/TreeHistory'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useWords } from '../layout/Words'
 import { ButtonLink } from '../ui/ButtonLink'
@@ -70,6 +71,7 @@ export function TreeCard({ facts }: { facts: TreeFacts }) {
       <MyFlagNote tree={tree.no} />
       <MarkedCuts tree={tree.no} />
       <TreeNotes tree={tree.no} />
+      <TreeHistory tree={tree.no} />
       {claim && mine.state === 'none' && (
         <AskAtTree name="join_tree" args={{ claim: claim.id, part: 'learner' }} icon="eye">
           {words.tree.learnHere}

@@ -144,7 +144,8 @@ export const people = {
     `Whoever scans this is ${name} on that phone. It works once, for a day. A new code ends the old one.`,
   makeDevice: 'Make a code',
   invite: 'Invite a lead',
-  inviteNote: 'Works once, for 24 hours. Show it to that person only.',
+  inviteNote:
+    'Works once, for 24 hours. Show it to that person only, never in the crew’s chat: whoever opens it first asks to be a lead. Nobody is one before you let them in.',
   inviteButton: 'Make a link for a lead',
 
   recovery: 'A way back in',

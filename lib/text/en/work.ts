@@ -9,6 +9,7 @@ import { cuts } from './cuts'
 import { device } from './device'
 import { findTree } from './find-tree'
 import { flag } from './flag'
+import { history, myHours } from './history'
 import { limbs } from './limbs'
 import { lookedOver } from './looked-over'
 import { nextTree } from './next-tree'
@@ -35,6 +36,8 @@ export const work = {
   findTree,
   nextTree,
   openness,
+  history,
+  myHours,
   lookedOver,
   tree,
   flag,

@@ -1,5 +1,6 @@
 import type { lead as en } from '../en/lead'
 
+import { audit } from './audit'
 import { board } from './board'
 import { brushRows } from './brush-rows'
 import { calls } from './calls'
@@ -20,6 +21,7 @@ import { people } from './people'
 import { proposals } from './proposals'
 import { record } from './record'
 import { referral } from './referral'
+import { forget, hours, invites, left, rooms, rounds, settings, shifts } from './rooms'
 import { setUp } from './set-up'
 import { shift } from './shift'
 
@@ -46,4 +48,13 @@ export const lead: typeof en = {
   houseRules,
   referral,
   setUp,
+  rooms,
+  invites,
+  rounds,
+  shifts,
+  hours,
+  settings,
+  left,
+  forget,
+  audit,
 }

@@ -143,7 +143,8 @@ export const people: typeof en = {
     `Quien lea esto es ${name} en ese teléfono. Vale una vez, durante un día. Un código nuevo termina el anterior.`,
   makeDevice: 'Hacer un código',
   invite: 'Invitar a un jefe de cuadrilla',
-  inviteNote: 'Vale una vez, durante 24 horas. Muéstralo solo a esa persona.',
+  inviteNote:
+    'Vale una vez, durante 24 horas. Enséñalo solo a esa persona, nunca en el chat de la cuadrilla: quien lo abra primero pide ser jefe. Nadie lo es hasta que lo dejes entrar.',
   inviteButton: 'Hacer un enlace para un jefe',
 
   recovery: 'Un camino de vuelta',

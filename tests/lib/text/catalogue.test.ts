@@ -89,5 +89,6 @@ function standIns(path: string): unknown[] {
       },
     ]
   if (path.startsWith('inventory.problems.')) return [{ column: 'row', found: 'X', allowed: '9' }]
+  if (path.startsWith('audit.sentence.')) return [{ who: 'Teo', by: 'Ana' }]
   return [2, 3, 4]
 }

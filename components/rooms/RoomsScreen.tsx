@@ -1,0 +1,90 @@
+'use client'
+
+import { useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { usePeopleWaiting } from '../crew/use-people-waiting'
+import { useLeadWords } from '../layout/Words'
+import { plannedShifts } from '../shift/coming-shift'
+import { Icon, type IconName } from '../ui/Icon'
+import { List, ListItem } from '../ui/List'
+import { Panel } from '../ui/Panel'
+import { Room } from './Room'
+
+/** Where everything is that a manager sets up, looks up or ends; each room one press away. */
+export function RoomsScreen() {
+  const words = useLeadWords()
+  const { rooms: text } = words
+  const people = useSelect((view) => Object.keys(view.state?.people ?? {}).length)
+  const openRounds = useSelect((view) => Object.keys(view.state?.rounds ?? {}).length)
+  const planned = useSelect((view) => plannedShifts(view).length)
+  const waiting = usePeopleWaiting()
+
+  return (
+    <Room title={text.title} lead={text.lead} back={null}>
+      <div className="room-groups">
+        <Panel title={text.crewGroup}>
+          <List label={text.crewGroup}>
+            <Way
+              icon="people"
+              href={routes.people()}
+              title={words.people.title}
+              note={waiting > 0 ? text.waiting(waiting) : text.peopleNote(people)}
+            />
+            <Way
+              icon="kept"
+              href={routes.invites()}
+              title={words.invites.title}
+              note={text.invitesNote}
+            />
+            <Way
+              icon="clock"
+              href={routes.hours()}
+              title={words.hours.title}
+              note={text.hoursNote}
+            />
+            <Way icon="house" href={routes.left()} title={text.leftTitle} note={text.leftNote} />
+          </List>
+        </Panel>
+        <Panel title={text.workGroup}>
+          <List label={text.workGroup}>
+            <Way
+              icon="eye"
+              href={routes.rounds()}
+              title={words.rounds.title}
+              note={text.roundsNote(openRounds)}
+            />
+            <Way
+              icon="clock"
+              href={routes.shifts()}
+              title={words.shifts.title}
+              note={text.shiftsNote(planned)}
+            />
+            <Way icon="info" href={routes.audit()} title={text.auditTitle} note={text.auditNote} />
+          </List>
+        </Panel>
+        <Panel title={text.groundGroup}>
+          <List label={text.groundGroup}>
+            <Way
+              icon="edit"
+              href={routes.settings()}
+              title={words.settings.title}
+              note={text.settingsNote}
+            />
+            <Way
+              icon="info"
+              href={routes.houseRules()}
+              title={words.houseRules.title}
+              note={text.houseRulesNote}
+            />
+          </List>
+        </Panel>
+      </div>
+    </Room>
+  )
+}
+
+type WayProps = { icon: IconName; href: string; title: string; note: string }
+
+function Way({ icon, ...item }: WayProps) {
+  return <ListItem {...item} lead={<Icon name={icon} />} end={<Icon name="right" />} />
+}

@@ -1,0 +1,60 @@
+import type { history as enHistory, myHours as enHours } from '../en/history'
+import { plural } from './plural'
+
+export const history: typeof enHistory = {
+  title: 'Qué ha sido de este árbol',
+  show: 'Su historia',
+  all: 'Todas las rondas, e imprimir',
+  back: 'Volver al árbol',
+  print: 'Imprimir',
+  kinds: {
+    winter: 'Invierno',
+    summer: 'Verano',
+    after_harvest: 'Después de la cosecha',
+    training: 'Formación',
+  },
+  round: (kind, season) => `${kind} de ${season}`,
+  between: 'Entre rondas',
+  states: {
+    unpruned: 'sin podar',
+    begun: 'a medias',
+    done: 'hecho',
+    left_out: 'no entra en esta ronda',
+  },
+  nothing: 'Aquí no ha pasado nada todavía.',
+  nothingInRound: 'Nadie ha trabajado aquí en esta ronda.',
+  done: (who) => `Lo terminó ${who}`,
+  begun: (who, share) => `${who} lo dejó al ${share}`,
+  alsoWorked: (who) => `También trabajó aquí ${who}`,
+  with: (names) => `con ${names}`,
+  took: (duration) => `en ${duration}`,
+  late: 'llegó tarde',
+  paper: 'del papel',
+  passed: (who) => `Lo miró ${who} y está bien`,
+  reopened: (who, reason) => `Lo reabrió ${who}: ${reason}`,
+  mark: (who) => `Cortes grandes marcados por ${who}`,
+  markOver: 'la marca ya no está',
+  flag: (sign, who) => `${sign}: aviso de ${who}`,
+  flagStates: {
+    suspected: 'nadie lo ha mirado todavía',
+    confirmed: 'confirmado',
+    open: 'abierto, para un arborista con licencia',
+    withdrawn: 'retirado',
+    cleared: 'resuelto',
+  },
+  confirmedBy: (who) => `confirmado por ${who}`,
+  withdrawnBy: (who, day) => `retirado por ${who} el ${day}`,
+  clearedBy: (who, day) => `resuelto por ${who} el ${day}`,
+  doneBy: (who, day) => `trabajo hecho por ${who} el ${day}`,
+  photo: (who) => `Foto de ${who}`,
+  showPhoto: 'Mostrar la foto',
+  photoAlt: (day) => `El árbol el ${day}`,
+}
+
+export const myHours: typeof enHours = {
+  title: 'Tus horas',
+  season: (season) => `Temporada ${season}`,
+  total: (hours, shifts) => plural(shifts, `${hours} en 1 turno`, `${hours} en ${shifts} turnos`),
+  note: 'Desde la llegada hasta la salida, sin las pausas. Si una hora está mal, dilo a tu jefe de cuadrilla.',
+  none: 'Aún no hay horas. Empiezan cuando consta tu llegada.',
+}
