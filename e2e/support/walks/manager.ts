@@ -2,7 +2,7 @@
 
 import { routes } from '@/lib/routes'
 
-import { flagBoth, hazard, tag2 } from './days'
+import { finish, flagBoth, hazard, planNext, tag2 } from './days'
 import type { Walk } from './walk'
 
 export const walksOfManagers: readonly Walk[] = [
@@ -20,6 +20,39 @@ export const walksOfManagers: readonly Walk[] = [
         routes.shift(),
         routes.people(),
         routes.houseRules(),
+      ]
+    },
+  },
+  {
+    of: 'a manager in the rooms',
+    who: 'Mo',
+    device: 'desktop',
+    screens: async (orchard) => {
+      await finish(orchard, 'Ann', 1)
+      const reopened = { result: 'reopened', reason: 'stubs_left' } as const
+      await orchard.must('Lee', 'look_over', { tree: 1, ...reopened })
+      await planNext(orchard)
+      await orchard.link('Mo', { kind: 'role', role: 'lead' })
+      await orchard.must('Mo', 'remove_person', { subject: orchard.idOf('Cy') })
+      const { id: shift } = await orchard.openShift()
+      return [
+        routes.rooms(),
+        routes.invites(),
+        { path: routes.invites(), press: (words) => words.invites.end },
+        routes.rounds(),
+        { path: routes.rounds(), press: (words) => words.rounds.another },
+        { path: routes.rounds(), press: (words) => words.shift.closeRound },
+        routes.shifts(),
+        routes.shiftRecord(shift),
+        routes.hours(),
+        routes.settings(),
+        routes.left(),
+        routes.forget(orchard.idOf('Cy')),
+        routes.forget(orchard.idOf('Ann')),
+        routes.audit(),
+        routes.audit(1),
+        routes.treeHistory(1),
+        { path: routes.map(1), press: (words) => words.history.show },
       ]
     },
   },
