@@ -9,6 +9,7 @@ import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
+import { DiseaseReminder } from '../tree/DiseaseNote'
 import { NoSuchTree } from '../tree/NoSuchTree'
 import { type TreeFacts, useTree } from '../tree/use-tree'
 import { ButtonLink } from '../ui/ButtonLink'
@@ -72,6 +73,7 @@ function OneCut({ facts }: { facts: TreeFacts }) {
         value={wood}
         onChange={setWood}
       />
+      <DiseaseReminder tree={facts.tree} />
       <CutDrawing tool={tool} diameterCm={diameterCm} thickness={thickness} />
       <HowToCut tool={tool} diameterCm={diameterCm} isDead={isDead} limbCm={limits.limbCm} />
       {tool.state === 'ours' && (

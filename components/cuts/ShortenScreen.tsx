@@ -98,7 +98,7 @@ function OneShoot({ facts }: { facts: TreeFacts }) {
           )}
         </>
       )}
-      {isLead && <BudProfile shoot={shoot} />}
+      {isLead && <BudProfile shoot={shoot} cultivar={facts.cultivar} />}
     </HelperScreen>
   )
 }

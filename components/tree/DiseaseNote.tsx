@@ -1,37 +1,25 @@
 'use client'
 
-import { cleanAfter, cutBelow, woodOf } from '@/lib/domain/disease/sanitation'
 import type { Tree } from '@/lib/domain/orchard/types'
-import { cleaningPolicyOf } from '@/lib/domain/safety/house-rules'
-import { useSelect } from '@/lib/hooks'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { More } from '../ui/More'
 import { Note } from '../ui/Note'
 import { signWords } from './flag-words'
-import { useRoundKind } from './use-work-card'
+import { type Sanitation, useSanitation } from './use-sanitation'
 
-/** What a disease flag on this tree asks of the hand and the blade: how far below, what is cleaned, where the wood goes. */
-export function DiseaseNote({ tree: { no, species } }: { tree: Tree }) {
+/** What a disease flag on this tree asks: how far below one cuts, when one cleans, where the wood goes. */
+export function DiseaseNote({ tree }: { tree: Tree }) {
   const words = useWords()
-  const format = useFormat()
-  // Only a winter round finds the trees at rest; where nobody said, the longer distance counts.
-  const growth = useRoundKind() === 'winter' ? 'dormant' : 'growing'
-  const policy = useSelect((view) => cleaningPolicyOf(view.state?.orchard.houseRules ?? {}))
-  const signs = useSelect((view) =>
-    Object.values(view.state?.flags ?? {})
-      .filter((flag) => flag.tree === no && flag.kind === 'disease')
-      .map(({ sign }) => sign)
-  )
-  if (signs.length === 0) return null
-  const { sick } = words.whatToCut
+  const { sanitation: sick } = words
+  const asks = useSanitation(tree)
+  const howFar = useHowFarBelow()
+  if (asks === null) return null
+  const { signs, below, clean, wood } = asks
   const named = [...new Set(signs.map((sign) => signWords(words, 'disease', sign)))].join(', ')
-  const below = cutBelow(signs, species, growth)
   return (
     <Note tone="sick" mark="disease" lead={words.tree.sickHere}>
-      {named}.{' '}
-      <b>{below === null ? sick.noNumber : sick.below(format.span(below.belowCm, 'up'))}</b>{' '}
-      {sick.clean[cleanAfter(policy, growth)]} {sick.wood[woodOf(signs, species)]}
+      {named}. <b>{howFar(asks)}</b> {sick.clean[clean]} {sick.wood[wood]}
       <More title={words.whatToCut.why}>
         {below?.source && <p>{sick.belowWhy(sick.disease[below.disease], below.source)}</p>}
         <p>{sick.cleanHow}</p>
@@ -40,4 +28,24 @@ export function DiseaseNote({ tree: { no, species } }: { tree: Tree }) {
       </More>
     </Note>
   )
+}
+
+/** The same in two sentences, for who has the blade at the wood. */
+export function DiseaseReminder({ tree }: { tree: Tree }) {
+  const { sanitation: sick } = useWords()
+  const asks = useSanitation(tree)
+  const howFar = useHowFarBelow()
+  if (asks === null) return null
+  return (
+    <Note tone="sick" mark="disease" lead={howFar(asks)}>
+      {sick.clean[asks.clean]}
+    </Note>
+  )
+}
+
+function useHowFarBelow() {
+  const { sanitation: sick } = useWords()
+  const format = useFormat()
+  return ({ below }: Sanitation) =>
+    below === null ? sick.noNumber : sick.below(format.span(below.belowCm, 'up'))
 }

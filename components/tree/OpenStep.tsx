@@ -1,5 +1,6 @@
 'use client'
 
+import type { Species } from '@/lib/domain/orchard/types'
 import type { YearsLimit } from '@/lib/domain/pruning/canopy-share'
 import type { WorkStep } from '@/lib/domain/pruning/work-card'
 import { houseRuleOf } from '@/lib/domain/safety/house-rules'
@@ -10,6 +11,7 @@ import { useWords } from '../layout/Words'
 import { Icon } from '../ui/Icon'
 import { Mark } from '../ui/Mark'
 import { More } from '../ui/More'
+import { CrownShare } from './CrownShare'
 import { StepDrawing } from './drawings/StepDrawing'
 import { StaysAboveBench } from './StaysAboveBench'
 import { StepWays } from './StepWays'
@@ -20,11 +22,12 @@ type OpenStepProps = {
   text: StepWords
   limit: YearsLimit
   tree: number
+  species: Species
   isFirst: boolean
 }
 
 /** The step one is at: its picture, what to look for, what to do, what never, and the ways on from here. */
-export function OpenStep({ step, text, limit, tree, isFirst }: OpenStepProps) {
+export function OpenStep({ step, text, limit, tree, species, isFirst }: OpenStepProps) {
   const { tree: treeText, whatToCut } = useWords()
   const format = useFormat()
   const limbCm = useSelect((view) => houseRuleOf(view.state?.orchard.houseRules ?? {}, 'limb_cm'))
@@ -49,6 +52,7 @@ export function OpenStep({ step, text, limit, tree, isFirst }: OpenStepProps) {
           {treeText.seeSigns}
         </a>
       )}
+      {step.code === 'ground_up_inside_out' && <CrownShare species={species} />}
       <StepWays step={step.code} tree={tree} />
       <More title={whatToCut.why}>
         <p>{text.why}</p>

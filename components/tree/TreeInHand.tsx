@@ -92,7 +92,7 @@ export function TreeInHand({ facts, mine }: TreeInHandProps) {
       <FoundHere tree={tree.no} />
       <DiseaseNote tree={tree} />
       <MarkedCuts tree={tree.no} />
-      <WorkSteps card={card} done={stepsDone} tree={tree.no} onGoTo={setStepsDone} />
+      <WorkSteps card={card} done={stepsDone} tree={tree} onGoTo={setStepsDone} />
       {step && (
         <ButtonLink wide href={routes.finishTree(tree.no)}>
           {words.tree.allSteps}

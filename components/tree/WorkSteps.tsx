@@ -2,6 +2,7 @@
 
 import { useEffect, useRef } from 'react'
 
+import type { Tree } from '@/lib/domain/orchard/types'
 import type { WorkCard } from '@/lib/domain/pruning/work-card'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
@@ -12,7 +13,7 @@ import { stepWords } from './step-words'
 type WorkStepsProps = {
   card: WorkCard
   done: number
-  tree: number
+  tree: Tree
   onGoTo: (step: number) => void
 }
 
@@ -43,7 +44,14 @@ export function WorkSteps({ card: { steps, limit }, done, tree, onGoTo }: WorkSt
               doneWord={words.common.doneStep}
             >
               {at === done && (
-                <OpenStep step={step} text={text} limit={limit} tree={tree} isFirst={at === 0} />
+                <OpenStep
+                  step={step}
+                  text={text}
+                  limit={limit}
+                  tree={tree.no}
+                  species={tree.species}
+                  isFirst={at === 0}
+                />
               )}
             </Step>
           )

@@ -61,10 +61,7 @@ export function shareRange(
 }
 
 /** Where a fact comes from and how far it may be trusted. */
-export function originWords({ from }: Messages['whatToCut'], { source, trust }: Origin): string {
-  if (source === null || trust === 'from_memory')
-    return trust === 'from_memory'
-      ? from.from_memory
-      : from[trust === 'not_confirmed' ? trust : 'practice']
-  return trust === 'read' ? source : from.second_hand(source)
+export function originWords({ from }: Messages['whatToCut'], origin: Origin): string {
+  if (origin.source === null) return from[origin.trust]
+  return origin.trust === 'read' ? origin.source : from.second_hand(origin.source)
 }

@@ -24,7 +24,7 @@ export function CutDrawing({ tool, diameterCm, thickness }: CutDrawingProps) {
         ? text.pictureThree(thickness)
         : text.pictureOne(thickness)
   return (
-    <figure className="step-drawing">
+    <figure className="step-drawing is-whole">
       <svg className="art" viewBox="0 0 358 190" role="img" aria-label={picture}>
         <path d="M0 0H36C30 60 30 130 36 190H0Z" fill="var(--wood)" />
         <path d={collarPath(half)} fill="var(--wood)" />

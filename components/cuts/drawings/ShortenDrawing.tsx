@@ -28,7 +28,7 @@ export function ShortenDrawing({ counts, taken, shootCm }: ShortenDrawingProps) 
   const length = shortest + ((longest - shortest) * Math.min(shootCm, mostCm)) / mostCm
   const shoot = limb(branch.to, { angle: 82, length, turn: -6, width: [14, 6] })
   return (
-    <figure className="step-drawing">
+    <figure className="step-drawing is-whole">
       <svg
         className="art"
         viewBox="0 0 358 200"

@@ -7,7 +7,9 @@ export const trusts = ['read', 'second_hand', 'from_memory', 'practice', 'not_co
  */
 export type Trust = (typeof trusts)[number]
 
-export type Origin = { source: string | null; trust: Trust }
+export type Origin =
+  | { source: string; trust: 'read' | 'second_hand' }
+  | { source: null; trust: Exclude<Trust, 'read' | 'second_hand'> }
 export type Fact<Value> = { value: Value } & Origin
 
 /** A share of something, from 0 to 1. */

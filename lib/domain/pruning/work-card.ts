@@ -81,7 +81,7 @@ function isInTraining({ plantedYear, sizeClass, isTrainingRound, thisYear }: Tre
 }
 
 /** The order is common practice, no source. */
-const usualOrder: Origin = originOf(practice(null))
+const usualOrder: Origin = practice(null)
 
 const trainingSteps: readonly WorkStep[] = [
   { code: 'dead_broken_diseased', origin: usualOrder },
@@ -93,7 +93,7 @@ function bearingSteps(tree: TreeToPrune): WorkStep[] {
   return [
     { code: 'dead_broken_diseased', origin: usualOrder },
     { code: 'crossing_rubbing', origin: usualOrder },
-    { code: middleStep[form.value], origin: originOf(form) },
+    { code: middleStep[form.value], origin: form },
     { code: 'ground_up_inside_out', origin: usualOrder },
     ...renewal(tree),
     shortening(tree),
@@ -111,16 +111,12 @@ function renewal(tree: TreeToPrune): WorkStep[] {
   const { spurYears, take } = factsOf(tree.species)
   if (tree.isNeglected && isSpread(tree)) return []
   if (bearsOnShootsAlone(tree.species) && typeof take.value === 'object')
-    return [{ code: 'renew_shoots', share: take.value, origin: originOf(take) }]
+    return [{ code: 'renew_shoots', share: take.value, origin: take }]
   if (spurYears === null || tree.habit === 'shoot') return []
-  return [
-    { code: 'renew_spurs', share: renewalShare(spurYears.value), origin: originOf(spurYears) },
-  ]
+  return [{ code: 'renew_spurs', share: renewalShare(spurYears.value), origin: spurYears }]
 }
 
-const bySite: Origin = originOf(
-  secondHand(null, 'general gardening reference, apricots; common practice')
-)
+const bySite: Origin = secondHand(null, 'general gardening reference, apricots; common practice')
 
 function shortening(tree: TreeToPrune): WorkStep {
   const what =
@@ -131,8 +127,4 @@ function shortening(tree: TreeToPrune): WorkStep {
 /** The quarter of the crown is not a rule for peaches, whose shoots are made new every year. */
 function isSpread({ species }: TreeToPrune): boolean {
   return !bearsOnShootsAlone(species)
-}
-
-function originOf({ source, trust }: Origin): Origin {
-  return { source, trust }
 }

@@ -77,6 +77,7 @@ export const cuts = {
     ask: 'Call your lead',
     profile: 'Where the fruit buds sit',
     profiles: { base: 'Near the base', middle: 'Middle', tip: 'Tip', counted: 'Counted' },
+    keep: (cultivar: string) => `Write it down for every ‘${cultivar}’`,
     counts: 'Buds in each tenth, base to tip',
     countsHint: 'Ten numbers: divide one shoot into ten and count.',
     countsWrong: 'Write ten whole numbers from 0 to 20, not all of them 0.',

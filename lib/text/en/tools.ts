@@ -62,7 +62,8 @@ export const tools = {
   markFailed: (tool: string) => `Put ${tool} out of use`,
   notClean: 'Not clean',
   cleaned: 'I cleaned it',
-  cleanFirst: 'Wipe the blade, then say so here.',
+  cleanFirst:
+    'Clean the blade: 70 % alcohol for 30 seconds, or one part of bleach to nine of water, dry and oil it. Then say so here.',
   fit: 'Fit for work',
   failed: 'Out of use. Give it back and take another.',
   none: 'No tool in hand. Take one from the bench.',

@@ -150,6 +150,11 @@ export const whatToCut = {
     last_years_wood: (share: string) =>
       `All steps together: not more than ${share} of last year’s wood.`,
   },
+  gone: {
+    title: 'How much has gone?',
+    of: { crown: 'Of the crown, by eye', last_years_wood: 'Of last year’s wood, by eye' },
+    tooMuch: 'More than one year’s share. Stop here and call your lead.',
+  },
   neglected: {
     yes: 'Not pruned for years',
     winters: (least: string, most: string) =>
@@ -204,34 +209,6 @@ export const whatToCut = {
     from_memory: 'From memory, not looked up.',
     practice: 'Common practice, no source.',
     not_confirmed: 'Sources do not agree.',
-  },
-  sick: {
-    below: (length: string) => `Cut at least ${length} below the last sign you see.`,
-    belowWhy: (disease: string, source: string) => `That far in case it is ${disease} (${source}).`,
-    noNumber:
-      'Cut into wood that is sound all through. No source gives a length for this: ask your lead.',
-    disease: {
-      eutypa: 'Eutypa dieback',
-      bacterial_canker: 'bacterial canker',
-      fire_blight: 'fire blight',
-      silver_leaf: 'silver leaf',
-      cytospora: 'Cytospora canker',
-      brown_rot: 'brown rot',
-    },
-    clean: {
-      each_cut: 'Clean the blade after each cut into sick wood, and after this tree.',
-      each_tree: 'Clean the blade after this tree, before the next.',
-    },
-    cleanHow:
-      '70 % alcohol for 30 seconds, or one part of bleach to nine of water; then dry and oil it.',
-    wood: {
-      carry_away: 'Carry the wood away.',
-      bag: 'Bag the wood, and do not drag it past other trees.',
-      leave_no_pile: 'Carry the wood away: no pile may stay in the orchard.',
-    },
-    differ: 'Sources differ on cleaning. This is your orchard’s rule.',
-    cleanSources:
-      'UC IPM: when cutting into infected wood. University of Illinois: only in the growing season. Washington State University: being quick matters more.',
   },
   ways: {
     cut: 'Which tool, how to cut',

@@ -81,6 +81,7 @@ export const cuts: typeof en = {
       tip: 'En la punta',
       counted: 'Contadas',
     },
+    keep: (cultivar) => `Anotarlo para cada ‘${cultivar}’`,
     counts: 'Yemas en cada décimo, de la base a la punta',
     countsHint: 'Diez números: divide un brote en diez y cuenta.',
     countsWrong: 'Escribe diez números enteros de 0 a 20, no todos 0.',

@@ -62,7 +62,8 @@ export const tools: typeof en = {
   markFailed: (tool) => `Dejar ${tool} fuera de uso`,
   notClean: 'Sin limpiar',
   cleaned: 'La limpié',
-  cleanFirst: 'Limpia la hoja y dilo aquí.',
+  cleanFirst:
+    'Limpia la hoja: alcohol al 70 % durante 30 segundos, o una parte de lejía por nueve de agua, seca y engrasa. Luego dilo aquí.',
   fit: 'Lista para trabajar',
   failed: 'Fuera de uso. Devuélvela y toma otra.',
   none: 'No tienes herramienta en la mano. Toma una del banco.',

@@ -153,6 +153,11 @@ export const whatToCut: typeof en = {
     last_years_wood: (share) =>
       `Todos los pasos juntos: no más del ${share} de la madera del año pasado.`,
   },
+  gone: {
+    title: '¿Cuánto se ha quitado?',
+    of: { crown: 'De la copa, a ojo', last_years_wood: 'De la madera del año pasado, a ojo' },
+    tooMuch: 'Más de lo que toca en un año. Para aquí y llama a tu jefe de cuadrilla.',
+  },
   neglected: {
     yes: 'Años sin podar',
     winters: (least, most) =>
@@ -208,34 +213,6 @@ export const whatToCut: typeof en = {
     from_memory: 'De memoria, sin consultar.',
     practice: 'Práctica común, sin fuente.',
     not_confirmed: 'Las fuentes no coinciden.',
-  },
-  sick: {
-    below: (length) => `Corta al menos ${length} por debajo de la última señal que veas.`,
-    belowWhy: (disease, source) => `Tanto por si es ${disease} (${source}).`,
-    noNumber:
-      'Corta en madera del todo sana. Ninguna fuente da una medida para esto: pregunta a tu jefe de cuadrilla.',
-    disease: {
-      eutypa: 'eutipiosis',
-      bacterial_canker: 'cancro bacteriano',
-      fire_blight: 'fuego bacteriano',
-      silver_leaf: 'mal del plomo',
-      cytospora: 'cancro por Cytospora',
-      brown_rot: 'podredumbre parda',
-    },
-    clean: {
-      each_cut: 'Limpia la hoja después de cada corte en madera enferma, y después de este árbol.',
-      each_tree: 'Limpia la hoja después de este árbol, antes del siguiente.',
-    },
-    cleanHow:
-      'Alcohol al 70 % durante 30 segundos, o una parte de lejía por nueve de agua; luego seca y engrasa.',
-    wood: {
-      carry_away: 'Llévate la madera.',
-      bag: 'Mete la madera en bolsas y no la arrastres junto a otros árboles.',
-      leave_no_pile: 'Llévate la madera: no puede quedar ningún montón en el huerto.',
-    },
-    differ: 'Las fuentes no coinciden sobre la limpieza. Esta es la regla de tu huerto.',
-    cleanSources:
-      'UC IPM: al cortar madera infectada. Universidad de Illinois: solo en la época de crecimiento. Universidad Estatal de Washington: importa más la rapidez.',
   },
   ways: {
     cut: 'Qué herramienta, cómo cortar',

@@ -16,6 +16,7 @@ import { nextTree } from './next-tree'
 import { openness } from './openness'
 import { ours } from './ours'
 import { refusals } from './refusals'
+import { sanitation } from './sanitation'
 import { species } from './species'
 import { tools } from './tools'
 import { topics } from './topics'
@@ -33,6 +34,7 @@ export const work: typeof en = {
   brush,
   claim,
   cuts,
+  sanitation,
   findTree,
   nextTree,
   openness,

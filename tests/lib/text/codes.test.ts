@@ -22,7 +22,7 @@ describe('every code of the domain has words', () => {
     ['form', forms, crew.whatToCut.form],
     ['bearing wood', bearingWoods, crew.whatToCut.bornOn],
     ['season of a species', seasons, crew.whatToCut.season],
-    ['disease', diseases, crew.whatToCut.sick.disease],
+    ['disease', diseases, crew.sanitation.disease],
     ['policy of cleaning', cleaningPolicies, lead.houseRules.cleaning],
     ['briefing topic', topicCodes, crew.topics],
     ['piece of equipment', equipmentCodes, crew.tools.equipment],

@@ -23,6 +23,17 @@ test('a distance to keep is rounded up, a thickness to stay under is rounded dow
   expect(us.diameter(7)).toBe('2.7 in')
 })
 
+test('along wood a digit is given where it counts, and what is exact is not rounded up', () => {
+  expect(metric.span(35.56)).toBe('36 cm')
+  expect(metric.span(2.66)).toBe('2.7 cm')
+  expect(metric.span(30.48, 'up')).toBe('31 cm')
+  expect(us.span(30.48, 'up')).toBe('12 in')
+  expect(us.span(12.7, 'up')).toBe('5 in')
+  expect(us.span(3.39, 'down')).toBe('1.3 in')
+  expect(us.thickness(1.905)).toBe('0.75 in')
+  expect(metric.thickness(3.5)).toBe('3.5 cm')
+})
+
 test.each([
   [0, 1],
   [0.2, 1],
