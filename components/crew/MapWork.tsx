@@ -6,6 +6,8 @@ import { looksOf, useSelect } from '@/lib/hooks'
 import { DiseaseOnMap } from '../disease/DiseaseOnMap'
 import { useDiseaseMode } from '../disease/use-disease-mode'
 import { OrchardMap } from '../map/OrchardMap'
+import { useLocation } from '../where/use-location'
+import { WhereOnMap } from '../where/WhereOnMap'
 import { MapLook } from './MapLook'
 import { MapTools } from './MapTools'
 import { NoTrees } from './NoTrees'
@@ -40,6 +42,8 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
   const words = useMapWords(dealing.picked)
   const long = useLongAt()
   const disease = useDiseaseMode()
+  const here = useLocation()
+  const me = here.location.state === 'found' ? here.location.fix : null
   const selected = useMemo(
     () => (dealing.isPicking ? dealing.picked : new Set(open === null ? [] : [open])),
     [dealing.isPicking, dealing.picked, open]
@@ -67,11 +71,12 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
       {!(dealing.isDrawing && show === 'map') && (
         <MapLook filter={filter} onFind={on.onFind}>
           <DiseaseOnMap mode={disease} />
+          <WhereOnMap here={here} onTree={on.onFind} />
         </MapLook>
       )}
       {show === 'map' ? (
         <OrchardMap
-          {...{ trees, blocks, looks, selected, dimmed, long, keepOuts, words, lookAt }}
+          {...{ trees, blocks, looks, selected, dimmed, long, keepOuts, words, lookAt, me }}
           disease={disease.shown}
           drawing={
             dealing.isDrawing ? { corners: dealing.corners, onStroke: dealing.stroke } : null

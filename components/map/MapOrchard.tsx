@@ -31,6 +31,7 @@ export function MapOrchard({
   keepOuts = noKeepOuts,
   disease = null,
   called = null,
+  me = null,
   drawing = null,
   lookAt = null,
   words,
@@ -53,8 +54,8 @@ export function MapOrchard({
   }, [map, layer])
   useEffect(() => layer.setLooks(looks), [layer, looks])
   useEffect(
-    () => layer.setHighlights({ selected, dimmed, long, keepOuts, disease, called }),
-    [layer, selected, dimmed, long, keepOuts, disease, called]
+    () => layer.setHighlights({ selected, dimmed, long, keepOuts, disease, called, me }),
+    [layer, selected, dimmed, long, keepOuts, disease, called, me]
   )
   useEffect(() => {
     if (lookAt) goTo(map, scene, lookAt.tree)

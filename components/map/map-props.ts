@@ -1,6 +1,7 @@
 import type { Corner } from '@/lib/domain/orchard/drawn-shape'
 import type { Look } from '@/lib/domain/orchard/status'
 import type { Block, Tree } from '@/lib/domain/orchard/types'
+import type { Fix } from '@/lib/domain/orchard/where'
 import type { DiseaseShown } from '@/lib/map/paint-disease'
 
 export type { DiseaseShown }
@@ -40,6 +41,8 @@ export type MapProps = {
   keepOuts?: readonly { tree: number; metres: number }[]
   /** Sick trees, and those to look at round them. */
   disease?: DiseaseShown | null
+  /** Where this device is, and the circle in which it is. */
+  me?: Fix | null
   drawing?: Drawing | null
   /** A tree that was searched for; each new object moves the map there. */
   lookAt?: { tree: number } | null

@@ -8,6 +8,8 @@ import { Button } from '../ui/Button'
 import { Dialog } from '../ui/Dialog'
 import { Segmented } from '../ui/Segmented'
 import { TextField } from '../ui/TextField'
+import { useLocation } from '../where/use-location'
+import { WhereAmI } from '../where/WhereAmI'
 import { BlockChoice } from './BlockChoice'
 import { findByTag, treeAtEnd } from './find-by-tag'
 
@@ -18,9 +20,10 @@ type WhereSheetProps = {
   onClose: () => void
 }
 
-/** Where I am, by the end of a row: said by me, since this phone does not look for itself. */
+/** Where I am: found by this device, or said by the end of a row. */
 export function WhereSheet({ from, onHere, onClose }: WhereSheetProps) {
-  const { common, findTree } = useWords()
+  const { common, findTree, where } = useWords()
+  const { location, look } = useLocation()
   const trees = useSelect((view) => view.sheet?.trees ?? [])
   const blocks = useSelect((view) => view.sheet?.blocks ?? [])
   const last = useSelect((view) => (from === null ? undefined : view.ground.trees.get(from)))
@@ -49,6 +52,13 @@ export function WhereSheet({ from, onHere, onClose }: WhereSheetProps) {
       onClose={onClose}
     >
       <div className="stack">
+        {location.state === 'off' ? (
+          <Button icon="meet" wide onPress={look}>
+            {where.find}
+          </Button>
+        ) : (
+          <WhereAmI location={location} hasPlan onAgain={look} onTree={onHere} />
+        )}
         <BlockChoice value={blockNo} onChange={setBlock} />
         <TextField
           label={findTree.row}

@@ -28,6 +28,32 @@ export function paintKeepOuts(
   }
 }
 
+/** This device: a dot, and round it the circle in which it is. */
+export function paintMe(
+  context: CanvasRenderingContext2D,
+  { scene, view, palette, me }: Picture
+): void {
+  if (!me) return
+  const point = scene.plane.pointOf(me.position)
+  const { x, y } = toCanvas(view, point.x, point.y)
+  context.beginPath()
+  context.arc(x, y, me.accuracyM * scene.plane.unitsPerM * view.scale, 0, 2 * Math.PI)
+  context.globalAlpha = 0.12
+  context.fillStyle = palette.ink
+  context.fill()
+  context.globalAlpha = 1
+  context.strokeStyle = palette.ink
+  context.lineWidth = 2
+  context.stroke()
+  context.beginPath()
+  context.arc(x, y, 7, 0, 2 * Math.PI)
+  context.fillStyle = palette.ink
+  context.fill()
+  context.strokeStyle = palette.paper
+  context.lineWidth = 3
+  context.stroke()
+}
+
 /** Closed by itself, with a dot at each corner that was tapped. */
 export function paintOutline(context: CanvasRenderingContext2D, picture: Picture): void {
   const { palette, outline } = picture

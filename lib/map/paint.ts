@@ -1,10 +1,11 @@
 /** Paints an orchard, or one square of it, from the ground up. */
 
-import type { Box } from './grid-index'
+import type { Fix } from '@/lib/domain/orchard/where'
 
+import type { Box } from './grid-index'
 import type { Looks } from './looks'
 import { type DiseaseShown, paintGroundToScout, paintSickRings } from './paint-disease'
-import { type KeepOut, paintKeepOuts, paintOutline } from './paint-drawn'
+import { type KeepOut, paintKeepOuts, paintMe, paintOutline } from './paint-drawn'
 import { paintGround } from './paint-ground'
 import { paintTrees } from './paint-trees'
 import {
@@ -39,6 +40,8 @@ export type Picture = {
   keepOuts: readonly KeepOut[]
   /** Null: the map as it is for everybody. */
   disease: DiseaseShown | null
+  /** Where this device is. */
+  me: Fix | null
   /** A shape that is being drawn. */
   outline: readonly Point[]
   focused: number | null
@@ -91,6 +94,7 @@ export function paint(context: CanvasRenderingContext2D, picture: Picture, squar
   paintBlockNames(context, picture, square)
   paintCalled(context, picture)
   paintBubbles(context, picture, square)
+  paintMe(context, picture)
   paintOutline(context, picture)
   context.restore()
 }

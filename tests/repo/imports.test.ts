@@ -33,6 +33,7 @@ const areas = [
   'components/shift',
   'components/sync',
   'components/tree',
+  'components/where',
 ]
 const screen: Layer = {
   ours: ['components/ui', ...areas, 'lib/hooks', 'lib/routes', ...pure],

@@ -26,6 +26,7 @@ export const walksOfLeads: readonly Walk[] = [
         { path: routes.map(), press: (words) => words.mapTools.draw },
         { path: routes.map(), press: (words) => words.mapTools.filter },
         { path: routes.map(), press: (words) => words.mapTools.find },
+        { path: routes.map(), press: (words) => words.where.title },
         { path: routes.map(), press: (words) => words.leadMap.pick },
         // What is picked stays picked, so it comes last.
         { path: routes.map(5), press: (words) => words.leadMap.pickTree },

@@ -24,6 +24,7 @@ import { tree } from './tree'
 import { unsent } from './unsent'
 import { weigh } from './weigh'
 import { whatToCut } from './what-to-cut'
+import { where } from './where'
 
 export const work: typeof en = {
   species,
@@ -50,5 +51,6 @@ export const work: typeof en = {
   device,
   unsent,
   whatToCut,
+  where,
   refusals,
 }

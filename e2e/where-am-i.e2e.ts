@@ -1,0 +1,54 @@
+import { expect, type Page, routes, test } from './support/test'
+
+/** Less than a metre from tree 1, with figures that stand nowhere else. */
+const here = { latitude: 48.0000047, longitude: 2.0000031 }
+
+test('a volunteer finds out which tree they are at, hears how unsure that is, and their position never leaves the phone', async ({
+  asPerson,
+}) => {
+  const ann = await asPerson('Ann')
+  const sent = listenTo(ann)
+  await ann.context().grantPermissions(['geolocation'])
+  await ann.context().setGeolocation({ ...here, accuracy: 1 })
+  await ann.goto(routes.nextTree())
+  await ann.getByRole('button', { name: 'I am somewhere else' }).tap()
+  await ann.getByRole('button', { name: 'Find me with this device' }).tap()
+  await expect(ann.getByText('You are at A 1·1')).toBeVisible()
+
+  await ann.context().setGeolocation({ ...here, accuracy: 12 })
+  await expect(ann.getByText(/It may be any of \d+ trees/)).toBeVisible()
+  await expect(ann.getByText('This device may be off by 12 m')).toBeVisible()
+  await ann.getByRole('button', { name: /^A 1·2 4 m, 6 paces, to the north/ }).tap()
+
+  await expect(ann.getByText('Reckoned from A 1·2, where you said you are')).toBeVisible()
+  await ann.getByRole('button', { name: 'Claim this tree' }).tap()
+  await ann.getByRole('button', { name: 'Yes, claim it' }).tap()
+  await expect(ann).toHaveURL(/\/tree\/\d+$/)
+  // The claim is among what was sent, so what is looked for would have been seen.
+  expect(sent.join('\n')).toContain('claim_tree')
+  expect(sent.filter((said) => /48\.0000|2\.00000|48000004|2000003/.test(said))).toEqual([])
+})
+
+test('who does not allow it is told what to do', async ({ asPerson }) => {
+  const lee = await asPerson('Lee', { device: 'tablet' })
+  await lee.goto(routes.map())
+
+  await lee.getByRole('button', { name: 'Where am I?' }).tap()
+
+  await expect(lee.getByText('This page may not know where the device is.')).toBeVisible()
+  await lee.context().grantPermissions(['geolocation'])
+  await lee.context().setGeolocation({ ...here, accuracy: 3 })
+  await lee.getByRole('button', { name: 'Try again' }).tap()
+  await lee.getByRole('button', { name: /^A 1·1 / }).tap()
+  await expect(lee.getByRole('complementary', { name: 'Tree' })).toBeVisible()
+})
+
+/** Everything that goes out: addresses, bodies, and what is said over sockets. */
+function listenTo(page: Page): string[] {
+  const sent: string[] = []
+  page.on('request', (request) => sent.push(`${request.url()} ${request.postData() ?? ''}`))
+  page.on('websocket', (socket) =>
+    socket.on('framesent', ({ payload }) => sent.push(payload.toString()))
+  )
+  return sent
+}
