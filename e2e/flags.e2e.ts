@@ -202,7 +202,7 @@ test('house rules are the manager’s; the line at the tree follows them', async
   await expect(ann.getByText('Limb thicker than 8 cm? Not yours: refer.')).toBeVisible()
   await lee.goto(routes.houseRules())
   await expect(
-    lee.getByRole('heading', { name: 'A limb is the arborist’s above 8 cm' })
+    lee.getByRole('heading', { name: 'A limb is the arborist’s above: 8 cm' })
   ).toBeVisible()
   await expect(lee.getByRole('button', { name: 'Save the house rules' })).toHaveCount(0)
 })

@@ -75,6 +75,11 @@ async function lookAtTrees(demo: Demo): Promise<void> {
     severity: 'high',
     part: 'limb',
     keepOutM,
+    reasons: [
+      { code: 'hanging_limb', seen: true },
+      { code: 'limb_thick', seen: true, value: 12, limit: 10 },
+    ],
+    limb: { cm: 12, bearingDeg: 135 },
   })
 }
 
