@@ -94,7 +94,7 @@ test('a hazard in five taps from the tree in hand, and the arborist reads why', 
   const lee = await asPerson('Lee', { device: 'tablet' })
   await lee.goto(routes.flags())
   const card = lee.getByRole('article', { name: 'A 1·2: Power line close' })
-  await expect(card.getByText('Crack in trunk or fork')).toBeVisible()
+  await expect(card.getByText('Crack in trunk or fork', { exact: true })).toBeVisible()
   await card.getByRole('link', { name: 'Referral sheet' }).tap()
   await lee.emulateMedia({ media: 'print' })
   const sheet = lee.getByRole('article')

@@ -4,8 +4,8 @@ import { conditions } from '@/lib/domain/pruning/limb-balance'
 import { useWords } from '../layout/Words'
 import { MeasureField } from '../tree/MeasureField'
 import { measures } from '../tree/measure'
-import { Unfold } from '../tree/Unfold'
 import { Button } from '../ui/Button'
+import { More } from '../ui/More'
 import { Segmented } from '../ui/Segmented'
 import type { NotedLimb } from './limbs-draft'
 import { sideOf } from './side-of'
@@ -46,7 +46,7 @@ export function LimbList({ limbs, onChange }: LimbListProps) {
               value={limb.condition}
               onChange={(condition) => change({ condition })}
             />
-            <Unfold words={text.more(no)}>
+            <More title={text.more(no)}>
               <MeasureField
                 label={text.thick}
                 measure={measures.limbCm}
@@ -60,7 +60,7 @@ export function LimbList({ limbs, onChange }: LimbListProps) {
                 value={limb.angle}
                 onChange={(angle) => change({ angle })}
               />
-            </Unfold>
+            </More>
           </li>
         )
       })}

@@ -4,16 +4,13 @@ import './limbs.css'
 
 import { mostLimbs } from '@/lib/domain/pruning/limb-balance'
 import { useDraft, useSelect } from '@/lib/hooks'
-import { routes } from '@/lib/routes'
-import { CrewScreen } from '../layout/CrewScreen'
+import { HelperScreen } from '../cuts/HelperScreen'
 import { useWords } from '../layout/Words'
-import { CloseLink } from '../tree/CloseLink'
 import { NoSuchTree } from '../tree/NoSuchTree'
 import { useTree } from '../tree/use-tree'
 import { Button } from '../ui/Button'
 import { Note } from '../ui/Note'
 import { Segmented } from '../ui/Segmented'
-import { Tag } from '../ui/Tag'
 import { AddTyped } from './AddTyped'
 import { Balance } from './Balance'
 import { LimbList } from './LimbList'
@@ -33,11 +30,7 @@ export function LimbsScreen({ no }: { no: number | null }) {
   const add = (bearingDeg: number) => draft.write(withLimb(draft.value, bearingDeg))
   const isFull = limbs.length >= mostLimbs
   return (
-    <CrewScreen
-      tree={facts.tree.no}
-      who={<Tag>{facts.tag}</Tag>}
-      end={<CloseLink href={routes.tree(facts.tree.no)} />}
-    >
+    <HelperScreen facts={facts} step={null}>
       <h1>{text.title}</h1>
       <p>{text.lead}</p>
       <TapWheel limbs={limbs} onLimb={add} onKey={focusTyped} />
@@ -66,7 +59,7 @@ export function LimbsScreen({ no }: { no: number | null }) {
           </Button>
         </>
       )}
-    </CrewScreen>
+    </HelperScreen>
   )
 }
 

@@ -2,15 +2,13 @@
 
 import { isLeadView, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
-import { CrewScreen } from '../layout/CrewScreen'
+import { HelperScreen } from '../cuts/HelperScreen'
 import { useWords } from '../layout/Words'
-import { CloseLink } from '../tree/CloseLink'
 import { NoSuchTree } from '../tree/NoSuchTree'
 import { useTree } from '../tree/use-tree'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Facts } from '../ui/Facts'
 import { Note } from '../ui/Note'
-import { Tag } from '../ui/Tag'
 import './limbs.css'
 import { WeighForm } from './WeighForm'
 
@@ -20,14 +18,13 @@ export function WeighScreen({ no }: { no: number | null }) {
   const { weigh: text } = useWords()
   const isLead = useSelect(isLeadView)
   if (!facts) return <NoSuchTree />
-  const { tree, tag } = facts
+  const { tree } = facts
   return (
-    <CrewScreen
-      tree={tree.no}
-      who={<Tag>{tag}</Tag>}
-      end={<CloseLink href={routes.tree(tree.no)} />}
+    <HelperScreen
+      facts={facts}
+      isCalling={!isLead}
       step={
-        !isLead && (
+        isLead ? null : (
           <ButtonLink kind="call" href={routes.callLead()}>
             {text.call}
           </ButtonLink>
@@ -47,6 +44,6 @@ export function WeighScreen({ no }: { no: number | null }) {
       <ButtonLink wide icon="flag" href={routes.flagTree(tree.no, 'limb')}>
         {text.flag}
       </ButtonLink>
-    </CrewScreen>
+    </HelperScreen>
   )
 }

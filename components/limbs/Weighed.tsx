@@ -16,7 +16,7 @@ import { houseRuleOf } from '@/lib/domain/safety/house-rules'
 import { useSelect } from '@/lib/hooks'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
-import { Unfold } from '../tree/Unfold'
+import { More } from '../ui/More'
 import { Note } from '../ui/Note'
 import { density, heavySide, lightSide } from './mass'
 
@@ -44,9 +44,9 @@ export function Weighed({ shape, species, hold, take }: WeighedProps) {
         <Detail carried={carried} limbCm={limbCm} />
       </Note>
       <p>{text.limit(lightSide(limitKg, units))}</p>
-      <Unfold words={text.how}>
+      <More title={text.how}>
         <HowReckoned shape={shape} species={species} hold={hold} take={take} />
-      </Unfold>
+      </More>
     </section>
   )
 }

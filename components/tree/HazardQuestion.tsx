@@ -5,6 +5,7 @@ import type { Decision } from '@/lib/domain/safety/ours-or-the-arborists'
 import { isLeadView, useSelect } from '@/lib/hooks'
 import { useWords } from '../layout/Words'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
+import { More } from '../ui/More'
 import { Note } from '../ui/Note'
 import { Tile } from '../ui/Tile'
 import { type DangerDraft, nextQuestion } from './danger-draft'
@@ -14,7 +15,6 @@ import { hazardSigns } from './flag-words'
 import { LineQuestion } from './LineQuestion'
 import { MoreQuestions } from './MoreQuestions'
 import { OursOrNot } from './OursOrNot'
-import { Unfold } from './Unfold'
 import { WhichLimb } from './WhichLimb'
 
 type HazardQuestionProps = {
@@ -59,22 +59,22 @@ export function HazardQuestion({ flag, decision, onChange }: HazardQuestionProps
           {isOpen(seen) ? (
             <MoreQuestions danger={danger} upTo={nextQuestion(danger)} onChange={change} />
           ) : (
-            <Unfold words={ours.sayMore}>
+            <More title={ours.sayMore}>
               <MoreQuestions danger={danger} upTo={5} onChange={change} />
-            </Unfold>
+            </More>
           )}
           {isLead && seen.includes('power_line') && (
             <LineQuestion line={danger.line} onChange={(line) => change({ line })} />
           )}
           <OursOrNot decision={decision} isAsking={isOpen(seen) && nextQuestion(danger) < 6} />
-          <Unfold words={ours.whichLimb}>
+          <More title={ours.whichLimb}>
             <WhichLimb
               place={flag.place}
               bearingDeg={danger.bearingDeg}
               onPlace={(place) => onChange({ place })}
               onSide={(bearingDeg) => change({ bearingDeg })}
             />
-          </Unfold>
+          </More>
         </>
       )}
     </>

@@ -1,21 +1,21 @@
 'use client'
 
 import { useWords } from '../layout/Words'
+import { More } from '../ui/More'
 import { type AnyReason, useSourceWords } from './reason-words'
-import { Unfold } from './Unfold'
 
 /** Where the rules behind some reasons come from, and how far that is known. */
 export function RuleSources({ reasons }: { reasons: readonly AnyReason[] }) {
   const { ours } = useWords()
   const sourcesOf = useSourceWords()
   return (
-    <Unfold words={ours.sources}>
+    <More title={ours.sources}>
       <ul className="small">
         {sourcesOf(reasons).map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>
       <p className="small">{ours.localWins}</p>
-    </Unfold>
+    </More>
   )
 }

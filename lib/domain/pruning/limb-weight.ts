@@ -25,6 +25,9 @@ const walnut = secondHand(lbFt3(55, 63), logs)
 /** Of plum, pear, apricot and peach nothing was found: from the lightest to the heaviest fruit wood that is printed. */
 const unknown = practice(lbFt3(45, 76))
 
+/** What is often reckoned with where nobody knows the wood: said beside the range, which decides. */
+export const usualFruitWoodKgM3 = lbFt3(60, 60).most
+
 /** Kilograms of a cubic metre, green. */
 export function densityOf(species: Species): Fact<Range> {
   switch (species) {

@@ -40,8 +40,8 @@ export const weigh = {
   wood: (least: string, most: string) => `Green wood of this kind: ${least} to ${most}.`,
   woodSource:
     'Green log weights as quoted from the US National Park Service and another public list; the heavier counts.',
-  woodUnknown:
-    'Nothing is printed for this kind: from the lightest to the heaviest fruit wood. Common practice.',
+  woodUnknown: (usual: string) =>
+    `Nothing is printed for this kind. Often reckoned as ${usual}; here from the lightest to the heaviest fruit wood. Common practice.`,
   more: (least: string, most: string) =>
     `The stem as a tapering log, times ${least} to ${most} for side branches. No source.`,
   niosh:

@@ -40,8 +40,8 @@ export const weigh: typeof en = {
   wood: (least, most) => `Madera verde de esta clase: de ${least} a ${most}.`,
   woodSource:
     'Pesos de troncos verdes citados del US National Park Service y de otra lista pública; vale el mayor.',
-  woodUnknown:
-    'De esta clase no hay nada impreso: de la madera frutal más ligera a la más pesada. Práctica común.',
+  woodUnknown: (usual) =>
+    `De esta clase no hay nada impreso. Se suele contar ${usual}; aquí, de la madera frutal más ligera a la más pesada. Práctica común.`,
   more: (least, most) =>
     `El tronco como leño que adelgaza, por ${least} a ${most} por las ramas laterales. Sin fuente.`,
   niosh:
