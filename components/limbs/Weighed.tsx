@@ -11,7 +11,13 @@ import {
   type Take,
 } from '@/lib/domain/pruning/carry-limb'
 import { loadConstantKg, multipliersOf } from '@/lib/domain/pruning/lifting'
-import { densityOf, type LimbShape, limbKg, sideBranches } from '@/lib/domain/pruning/limb-weight'
+import {
+  densityOf,
+  type LimbShape,
+  limbKg,
+  sideBranches,
+  usualFruitWoodKgM3,
+} from '@/lib/domain/pruning/limb-weight'
 import { houseRuleOf } from '@/lib/domain/safety/house-rules'
 import { useSelect } from '@/lib/hooks'
 import { useFormat } from '../layout/use-format'
@@ -80,7 +86,9 @@ function HowReckoned({ shape, species, hold, take }: WeighedProps) {
     <div className="small stack">
       <p>
         {text.wood(density(wood.value.least, units), density(wood.value.most, units))}{' '}
-        {wood.source === null ? text.woodUnknown : text.woodSource}
+        {wood.source === null
+          ? text.woodUnknown(density(usualFruitWoodKgM3, units))
+          : text.woodSource}
       </p>
       <p>{text.more(format.number(more.least, 1), format.number(more.most, 1))}</p>
       <p>{text.niosh}</p>

@@ -3,7 +3,13 @@ import { describe, expect, test } from 'vitest'
 
 import { carry, limitOf } from '@/lib/domain/pruning/carry-limb'
 import { multipliersOf, recommendedKg } from '@/lib/domain/pruning/lifting'
-import { densityOf, frustumM3, greenDensityKgM3, limbKg } from '@/lib/domain/pruning/limb-weight'
+import {
+  densityOf,
+  frustumM3,
+  greenDensityKgM3,
+  limbKg,
+  usualFruitWoodKgM3,
+} from '@/lib/domain/pruning/limb-weight'
 
 const kgPerLb = 0.45359237
 const inch = 0.0254
@@ -56,7 +62,8 @@ test.each([
 test('unknown fruit wood reaches from the lightest to the heaviest that is printed, over 60 lb/ft³', () => {
   const { least, most } = densityOf('plum').value
 
-  expect(least).toBeLessThan(961)
+  expect(usualFruitWoodKgM3).toBeCloseTo(961.1, 1)
+  expect(least).toBeLessThan(usualFruitWoodKgM3)
   expect(most).toBeCloseTo(1217.4, 1)
 })
 
