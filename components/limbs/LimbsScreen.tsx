@@ -46,7 +46,6 @@ export function LimbsScreen({ no }: { no: number | null }) {
       )}
       {limbs.length > 0 && (
         <>
-          <LimbList limbs={limbs} onChange={(limbs) => change({ limbs })} />
           <Segmented
             label={text.keep}
             options={keepFrom.map((count) => ({ value: String(count), label: String(count) }))}
@@ -54,6 +53,7 @@ export function LimbsScreen({ no }: { no: number | null }) {
             onChange={(count) => change({ keep: Number(count) })}
           />
           <Balance limbs={limbsOf(draft.value, units)} keep={keep} tree={facts.tree.no} />
+          <LimbList limbs={limbs} onChange={(limbs) => change({ limbs })} />
           <Button wide icon="undo" onPress={() => change({ limbs: [] })}>
             {text.clear}
           </Button>

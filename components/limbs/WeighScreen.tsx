@@ -22,7 +22,7 @@ export function WeighScreen({ no }: { no: number | null }) {
   return (
     <HelperScreen
       facts={facts}
-      isCalling={!isLead}
+      isCalling
       step={
         isLead ? null : (
           <ButtonLink kind="call" href={routes.callLead()}>
