@@ -4,14 +4,15 @@
 
 import { useEffect, useState } from 'react'
 
+import { bearingOf } from './compass-bearing'
+
 export type Compass =
   | { state: 'away' }
   | { state: 'waiting' }
   | { state: 'pointing'; bearingDeg: number }
   | { state: 'insecure' | 'none' | 'denied' }
 
-/** What some browsers add to the standard's event, and the question that some ask first. */
-type OrientationEvent = DeviceOrientationEvent & { webkitCompassHeading?: number }
+/** The question that some browsers ask first. */
 type Asks = { requestPermission?: () => Promise<'granted' | 'denied'> }
 
 /** So long a phone with a compass has said nothing. */
@@ -24,7 +25,7 @@ export function useCompass(): { compass: Compass; begin: () => Promise<void>; en
   useEffect(() => {
     if (!isOn) return
     const listen = (event: Event) => {
-      const bearingDeg = bearingOf(event as OrientationEvent)
+      const bearingDeg = bearingOf(event as DeviceOrientationEvent)
       if (bearingDeg !== null) setCompass({ state: 'pointing', bearingDeg })
     }
     const timer = setTimeout(
@@ -57,10 +58,4 @@ async function isAllowed(): Promise<boolean> {
     (answer) => answer === 'granted',
     () => false
   )
-}
-
-/** The top of a phone that lies flat. Null: this event does not know where north is. */
-function bearingOf({ webkitCompassHeading, absolute, alpha }: OrientationEvent): number | null {
-  if (webkitCompassHeading !== undefined) return webkitCompassHeading
-  return absolute && alpha !== null ? 360 - alpha : null
 }

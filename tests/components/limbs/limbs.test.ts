@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 
+import { bearingOf } from '@/components/limbs/compass-bearing'
 import { graded, type LimbsDraft, limbsOf, noLimbs, withLimb } from '@/components/limbs/limbs-draft'
 import { density, heavySide, lightSide } from '@/components/limbs/mass'
 import { sideOf } from '@/components/limbs/side-of'
@@ -69,4 +70,15 @@ describe('a weight', () => {
       lengthM: 2,
     })
   })
+})
+
+/** W3C Device Orientation Event: alpha grows against the clock, and means north only where it is absolute. */
+test.each([
+  [{ absolute: true, alpha: 90 }, 270],
+  [{ absolute: false, alpha: 90 }, null],
+  [{ absolute: true, alpha: null }, null],
+  [{ absolute: false, alpha: 10, webkitCompassHeading: 123 }, 123],
+  [{ absolute: false, alpha: 10, webkitCompassHeading: -1 }, null],
+])('a phone that says %j points to %j', (event, bearingDeg) => {
+  expect(bearingOf(event)).toBe(bearingDeg)
 })
