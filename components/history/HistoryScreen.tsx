@@ -29,7 +29,7 @@ export function HistoryScreen({ no }: { no: number | null }) {
           <h1 className="beside-plate">{words.history.title}</h1>
         </div>
         <HistoryRead tree={tree.no} />
-        <div className="row wrap off-paper">
+        <div className="row wrap screen-only">
           <Button icon="print" onPress={() => window.print()}>
             {words.history.print}
           </Button>

@@ -47,7 +47,7 @@ export function useThingWords({
   function visitMore({ with: others, seconds, late, paper }: Visit): (string | false)[] {
     return [
       others.length > 0 && text.with(format.list(others.map(name))),
-      seconds !== null && text.took(format.duration(seconds / 60)),
+      seconds !== null && seconds >= 30 && text.took(format.duration(seconds / 60)),
       late && text.late,
       paper && text.paper,
     ]

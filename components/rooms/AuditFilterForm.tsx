@@ -39,7 +39,7 @@ export function AuditFilterForm({ filter, onChange, onClear }: AuditFilterFormPr
     if (tree !== filter.tree) onChange({ tree })
   }
   return (
-    <div className="audit-filter off-paper">
+    <div className="audit-filter screen-only">
       <SelectField
         label={text.byKind}
         options={[

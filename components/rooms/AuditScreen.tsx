@@ -30,7 +30,7 @@ export function AuditScreen({ tree }: AuditScreenProps) {
         {(read) => (
           <>
             <AuditPage read={read} />
-            <div className="room-buttons off-paper">
+            <div className="room-buttons screen-only">
               {read.events.length === 100 && (
                 <Button
                   onPress={() => setFilter({ ...filter, before: read.events.at(-1)?.n ?? null })}

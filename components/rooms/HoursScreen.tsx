@@ -25,16 +25,16 @@ export function HoursScreen() {
       <ReadingOf reading={reading}>
         {(read) => (
           <>
-            <div className="room-form off-paper">
-              {read.seasons.length > 1 && (
+            {read.seasons.length > 1 && (
+              <div className="room-form screen-only">
                 <SelectField
                   label={text.season}
                   options={read.seasons.map((one) => ({ value: String(one), label: String(one) }))}
                   value={String(read.season)}
                   onChange={(one) => setSeason(Number(one))}
                 />
-              )}
-            </div>
+              </div>
+            )}
             {read.shifts.length === 0 ? <p>{text.none}</p> : <Season read={read} />}
           </>
         )}
@@ -95,7 +95,7 @@ function Season({ read }: { read: VolunteerHours }) {
           </tbody>
         </table>
       </Panel>
-      <div className="off-paper">
+      <div className="screen-only">
         <Button icon="print" onPress={() => window.print()}>
           {text.print}
         </Button>

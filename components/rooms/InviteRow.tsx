@@ -43,7 +43,7 @@ export function InviteRow({ invite, names }: InviteRowProps) {
               ? text.byHost(dayOf(madeAt))
               : text.madeBy(nameOf(madeBy), dayOf(madeAt)),
             over === null ? text.until(dayOf(expiresAt)) : end,
-            used === 0 ? text.notUsed : text.used(used),
+            over !== 'code_used' && (used === 0 ? text.notUsed : text.used(used)),
           ]
             .filter(Boolean)
             .join(', ')}

@@ -18,39 +18,44 @@ export function InvitesScreen() {
   return (
     <Room title={text.title} lead={text.lead}>
       <CameByLink />
-      <ReadingOf reading={reading}>{(read) => <Both {...read} />}</ReadingOf>
+      <ReadingOf reading={reading}>{(read) => <OpenLinks {...read} />}</ReadingOf>
       <InviteLead />
       <div className="room-buttons">
         <p>{text.crewLinkNote}</p>
         <ButtonLink href={routes.shift()}>{text.toShift}</ButtonLink>
       </div>
+      {reading.state === 'read' && <LinksThatAreOver {...reading.value} />}
     </Room>
   )
 }
 
-function Both({ invites, names }: Invites) {
+function OpenLinks({ invites, names }: Invites) {
   const { invites: text } = useLeadWords()
   const open = invites.filter(({ over }) => over === null)
-  const over = invites.filter((invite) => invite.over !== null)
   return (
-    <>
-      <Panel title={text.open}>
-        {open.length === 0 && <p>{text.noneOpen}</p>}
-        <ul className="list">
-          {open.map((invite) => (
-            <InviteRow key={invite.invite} invite={invite} names={names} />
-          ))}
-        </ul>
-      </Panel>
-      {over.length > 0 && (
-        <Panel title={text.over}>
-          <ul className="list">
-            {over.map((invite) => (
-              <InviteRow key={invite.invite} invite={invite} names={names} />
-            ))}
-          </ul>
-        </Panel>
-      )}
-    </>
+    <Panel title={text.open}>
+      {open.length === 0 ? <p>{text.noneOpen}</p> : <Links invites={open} names={names} />}
+    </Panel>
+  )
+}
+
+function LinksThatAreOver({ invites, names }: Invites) {
+  const { invites: text } = useLeadWords()
+  const over = invites.filter((invite) => invite.over !== null)
+  if (over.length === 0) return null
+  return (
+    <Panel title={text.over}>
+      <Links invites={over} names={names} />
+    </Panel>
+  )
+}
+
+function Links({ invites, names }: Invites) {
+  return (
+    <ul className="list">
+      {invites.map((invite) => (
+        <InviteRow key={invite.invite} invite={invite} names={names} />
+      ))}
+    </ul>
   )
 }

@@ -31,7 +31,7 @@ export function RoomsScreen() {
               note={waiting > 0 ? text.waiting(waiting) : text.peopleNote(people)}
             />
             <Way
-              icon="kept"
+              icon="send"
               href={routes.invites()}
               title={words.invites.title}
               note={text.invitesNote}
@@ -48,18 +48,18 @@ export function RoomsScreen() {
         <Panel title={text.workGroup}>
           <List label={text.workGroup}>
             <Way
-              icon="eye"
+              icon="wheel"
               href={routes.rounds()}
               title={words.rounds.title}
               note={text.roundsNote(openRounds)}
             />
             <Way
-              icon="clock"
+              icon="sun"
               href={routes.shifts()}
               title={words.shifts.title}
               note={text.shiftsNote(planned)}
             />
-            <Way icon="info" href={routes.audit()} title={text.auditTitle} note={text.auditNote} />
+            <Way icon="eye" href={routes.audit()} title={text.auditTitle} note={text.auditNote} />
           </List>
         </Panel>
         <Panel title={text.groundGroup}>

@@ -22,7 +22,7 @@ export function ShiftRecordScreen({ id }: { id: string }) {
       forLeads
     >
       <DayRecord shiftId={id} />
-      <div className="off-paper">
+      <div className="screen-only">
         <Button icon="print" onPress={() => window.print()}>
           {hours.print}
         </Button>

@@ -68,7 +68,7 @@ export function auditDetail(
     reason: worded(text('reason'), naming.reopenReason) ?? worded(text('reason'), naming.offReason),
     what: whatIn(event.kind, body, naming),
     share: worded(shareIn(body), naming.share),
-    took: worded(number('seconds'), naming.minutes),
+    took: worded(minutesIn(number('seconds')), naming.minutes),
     count: worded(number('version') ?? number('count'), String),
     changed: changedIn(event.kind, body, naming),
     waits: body.admitted === false,
@@ -127,10 +127,15 @@ function dayIn(
   return date && day(date)
 }
 
+/** Less than a minute is a press too many, and no work. */
+function minutesIn(seconds: number | undefined): number | undefined {
+  return seconds !== undefined && seconds >= 30 ? seconds : undefined
+}
+
 function whatIn(kind: string, body: Body, naming: AuditNaming): string | undefined {
-  if (kind === 'invite_made') return naming.inviteKind(String(body.kind))
-  if (kind === 'call_made') return naming.callKind(String(body.kind))
-  if (kind === 'off_changed') return naming.offWhat(String(body.what))
+  if (typeof body.kind === 'string' && kind === 'invite_made') return naming.inviteKind(body.kind)
+  if (typeof body.kind === 'string' && kind === 'call_made') return naming.callKind(body.kind)
+  if (typeof body.what === 'string') return naming.offWhat(String(body.what))
   if (typeof body.keepOutM === 'number') return naming.metres(body.keepOutM)
   return undefined
 }

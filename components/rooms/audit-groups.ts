@@ -22,6 +22,7 @@ export const auditGroups = {
     'brush_finished',
     'brush_marked',
     'brush_directed',
+    'trees_left_out',
   ],
   flags: [
     'flag_raised',
@@ -89,8 +90,24 @@ export const auditGroups = {
     'shift_opened',
     'shift_closed',
     'off_changed',
+    'weather_written',
+    'weather_answered',
+    'exception_made',
+    'exception_ended',
   ],
-  orchard: ['orchard_created', 'orchard_changed', 'trees_brought_in'],
+  orchard: [
+    'orchard_created',
+    'orchard_changed',
+    'trees_brought_in',
+    'block_changed',
+    'block_removed',
+    'cultivar_written',
+    'cultivar_removed',
+    'tree_added',
+    'tree_moved',
+    'trees_changed',
+    'trees_numbered',
+  ],
 } as const satisfies Record<string, readonly string[]>
 
 export type AuditGroup = keyof typeof auditGroups

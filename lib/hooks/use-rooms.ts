@@ -21,17 +21,27 @@ import { useSelect } from './use-select'
 
 /** Read again when something happens at this tree. */
 export function useTreeHistory(tree: number): Reading<TreeHistory> {
-  const version = useSelect(({ confirmed }) => {
+  const version = useSelect(({ confirmed, names }) => {
     const flags = Object.values(confirmed?.flags ?? {}).filter((flag) => flag.tree === tree)
     const { work, marked, lookedOver } = confirmed ?? {}
-    return JSON.stringify([work?.[tree], marked?.[tree], lookedOver?.[tree], flags])
+    return JSON.stringify([
+      work?.[tree],
+      marked?.[tree],
+      lookedOver?.[tree],
+      flags,
+      howManyNames({ names }),
+    ])
   })
   return useRead(`history|${tree}`, (reads) => reads.treeHistory(tree), version)
 }
 
-/** `season` null: the newest. As it was when the screen was opened. */
+/** `season` null: the newest. As it was when the screen was opened, but for a name that is forgotten. */
 export function useVolunteerHours(season: number | null): Reading<VolunteerHours> {
-  return useRead(`hours|${season}`, (reads) => reads.volunteerHours(season))
+  return useRead(
+    `hours|${season}`,
+    (reads) => reads.volunteerHours(season),
+    useSelect(howManyNames)
+  )
 }
 
 export function useMyHours(): Reading<MyHours> {
@@ -73,6 +83,11 @@ export function useAuditTrail(filter: AuditFilter): Reading<AuditTrail> {
     (reads) => reads.auditTrail(filter),
     filter.before === null ? head : ''
   )
+}
+
+/** One less when somebody is forgotten: what was read with the name is read again without it. */
+function howManyNames({ names }: Pick<View, 'names'>): string {
+  return String(Object.keys(names).length)
 }
 
 /** Whatever changes them is an event, and so the head is another. */

@@ -102,8 +102,8 @@ export function keepTexts({ backend, storage, membership, owner, changed }: Text
   }
 
   /** Names of people who left are kept here; while this phone was away one of them may have been forgotten. */
-  async function dropForgotten(present: Record<string, string>): Promise<void> {
-    const left = Object.keys(names).filter((id) => !Object.hasOwn(present, id))
+  async function dropForgotten(here: Record<string, string>): Promise<void> {
+    const left = Object.keys(names).filter((id) => !Object.hasOwn(here, id))
     if (left.length === 0) return
     const told = await backend.names(orchardId, left)
     if (told.ok) await drop(left.filter((id) => !Object.hasOwn(told.value, id)))

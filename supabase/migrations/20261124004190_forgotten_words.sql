@@ -16,6 +16,7 @@ begin
   update public.stops set reason = null where called_by = p_subject.id and reason is not null;
   update public.calls set note = null, outcome = null where p_subject.id in (person_id, subject_id);
   update public.calls set outcome = null where ended_by = p_subject.id;
+  update public.weather_exceptions set note = null where made_by = p_subject.id and note is not null;
   update public.hand_ins set work = '[]' where person_id = p_subject.id;
   -- An incident is kept by law longer than a name: only what tells who it was goes.
   update public.incidents i set note = null

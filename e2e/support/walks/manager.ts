@@ -38,7 +38,10 @@ export const walksOfManagers: readonly Walk[] = [
       return [
         routes.rooms(),
         routes.invites(),
-        { path: routes.invites(), press: (words) => words.invites.end },
+        {
+          path: routes.invites(),
+          press: ({ invites, things }) => invites.endOf(invites.kinds.role(things.role.lead)),
+        },
         routes.rounds(),
         { path: routes.rounds(), press: (words) => words.rounds.another },
         { path: routes.rounds(), press: (words) => words.shift.closeRound },

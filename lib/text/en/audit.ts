@@ -83,6 +83,16 @@ export const audit = {
     orchard_created: ({ by }: D) => `${by} made this orchard`,
     orchard_changed: ({ by, changed }: D) => `${by} changed the settings${after(changed, ': ')}`,
     trees_brought_in: ({ by, count }: D) => `${by} brought in ${count ?? 'some'} trees`,
+    block_changed: ({ by, block }: D) => `${by} changed the block ${some(block)}`,
+    block_removed: ({ by, block }: D) => `${by} took the block ${some(block)} away`,
+    cultivar_written: ({ by }: D) => `${by} wrote down a cultivar`,
+    cultivar_removed: ({ by }: D) => `${by} took a cultivar off the list`,
+    tree_added: ({ by, tree }: D) => `${by} added the tree ${some(tree)}`,
+    tree_moved: ({ by, tree }: D) => `${by} moved the tree ${some(tree)}`,
+    trees_changed: ({ by, count }: D) => `${by} changed what is known of ${count ?? 'some'} trees`,
+    trees_numbered: ({ by, block }: D) => `${by} numbered the rows and trees of ${some(block)}`,
+    trees_left_out: ({ by, trees }: D) =>
+      `${by} said which trees are not in this round${after(trees, ': ')}`,
 
     person_added: ({ by, person, role }: D) => `${by} added ${some(person)}${after(role)}`,
     person_joined: ({ who, role, waits }: D) =>
@@ -118,6 +128,11 @@ export const audit = {
       isOff
         ? `${by} said: no ${some(what)} today${after(reason, ', because ')}`
         : `${by} said: ${some(what)} again`,
+
+    weather_written: ({ by }: D) => `${by} wrote down the weather`,
+    weather_answered: ({ person }: D) => `${some(person)} has come out because of the weather`,
+    exception_made: ({ by, what }: D) => `${by} made an exception for ${some(what)}`,
+    exception_ended: ({ by, what }: D) => `${by} ended the exception for ${some(what)}`,
 
     briefing_written: ({ by, count }: D) => `${by} wrote the briefing, version ${some(count)}`,
     briefing_given: ({ by, people }: D) => `${by} briefed ${some(people)}`,

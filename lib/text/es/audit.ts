@@ -52,6 +52,17 @@ export const audit: typeof en = {
     orchard_created: ({ by }) => `${by} creó este huerto`,
     orchard_changed: ({ by, changed }) => `${by} cambió los ajustes${after(changed, ': ')}`,
     trees_brought_in: ({ by, count }) => `${by} trajo ${count ?? 'unos cuantos'} árboles`,
+    block_changed: ({ by, block }) => `${by} cambió el bloque ${some(block)}`,
+    block_removed: ({ by, block }) => `${by} quitó el bloque ${some(block)}`,
+    cultivar_written: ({ by }) => `${by} apuntó una variedad`,
+    cultivar_removed: ({ by }) => `${by} quitó una variedad de la lista`,
+    tree_added: ({ by, tree }) => `${by} añadió el árbol ${some(tree)}`,
+    tree_moved: ({ by, tree }) => `${by} movió el árbol ${some(tree)}`,
+    trees_changed: ({ by, count }) =>
+      `${by} cambió lo que se sabe de ${count ?? 'unos cuantos'} árboles`,
+    trees_numbered: ({ by, block }) => `${by} numeró las filas y los árboles de ${some(block)}`,
+    trees_left_out: ({ by, trees }) =>
+      `${by} dijo qué árboles no entran en esta ronda${after(trees, ': ')}`,
 
     person_added: ({ by, person, role }) => `${by} añadió a ${some(person)}${after(role)}`,
     person_joined: ({ who, role, waits }) =>
@@ -88,6 +99,11 @@ export const audit: typeof en = {
       isOff
         ? `${by} dijo: hoy no hay ${some(what)}${after(reason, ', porque ')}`
         : `${by} dijo: ${some(what)} otra vez`,
+
+    weather_written: ({ by }) => `${by} apuntó el tiempo`,
+    weather_answered: ({ person }) => `${some(person)} ha salido por el tiempo`,
+    exception_made: ({ by, what }) => `${by} hizo una excepción para ${some(what)}`,
+    exception_ended: ({ by, what }) => `${by} terminó la excepción para ${some(what)}`,
 
     briefing_written: ({ by, count }) => `${by} escribió la charla, versión ${some(count)}`,
     briefing_given: ({ by, people }) => `${by} dio la charla a ${some(people)}`,

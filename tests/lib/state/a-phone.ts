@@ -71,14 +71,18 @@ export function openPhone(
   line: Line,
   device = aDevice(clock),
   name = 'phone',
-  readCard = (): EmergencyCard | null => noCard
+  readCard = (): EmergencyCard | null => noCard,
+  names: Readonly<Record<string, string>> = { [ann]: 'Ann' }
 ) {
   let view: View = startingView
   const drawn: View[] = []
   const backend: SessionBackend = {
     address: 'https://orchard',
     as: () => line,
-    names: async () => answered(line, { [ann]: 'Ann' }),
+    names: async (_, people) => {
+      const asked = Object.entries(names).filter(([id]) => people === null || people.includes(id))
+      return answered(line, Object.fromEntries(asked))
+    },
     treeSheet: async () => answered(line, { text: sheetText, sheet: theSheet() }),
     emergencyCard: async () => {
       const card = readCard()

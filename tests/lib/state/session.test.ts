@@ -29,6 +29,34 @@ test('a phone shows the day, the trees and the names', async () => {
   expect(nameOf(view, ann)).toBe('Ann')
 })
 
+test('a name that is forgotten is dropped at once', async () => {
+  const everybody: Record<string, string> = { [ann]: 'Ann', [bo]: 'Bo' }
+  const phone = openPhone(clock, line, aDevice(clock), 'phone', undefined, everybody)
+  await clock.pass(0)
+  expect(nameOf(phone.view(), bo)).toBe('Bo')
+
+  delete everybody[bo]
+  referee.happen('person_forgotten', { person: bo })
+  await clock.pass(0)
+  expect(nameOf(phone.view(), bo)).toBeNull()
+})
+
+test('a phone that begins anew after a restore drops a name that it did not hear to be forgotten', async () => {
+  const device = aDevice(clock)
+  const everybody: Record<string, string> = { [ann]: 'Ann', [bo]: 'Bo' }
+  const before = openPhone(clock, line, device, 'before', undefined, everybody)
+  await clock.pass(0)
+  expect(nameOf(before.view(), bo)).toBe('Bo')
+  before.close()
+
+  delete everybody[bo]
+  referee.restore(3)
+  const away = openPhone(clock, line, device, 'away', undefined, everybody)
+  await clock.pass(0)
+  expect(nameOf(away.view(), bo)).toBeNull()
+  expect(nameOf(away.view(), ann)).toBe('Ann')
+})
+
 test('the emergency card comes again when it was written anew, and is there without signal', async () => {
   const device = aDevice(clock)
   let card = { version: 0, epoch: idOf('epoch'), card: {} }
