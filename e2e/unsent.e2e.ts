@@ -35,13 +35,13 @@ test('a killed phone with five things unsent and a flag half written loses nothi
   await kill(ann)
 
   const again = await ann.context().newPage()
-  await findSignal(again)
   await again.goto(routes.flagTree(6))
 
   await expect(again.getByRole('textbox', { name: 'A few words' })).toHaveValue(
     'Gum below the second limb'
   )
   await expect(again.getByRole('img', { name: 'Photo kept' })).toBeVisible()
+  await findSignal(again)
   await again.getByRole('link', { name: 'Close' }).tap()
   await expect(again.getByRole('status').filter({ hasText: 'everything sent' })).toBeAttached()
   const lee = await asPerson('Lee', { device: 'tablet' })
