@@ -18,7 +18,7 @@ import { PosterWords } from './PosterWords'
 
 /** The join link of a shift on a sheet to hang up: a code to scan from a few steps away, in both languages. */
 export function PosterScreen({ shiftId }: { shiftId: string }) {
-  const { labels: text } = useLeadWords()
+  const { labels: text, leadMap } = useLeadWords()
   const both = { en: use(leadMessages('en')), es: use(leadMessages('es')) }
   const origin = useOrigin()
   const orchard = useSelect((view) => view.state?.orchard.name ?? '')
@@ -41,6 +41,9 @@ export function PosterScreen({ shiftId }: { shiftId: string }) {
           )}
           <ButtonLink kind={url === null && code.ready ? 'call' : 'plain'} href={routes.shift()}>
             {text.toShift}
+          </ButtonLink>
+          <ButtonLink icon="aid" href={routes.emergency()}>
+            {leadMap.emergency}
           </ButtonLink>
         </div>
         <p className="small">{text.posterHowTo}</p>
