@@ -77,4 +77,6 @@ export const routes = {
   left: () => '/left',
   forget: (personId: string) => `/forget/${personId}`,
   audit: (tree?: number) => `/audit${tree === undefined ? '' : `?tree=${tree}`}`,
+  bringIn: () => '/bring-in',
+  takeOut: () => '/take-out',
 } as const

@@ -20,11 +20,9 @@ export function NoTrees() {
       <p>
         {leadMap.noTrees} {leadMap.bringIn}
       </p>
-      <p>
-        <code>npm run bring-in -- trees.csv --link http…</code>
-      </p>
-      <p className="small">{leadMap.bringInLink}</p>
-      <ButtonLink href={routes.device()}>{leadMap.makeLink}</ButtonLink>
+      <ButtonLink kind="call" href={routes.bringIn()}>
+        {leadMap.bringInTrees}
+      </ButtonLink>
     </div>
   )
 }

@@ -8,6 +8,7 @@ import { cutScreens } from './cut-screens'
 import { leadScreens } from './lead-screens'
 import type { ScreenName } from './screen-paths'
 import { screensAfterPruning } from './screens-after-pruning'
+import { screensOfInventory } from './screens-of-inventory'
 import { screensOfLimbs } from './screens-of-limbs'
 import { screensOfRooms } from './screens-of-rooms'
 
@@ -159,6 +160,7 @@ export const screens: Record<ScreenName, Screen> = {
     },
   },
   ...leadScreens,
+  ...screensOfInventory,
 }
 
 const loading = new Map<ScreenName, Promise<Draw>>()

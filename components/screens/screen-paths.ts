@@ -47,6 +47,7 @@ export const screenPaths = {
   fromPaper: /^\/from-paper$/,
   labels: /^\/labels$/,
   poster: /^\/poster\/([^/]+)$/,
+  bringIn: /^\/bring-in$/,
   person: /^\/people\/([^/]+)$/,
   people: /^\/people$/,
   cameIn: /^\/came-in$/,

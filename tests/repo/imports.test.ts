@@ -11,6 +11,7 @@ const areas = [
   'components/alarm',
   'components/board',
   'components/call',
+  'components/bring-in',
   'components/brush',
   'components/count',
   'components/crew',

@@ -20,6 +20,7 @@ export const walksOfManagers: readonly Walk[] = [
         routes.shift(),
         routes.people(),
         routes.houseRules(),
+        routes.bringIn(),
       ]
     },
   },

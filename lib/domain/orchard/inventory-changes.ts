@@ -1,7 +1,7 @@
 /** Trees that the orchard has and a file tells differently. */
 
 import type { PlacedRow } from './inventory-placed'
-import type { Tree } from './types'
+import type { Cultivar, Tree } from './types'
 
 export const changeFields = [
   'species',
@@ -44,4 +44,15 @@ function differs(
     default:
       return tree[field] !== to[field]
   }
+}
+
+/** Cultivars of the orchard of which the file says another habit: it is not for a list of trees to change that. */
+export function keptHabits(rows: readonly PlacedRow[], cultivars: readonly Cultivar[]): Cultivar[] {
+  const said = new Map(
+    rows.map(({ species, cultivar, habit }) => [`${species}|${cultivar}`, habit] as const)
+  )
+  return cultivars.filter(({ species, name, habit }) => {
+    const other = said.get(`${species}|${name}`) ?? 'unknown'
+    return other !== 'unknown' && other !== habit
+  })
 }

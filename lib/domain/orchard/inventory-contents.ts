@@ -6,7 +6,7 @@ import { shapeOf } from './block-shape'
 import type { Inventory, PlacedRow } from './inventory-placed'
 import type { Block, Cultivar, Tree } from './types'
 
-/** What the table has no columns for. */
+/** What the table has no columns for, by what it calls the block. */
 export type BlockSettings = Partial<
   Pick<Block, 'rowSpacingM' | 'treeSpacingM' | 'bearingDeg' | 'firstTree' | 'taggedEnd'>
 >
@@ -39,13 +39,13 @@ export function inventoryOf(
   }))
   const treesOf = groupBy(trees, (tree) => tree.block)
   const blocks = newBlocks.map(
-    ({ no, first: { block, blockName } }): Block => ({
+    ({ no, first: { label, block, blockName } }): Block => ({
       no,
       code: block,
       name: blockName,
       taggedEnd: 'low',
       ...shapeOf(treesOf.get(no) ?? []),
-      ...settings[block],
+      ...settings[label],
     })
   )
   const cultivars = newCultivars.map(

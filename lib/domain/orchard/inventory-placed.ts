@@ -24,6 +24,8 @@ export type PlacedRow = {
   line: number
   /** The tree that stands there; null: a new one. */
   existing: Tree | null
+  /** What the file calls its block. */
+  label: string
   /** The code on the plate. */
   block: string
   blockName: string
@@ -64,7 +66,7 @@ export function placedRows(rows: readonly InventoryRow[], placing: Placing): Pla
     const ofRow = `${block}|${row.row}`
     const next = (counted.get(ofRow) ?? 0) + 1
     counted.set(ofRow, next)
-    return { row, block, name, place: row.place ?? next }
+    return { row, label, block, name, place: row.place ?? next }
   })
   const given = new Map<string, string>()
   for (const { row, block } of located) {
@@ -78,7 +80,7 @@ export function placedRows(rows: readonly InventoryRow[], placing: Placing): Pla
   const find = finderOf(existing)
   const spelled = spellingOf(existing.cultivars)
   const names = new Map(existing.cultivars.map(({ no, name }) => [no, name]))
-  return located.map(({ row, block, name, place }) => {
+  return located.map(({ row, label, block, name, place }) => {
     const key = keyOf(block, row.row, place)
     const tree = find(key, row.life === 'removed', isPlanted.has(key))
     const facts = tree ? overlaid(row, tree, names) : asNew(row)
@@ -87,6 +89,7 @@ export function placedRows(rows: readonly InventoryRow[], placing: Placing): Pla
       cultivar: facts.cultivar && spelled(facts.species, facts.cultivar),
       line: row.line,
       existing: tree,
+      label,
       block,
       blockName: row.blockName ?? given.get(block) ?? name,
       row: row.row,
@@ -120,7 +123,16 @@ function finderOf({ blocks, trees }: Inventory) {
 
 type Facts = Omit<
   PlacedRow,
-  'line' | 'existing' | 'block' | 'blockName' | 'row' | 'place' | 'habit' | 'buds' | 'hazard'
+  | 'line'
+  | 'existing'
+  | 'label'
+  | 'block'
+  | 'blockName'
+  | 'row'
+  | 'place'
+  | 'habit'
+  | 'buds'
+  | 'hazard'
 >
 
 /** Empty means: species other (at a gap only), no saw, standing, and else not known. */

@@ -56,10 +56,8 @@ export const leadMap = {
   picking: 'Tap trees or row numbers',
   noTrees: 'No trees are brought in yet.',
   noTreesManager: 'A manager does that, from a table of the trees.',
-  bringIn: 'Trees come from a table. Where Rowcall runs, one line brings them in:',
-  bringInLink:
-    'The link is one of yours: make a code for a second device and copy what stands below it.',
-  makeLink: 'To my link',
+  bringIn: 'They come from a table, such as a spreadsheet, or from a GeoJSON file.',
+  bringInTrees: 'Bring in trees',
 
   tree: 'Tree',
   closeTree: 'Back to the crew',

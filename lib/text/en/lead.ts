@@ -2,6 +2,7 @@
 
 import { audit } from './audit'
 import { board } from './board'
+import { bringIn } from './bring-in'
 import { brushRows } from './brush-rows'
 import { calls } from './calls'
 import { cameIn } from './came-in'
@@ -27,6 +28,7 @@ import { shift } from './shift'
 
 export const lead = {
   labels,
+  bringIn,
   leadMap,
   lookOver,
   brushRows,

@@ -55,10 +55,8 @@ export const leadMap: typeof en = {
   picking: 'Toca árboles o números de fila',
   noTrees: 'Aún no se trajeron árboles.',
   noTreesManager: 'Lo hace el responsable, desde una tabla de los árboles.',
-  bringIn: 'Los árboles vienen de una tabla. Donde funciona Rowcall, una línea los trae:',
-  bringInLink:
-    'El enlace es uno tuyo: haz un código para un segundo dispositivo y copia lo que está debajo.',
-  makeLink: 'A mi enlace',
+  bringIn: 'Vienen de una tabla, como una hoja de cálculo, o de un archivo GeoJSON.',
+  bringInTrees: 'Traer árboles',
 
   tree: 'Árbol',
   closeTree: 'Volver a la cuadrilla',

@@ -1,0 +1,41 @@
+import { expect, routes, test } from './support/test'
+
+const heads =
+  'Bloque;Hilera;Árbol;Especie;Variedad;Año de plantación;Diámetro (cm);Altura (m);Línea eléctrica'
+const rows = Array.from(
+  { length: 20 },
+  (_, index) =>
+    `Ladera Norte;${1 + Math.floor(index / 10)};${1 + (index % 10)};Manzano;Verde Doncella;2008;18,5;2,3;${index === 14 ? 'sí' : ''}`
+)
+
+test('a spreadsheet in Spanish, with decimal commas, becomes a dealt row', async ({ asPerson }) => {
+  const began = Date.now()
+  const mo = await asPerson('Mo', { device: 'desktop', language: 'es' })
+  await mo.goto(routes.bringIn())
+  const choose = async (lines: readonly string[]) => {
+    // As a spreadsheet program in Spain saves it.
+    const buffer = Buffer.from([heads, ...lines].join('\r\n'), 'latin1')
+    const choosing = mo.waitForEvent('filechooser')
+    await mo.getByRole('button', { name: 'Elegir un archivo' }).click()
+    await (await choosing).setFiles({ name: 'huerto.csv', mimeType: 'text/csv', buffer })
+  }
+
+  await choose([...rows, 'Ladera Norte;3;1;Manzano;;1,5;;;'])
+  await expect(mo.getByRole('heading', { name: '1 fila por corregir' })).toBeVisible()
+  await expect(mo.getByText('Año de plantación es «1,5»')).toBeVisible()
+  await mo.getByRole('button', { name: 'Otro archivo' }).click()
+  await choose(rows)
+  await expect(mo.getByRole('combobox', { name: 'Diámetro (cm)' })).toHaveValue('trunk_cm')
+  await mo.getByRole('button', { name: 'Traer 20 árboles' }).click()
+  await mo.getByRole('button', { name: 'Marcar 1 árbol' }).click()
+  await expect(mo.getByText('1 árbol está marcado.')).toBeVisible()
+
+  await mo.goto(routes.map(37))
+  await mo.getByRole('button', { name: 'Elegir lo que falta de la fila 1' }).click()
+  const bar = mo.getByRole('region', { name: 'Elegir para asignar' })
+  await bar.locator('label').filter({ hasText: 'Ann' }).first().click()
+  await bar.getByRole('button', { name: 'Asignar 10 a Ann' }).click()
+  await expect(mo.getByText('10 árboles están asignados a Ann.')).toBeVisible()
+
+  expect(Date.now() - began).toBeLessThan(180_000)
+})
