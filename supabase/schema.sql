@@ -47,6 +47,20 @@ create type private.wish as (
   buddy_id uuid
 );
 
+create table archive_parts (
+  archive uuid not null,
+  part integer not null,
+  code_hash text not null,
+  table_name text not null,
+  columns text[] not null,
+  body text not null,
+  put_at timestamp with time zone not null,
+  constraint archive_parts_part_range CHECK (((part >= 0) AND (part <= 19999))),
+  constraint archive_parts_key PRIMARY KEY (archive, part)
+);
+alter table archive_parts enable row level security;
+comment on table archive_parts is 'Of archives that are on their way in; gone when one is in, and after a day.';
+
 create table attendances (
   id uuid not null,
   orchard_id uuid not null,
@@ -1417,6 +1431,56 @@ begin
 end $function$;
 comment on function before_forgetting(uuid,uuid) is 'Who it is, so that nobody forgets the wrong one of two with the same name; what is in the way, and where the name would still stand.';
 grant execute on function before_forgetting(uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.bring_in_orchard(p_code text, p_command uuid, p_orchard uuid, p_parts integer, p_person uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_hash text := private.begin_code(p_code, p_command);
+  v_lacks text;
+  v_head public.orchard_heads;
+begin
+  perform private.need(p_orchard is not null and p_person is not null and p_parts between 1 and 20000, 'p_orchard, p_parts and p_person are needed.');
+  v_lacks := private.setup_code_lacks(v_hash);
+  if v_lacks = 'code_wrong' then return private.wrong_code(); end if;
+  v_c := ('bring_in_orchard', p_orchard, p_command, p_person, p_person, true,
+    jsonb_build_object('user', auth.uid(), 'code', v_hash), clock_timestamp(), null);
+  v_c.answer := private.seen_before(v_c);
+  if v_c.answer is not null then return v_c.answer; end if;
+  v_lacks := coalesce(v_lacks, private.archive_lacks(p_command, p_parts),
+    case when exists (select 1 from public.orchards where id = p_orchard) then 'orchard_here' end);
+  if v_lacks is not null then return jsonb_build_object('refused', private.code(v_lacks)); end if;
+
+  begin
+    perform private.load_archive(p_command, p_orchard);
+    if not exists (select 1 from public.people where orchard_id = p_orchard and id = p_person and role = 'manager' and removed_at is null) then
+      raise exception using errcode = 'data_exception', message = 'There is no such manager in it.';
+    end if;
+    if exists (select 1 from public.breaks b join public.archive_parts p on p.archive = p_command and p.table_name = 'breaks'
+      cross join lateral json_populate_recordset(null::public.breaks, p.body::json) r
+      join public.attendances a on a.id = b.attendance_id where b.id = r.id and a.orchard_id <> p_orchard) then
+      raise exception using errcode = 'data_exception', message = 'A break is of another orchard.';
+    end if;
+    update public.orchard_heads set epoch = gen_random_uuid(), channel_epoch = channel_epoch + 1, sheet_version = greatest(sheet_version - 1, 0)
+    where orchard_id = p_orchard returning * into v_head;
+    if v_head.orchard_id is null or (select count(*) from public.events where orchard_id = p_orchard) <> v_head.head then
+      raise exception using errcode = 'data_exception', message = 'Events are missing.';
+    end if;
+    perform private.write_tree_sheet(p_orchard);
+  exception when data_exception or integrity_constraint_violation or syntax_error_or_access_rule_violation then
+    return jsonb_build_object('refused', private.code('archive_damaged', jsonb_build_object('why', sqlerrm)));
+  end;
+  perform private.link_login(v_c);
+  update public.setup_codes set used_at = v_c.at where code_hash = v_hash;
+  delete from public.archive_parts where archive = p_command;
+  return private.store_answer(v_c, jsonb_build_object('n', v_head.head, 'orchard', p_orchard, 'person', p_person));
+end $function$;
+comment on function bring_in_orchard(text,uuid,uuid,integer,uuid) is 'No event: what is seen afterwards is what was seen before. The epoch is another, so that phones that knew the orchard start anew.';
+grant execute on function bring_in_orchard(text,uuid,uuid,integer,uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.bring_in_trees(p_orchard uuid, p_command uuid, p_person uuid, p_blocks jsonb, p_cultivars jsonb, p_trees jsonb, p_changes jsonb DEFAULT '[]'::jsonb)
  RETURNS jsonb
@@ -3446,6 +3510,67 @@ begin
   return v_person;
 end $function$;
 comment on function private.anybody_or_fail(uuid,uuid) is 'Also of those who left.';
+
+CREATE OR REPLACE FUNCTION private.archive_lacks(p_archive uuid, p_parts integer)
+ RETURNS text
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return case
+    when (select count(*) from public.archive_parts where archive = p_archive and part < p_parts) <> p_parts then 'archive_incomplete'
+    when exists (
+      select 1 from public.archive_parts p left join private.archive_tables() t on t.name = p.table_name
+      where p.archive = p_archive and (t.name is null or not p.columns <@ t.columns)) then 'archive_newer'
+  end;
+end $function$;
+
+CREATE OR REPLACE FUNCTION private.archive_tables()
+ RETURNS TABLE(no integer, name text, columns text[], key text)
+ LANGUAGE sql
+ STABLE
+ SET search_path TO ''
+AS $function$
+  with recursive ours as (
+    select oid, relname::text as name from pg_catalog.pg_class
+    where relnamespace = 'public'::regnamespace and relkind = 'r'
+      -- Who may get in, and answers and sheets, which are made anew.
+      and relname not in ('logins', 'invites', 'setup_codes', 'wrong_codes', 'command_answers', 'tree_sheets', 'archive_parts')
+  ), below as (
+    select oid, name, 0 as depth from ours
+    union
+    select o.oid, o.name, b.depth + 1
+    from below b
+    join pg_catalog.pg_constraint f on f.confrelid = b.oid and f.contype = 'f' and f.conrelid <> b.oid
+    join ours o on o.oid = f.conrelid
+  )
+  select (row_number() over (order by max(b.depth), b.name collate "C"))::integer, b.name,
+    (select array_agg(attname::text order by attnum) from pg_catalog.pg_attribute
+      where attrelid = b.oid and attnum > 0 and not attisdropped and attgenerated = ''),
+    (select string_agg(format('t.%I', a.attname), ', ' order by k.place)
+      from pg_catalog.pg_index i
+      cross join unnest(i.indkey) with ordinality k (attnum, place)
+      join pg_catalog.pg_attribute a on a.attrelid = i.indrelid and a.attnum = k.attnum
+      where i.indrelid = b.oid and i.indisprimary)
+  from below b group by b.oid, b.name
+$function$;
+comment on function private.archive_tables() is 'What an archive holds, each table after those it refers to. A new table is in it unless it is left out here; key gives its rows an order.';
+
+CREATE OR REPLACE FUNCTION private.archive_where(p_table text, p_columns text[])
+ RETURNS text
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return case
+    when p_table = 'orchards' then 't.id = $1'
+    when p_columns @> '{orchard_id}' then 't.orchard_id = $1'
+    when p_columns @> '{attendance_id}' then 't.attendance_id in (select a.id from public.attendances a where a.orchard_id = $1)'
+  end;
+end $function$;
+comment on function private.archive_where(text,text[]) is 'Which rows are of the orchard $1. Null for a table of which nobody said it: then there is no archive.';
 
 CREATE OR REPLACE FUNCTION private.are_codes(p_codes text[], p_most integer)
  RETURNS boolean
@@ -5703,6 +5828,31 @@ AS $function$
   on conflict (user_id, person_id) where ended_at is null do nothing
 $function$;
 
+CREATE OR REPLACE FUNCTION private.load_archive(p_archive uuid, p_orchard uuid)
+ RETURNS void
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_table record;
+  v_columns text[];
+  v_given text;
+begin
+  for v_table in select * from private.archive_tables() order by no loop
+    select array_agg(distinct c) into v_columns
+    from public.archive_parts p cross join unnest(p.columns) c where p.archive = p_archive and p.table_name = v_table.name;
+    continue when v_columns is null;
+    -- Whatever the rows say, they are this orchard's.
+    v_given := (select string_agg(case when c = 'orchard_id' or (v_table.name = 'orchards' and c = 'id') then '$2' else format('r.%I', c) end, ', ')
+      from unnest(v_columns) c);
+    execute format('insert into public.%1$I (%2$s) overriding system value
+        select %3$s from public.archive_parts p cross join lateral json_populate_recordset(null::public.%1$I, p.body::json) r
+        where p.archive = $1 and p.table_name = %4$L',
+      v_table.name, (select string_agg(format('%I', c), ', ') from unnest(v_columns) c), v_given, v_table.name)
+    using p_archive, p_orchard;
+  end loop;
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.longest_hours(p_kind text)
  RETURNS integer
  LANGUAGE sql
@@ -6915,6 +7065,19 @@ begin
 end $function$;
 comment on function private.set_work(uuid,uuid,integer,text,integer,text,timestamp with time zone) is 'Sets a tree''s work in a round; the list for work, null when it is not the round that phones carry.';
 
+CREATE OR REPLACE FUNCTION private.setup_code_lacks(p_hash text)
+ RETURNS text
+ LANGUAGE plpgsql
+ SET search_path TO ''
+AS $function$
+declare
+  v_code public.setup_codes;
+begin
+  select * into v_code from public.setup_codes where code_hash = p_hash for update;
+  return case when v_code.code_hash is null then 'code_wrong' when v_code.used_at is not null then 'code_used'
+    when v_code.expires_at < now() then 'code_expired' end;
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.sha256_of(p_text text)
  RETURNS text
  LANGUAGE sql
@@ -7248,6 +7411,7 @@ begin
   -- Longer than any phone keeps unsent work (14 days).
   delete from public.command_answers where at < now() - interval '90 days';
   delete from public.wrong_codes where since < now() - interval '1 day';
+  delete from public.archive_parts where put_at < now() - interval '1 day';
   delete from public.setup_codes where expires_at < now() - interval '30 days';
   perform private.blank_what_is_over();
   -- Somebody signed in, got no further, and went.
@@ -7960,6 +8124,34 @@ end $function$;
 comment on function private_people(uuid) is 'joinedBy: the lead who added this person; null when they came by a link of their own. lastTree: the last one held or helped at in this shift.';
 grant execute on function private_people(uuid) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.put_archive_part(p_code text, p_archive uuid, p_part integer, p_table text, p_columns text[], p_rows text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_hash text := private.begin_code(p_code, p_archive);
+  v_lacks text := private.setup_code_lacks(v_hash);
+begin
+  if v_lacks = 'code_wrong' then return private.wrong_code(); end if;
+  if v_lacks is not null then return jsonb_build_object('refused', private.code(v_lacks)); end if;
+  perform private.need(p_part between 0 and 19999, 'p_part: from 0 to 19,999.');
+  perform private.need(char_length(p_table) between 1 and 63 and cardinality(p_columns) between 1 and 100 and p_rows is not null,
+    'p_table, p_columns and p_rows are needed.');
+  if octet_length(p_rows) > 16000000 then perform private.fail(413, 'too_large', 'At most 16 MB a part.'); end if;
+  if exists (select 1 from public.archive_parts where archive = p_archive and code_hash <> v_hash) then
+    perform private.fail(403, 'not_allowed', 'This archive is on its way by another code.');
+  end if;
+  insert into public.archive_parts (archive, part, code_hash, table_name, columns, body, put_at)
+  values (p_archive, p_part, v_hash, p_table, p_columns, p_rows, clock_timestamp())
+  on conflict (archive, part) do update set table_name = excluded.table_name, columns = excluded.columns, body = excluded.body,
+    put_at = excluded.put_at;
+  return jsonb_build_object('part', p_part);
+end $function$;
+comment on function put_archive_part(text,uuid,integer,text,text[],text) is 'Sent again, a part replaces itself.';
+grant execute on function put_archive_part(text,uuid,integer,text,text[],text) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.read_briefing(p_orchard uuid, p_shift uuid, p_version integer DEFAULT NULL::integer)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -8595,6 +8787,41 @@ begin
 end $function$;
 comment on function take_brush(uuid,uuid,uuid,integer,integer,uuid[]) is 'Others come by join_tree, go by leave_tree, and take it over by hand_over.';
 grant execute on function take_brush(uuid,uuid,uuid,integer,integer,uuid[]) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.take_out(p_orchard uuid, p_table text DEFAULT NULL::text, p_from integer DEFAULT 0)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_table record;
+  v_most integer;
+  v_rows text[];
+  v_next text;
+begin
+  perform private.begin_read(p_orchard, null, 'manager');
+  perform private.need(p_from between 0 and 100000000, 'p_from: a row, counted from 0.');
+  select * into v_table from private.archive_tables() t where t.name = coalesce(p_table, 'orchards');
+  if v_table.name is null then perform private.fail(400, 'malformed', 'p_table: a table of the archive.'); end if;
+
+  -- A photo is 400 kB as text; everything else is short.
+  v_most := case v_table.name when 'photos' then 4 when 'hand_ins' then 4 else 500 end;
+  execute format('select array_agg(x.line) from (select row_to_json(r)::text as line from (
+      select %s from public.%I t where %s order by %s offset %s limit %s) r) x',
+    (select string_agg(format('t.%I', c), ', ') from unnest(v_table.columns) c), v_table.name,
+    private.archive_where(v_table.name, v_table.columns), v_table.key, p_from, v_most)
+  into v_rows using p_orchard;
+  if coalesce(cardinality(v_rows), 0) < v_most then
+    select t.name into v_next from private.archive_tables() t where t.no = v_table.no + 1;
+    p_from := -v_most;
+  else v_next := v_table.name; end if;
+  return jsonb_build_object('head', (select head from public.orchard_heads where orchard_id = p_orchard),
+    'table', v_table.name, 'columns', v_table.columns, 'rows', coalesce(to_jsonb(v_rows), '[]'),
+    'next', case when v_next is not null then jsonb_build_object('table', v_next, 'from', p_from + v_most) end);
+end $function$;
+comment on function take_out(uuid,text,integer) is 'A part of the archive. Rows are JSON as text, which no client rounds. The parts are of one moment when all have the same head.';
+grant execute on function take_out(uuid,text,integer) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.take_tool(p_orchard uuid, p_command uuid, p_person uuid, p_tool integer, p_failed_items text[])
  RETURNS jsonb

@@ -4,23 +4,23 @@ import { useState } from 'react'
 
 import { type Sent, useRowcall } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
-import type { LeadMessages } from '@/lib/text/messages'
 import { useGo } from '../layout/use-go'
 import { useDoorWords, useLanguage, useLeadWords } from '../layout/Words'
-import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
 import { Segmented } from '../ui/Segmented'
 import { SelectField } from '../ui/SelectField'
 import { TextField } from '../ui/TextField'
 import { useTries } from '../ui/use-tries'
-import { Why } from '../ui/Why'
 import { JoinFrame } from './JoinFrame'
 import { faultsOf, type NewOrchard, timeZoneHere, timeZones, unitsIn } from './new-orchard'
 import { forgetCode } from './use-code'
+import { WhyNotMade } from './WhyNotMade'
+
+type SetUpFormProps = { code: string; onArchive: () => void }
 
 /** Five answers, three of them proposed by the device. */
-export function SetUpForm({ code }: { code: string }) {
-  const { setUp } = useLeadWords()
+export function SetUpForm({ code, onArchive }: SetUpFormProps) {
+  const { setUp, takeOut } = useLeadWords()
   const { common } = useDoorWords()
   const language = useLanguage()
   const go = useGo()
@@ -67,7 +67,7 @@ export function SetUpForm({ code }: { code: string }) {
       <JoinFrame
         bench={
           <>
-            <WhyNotMade sent={sent} text={setUp} />
+            <WhyNotMade sent={sent} />
             <Button kind="call" type="submit" state={isAsking ? 'waiting' : 'ready'}>
               {isAsking ? setUp.making : setUp.make}
             </Button>
@@ -121,16 +121,8 @@ export function SetUpForm({ code }: { code: string }) {
           value={orchard.units}
           onChange={(units) => write({ units })}
         />
+        <Button onPress={onArchive}>{takeOut.inInstead}</Button>
       </JoinFrame>
     </form>
   )
-}
-
-const codeRefusals = ['code_wrong', 'code_expired', 'code_used'] as const
-
-/** A set-up code has its own ways on: there is no lead to ask yet. */
-function WhyNotMade({ sent, text }: { sent: Sent | null; text: LeadMessages['setUp'] }) {
-  const refused = sent?.state === 'refused' ? sent.refused : []
-  const about = codeRefusals.find((code) => refused.some((refusal) => refusal.code === code))
-  return about ? <Why tone="wrong">{text[about]}</Why> : <WhyNot sent={sent} />
 }

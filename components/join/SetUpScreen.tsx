@@ -1,6 +1,7 @@
 'use client'
 
-import { useState } from 'react'
+import dynamic from 'next/dynamic'
+import { Suspense, useState } from 'react'
 
 import { useLeadWords } from '../layout/Words'
 import { CodeField } from './CodeField'
@@ -9,13 +10,26 @@ import { LanguageFirst } from './LanguageFirst'
 import { SetUpForm } from './SetUpForm'
 import { useCodeInLink } from './use-code'
 
+/** Few come with one. */
+const ArchiveSetUp = dynamic(async () => (await import('../bring-in/ArchiveSetUp')).ArchiveSetUp, {
+  ssr: false,
+})
+
 /** The first manager makes the orchard, by the code that an empty Rowcall prints. */
 export function SetUpScreen() {
   const { setUp } = useLeadWords()
   const inLink = useCodeInLink()
   const [typed, setTyped] = useState<string | null>(null)
   const code = typed ?? inLink
-  if (code) return <SetUpForm code={code} />
+  const [hasArchive, setHasArchive] = useState(false)
+  if (code && hasArchive) {
+    return (
+      <Suspense fallback={null}>
+        <ArchiveSetUp code={code} onBack={() => setHasArchive(false)} />
+      </Suspense>
+    )
+  }
+  if (code) return <SetUpForm code={code} onArchive={() => setHasArchive(true)} />
   return (
     <JoinFrame>
       <h1>{setUp.title}</h1>

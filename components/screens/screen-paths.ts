@@ -48,6 +48,7 @@ export const screenPaths = {
   labels: /^\/labels$/,
   poster: /^\/poster\/([^/]+)$/,
   bringIn: /^\/bring-in$/,
+  takeOut: /^\/take-out$/,
   person: /^\/people\/([^/]+)$/,
   people: /^\/people$/,
   cameIn: /^\/came-in$/,

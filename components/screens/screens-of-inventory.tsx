@@ -10,4 +10,11 @@ export const screensOfInventory = {
       return () => <BringInScreen />
     },
   },
+  takeOut: {
+    gate: 'lead',
+    load: async () => {
+      const { TakeOutScreen } = await import('../bring-in/TakeOutScreen')
+      return () => <TakeOutScreen />
+    },
+  },
 } satisfies Record<string, Screen>

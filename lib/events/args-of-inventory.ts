@@ -2,6 +2,8 @@
 
 import * as shape from '@/lib/util/shape'
 
+import { id, number, text } from './shapes'
+
 const rows = shape.array(shape.anything)
 
 export const argsOfInventory = {
@@ -13,4 +15,6 @@ export const argsOfInventory = {
     /** Of trees that are there. */
     changes: shape.withDefault(rows, []),
   }),
+  /** An archive whose parts are there, and which of its managers goes on with it. */
+  bring_in_orchard: shape.object({ code: text, orchard: id, parts: number, person: id }),
 }

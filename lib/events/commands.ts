@@ -86,8 +86,10 @@ export function laneOf(name: CommandName): Lane {
 }
 
 /** Not of an orchard yet: they make or find the person. */
-export function isFromOutside(name: CommandName): name is 'create_orchard' | 'redeem' {
-  return name === 'create_orchard' || name === 'redeem'
+export type FromOutside = 'create_orchard' | 'redeem' | 'bring_in_orchard'
+
+export function isFromOutside(name: CommandName): name is FromOutside {
+  return name === 'create_orchard' || name === 'redeem' || name === 'bring_in_orchard'
 }
 
 /** Fills in what was left out. Throws on what no screen should ask for. */

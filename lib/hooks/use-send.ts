@@ -6,6 +6,7 @@ import { useMemo } from 'react'
 
 import type { Outcome } from '@/lib/events/answer'
 import type { ArgsOf } from '@/lib/events/commands'
+import type { Archives } from '@/lib/state/archives'
 import type { BeginResult } from '@/lib/state/begun'
 import { newCode } from '@/lib/state/code'
 import type { Invite } from '@/lib/state/reads'
@@ -31,7 +32,7 @@ export function useSend(): Send {
 
 type InviteWish = Omit<ArgsOf<'make_invite'>, 'codeHash'>
 
-export type Doings = {
+export type Doings = Archives & {
   lookAtInvite: (code: string) => Promise<Outcome<Invite | null>>
   redeem: (args: ArgsOf<'redeem'>) => Promise<Sent>
   createOrchard: (args: ArgsOf<'create_orchard'>) => Promise<Sent>
@@ -65,6 +66,9 @@ function doings(coming: () => Promise<Rowcall>): Doings {
     lookAtInvite: async (code) => (await coming()).lookAtInvite(code),
     redeem: async (args) => (await coming()).redeem(args),
     createOrchard: async (args) => (await coming()).createOrchard(args),
+    bringInOrchard: async (archive) => (await coming()).bringInOrchard(archive),
+    takeOut: async (...asked) => (await coming()).takeOut(...asked),
+    takeHours: async (orchardId) => (await coming()).takeHours(orchardId),
     choose: (orchardId, personId) => withClient((rowcall) => rowcall.choose(orchardId, personId)),
     chooseAgain: () => withClient((rowcall) => rowcall.chooseAgain()),
     makeInvite: async (wish) => {

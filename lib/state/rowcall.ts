@@ -3,13 +3,14 @@
 import type { Invite } from '@/lib/data/answers'
 import type { Backend, Membership } from '@/lib/data/backend'
 import type { Outcome } from '@/lib/events/answer'
-import { type ArgsOf, type Command, commandOf } from '@/lib/events/commands'
+import { type ArgsOf, type Command, commandOf, type FromOutside } from '@/lib/events/commands'
 import { ask } from '@/lib/sync/ask'
 import { waitMs } from '@/lib/sync/backoff'
 import { ownerKey } from '@/lib/sync/owner'
 import type { Bell } from '@/lib/sync/ports'
 import { timerOf } from '@/lib/sync/timer'
 
+import { type Archives, archivesOf } from './archives'
 import { type Drafts, draftsOf } from './drafts'
 import { isSameMember, keepLastTime, noLastTime, readLastTime } from './last-time'
 import { type Reads, readsOf } from './reads'
@@ -24,7 +25,7 @@ export type RowcallParts = Device & {
   inside: () => Promise<Pick<typeof import('./inside'), 'openSession' | 'sendForOther'>>
 }
 
-export type Rowcall = {
+export type Rowcall = Archives & {
   view: () => View
   subscribe: (changed: () => void) => () => void
   /** Null while nobody is chosen. */
@@ -77,6 +78,7 @@ export function openRowcall(parts: RowcallParts): Rowcall {
     },
     redeem: (args) => getIn('redeem', args),
     createOrchard: (args) => getIn('create_orchard', args),
+    ...archivesOf(backend, random, (args, id) => getIn('bring_in_orchard', args, id)),
     choose: (orchardId, personId) => {
       last = { ...last, chosen: { orchardId, personId } }
       void save()
@@ -192,11 +194,11 @@ export function openRowcall(parts: RowcallParts): Rowcall {
     return { ...parts, userId: last.userId, membership, owner, bell: parts.bellOf(owner) }
   }
 
-  async function getIn<Name extends 'redeem' | 'create_orchard'>(
+  async function getIn<Name extends FromOutside>(
     name: Name,
-    args: ArgsOf<Name>
+    args: ArgsOf<Name>,
+    id = random.id()
   ): Promise<Sent> {
-    const id = random.id()
     // It comes while the referee thinks.
     void parts.inside().catch(() => {})
     const user = await backend.signIn()

@@ -20,7 +20,7 @@ export async function ask(
   { server, clock, random, sentBefore }: AskParts,
   command: Command
 ): Promise<Outcome<Answer>> {
-  const limitMs = command.name === 'bring_in_trees' ? inventoryLimitMs : answerLimitMs
+  const limitMs = bringsIn(command) ? inventoryLimitMs : answerLimitMs
   const until = clock.now() + limitMs
   if (sentBefore && !(await inTime(sentBefore(), clock))) return { ok: false, fault: 'offline' }
 
@@ -42,4 +42,9 @@ function inTime(done: Promise<void>, clock: Clock): Promise<boolean> {
       resolve(true)
     })
   })
+}
+
+/** Thousands of trees, or a whole orchard. */
+function bringsIn({ name }: Command): boolean {
+  return name === 'bring_in_trees' || name === 'bring_in_orchard'
 }

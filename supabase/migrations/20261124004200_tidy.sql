@@ -6,6 +6,7 @@ begin
   -- Longer than any phone keeps unsent work (14 days).
   delete from public.command_answers where at < now() - interval '90 days';
   delete from public.wrong_codes where since < now() - interval '1 day';
+  delete from public.archive_parts where put_at < now() - interval '1 day';
   delete from public.setup_codes where expires_at < now() - interval '30 days';
   perform private.blank_what_is_over();
   -- Somebody signed in, got no further, and went.

@@ -5,6 +5,7 @@
 
 import { always, inShift, nothing, onceThereIs, onlyPlanned, type Use } from './door'
 import { doorsAfterPruning } from './doors-after-pruning'
+import { doorsOfArchives } from './doors-of-archives'
 import { doorsOfCalls } from './doors-of-calls'
 import { doorsOfFlags } from './doors-of-flags'
 import { doorsOfGround } from './doors-of-ground'
@@ -16,6 +17,7 @@ import { plainJpeg, sha256 } from './scene'
 
 export const doors: Record<string, Use[]> = {
   ...doorsAfterPruning,
+  ...doorsOfArchives,
   ...doorsOfGround,
   ...doorsOfPaper,
   ...doorsOfPeople,

@@ -30,6 +30,8 @@ export type Scene = {
   /** What Gus handed in; nobody has accepted it. */
   handIn: string
   epoch: string
+  /** Of another orchard, on its way in by the set-up code. */
+  archive: string
   code: { setUp: string; join: string; role: string; device: string }
   /** From the stage on where there is one; before, an id of nothing. */
   shift: string
@@ -237,6 +239,7 @@ async function things(database: TestDatabase, scene: Scene): Promise<void> {
       JSON.stringify([{ name: 'finish_tree', args: { tree: 7 } }]),
     ]
   )
+  scene.archive = await onItsWay(database, scene)
   scene.invite = await commandId(
     by('lead', 'make_invite', {
       p_kind: 'join',
@@ -254,6 +257,41 @@ async function things(database: TestDatabase, scene: Scene): Promise<void> {
     p_subject: scene.person.ann,
     p_code_hash: sha256(scene.code.device),
   })
+}
+
+/** The smallest orchard there is: its row, its number and its manager. */
+async function onItsWay(database: TestDatabase, { user, code }: Scene): Promise<string> {
+  const archive = randomUUID()
+  const at = '2026-11-24T08:00:00Z'
+  const rows = {
+    orchards: { id: archive, name: 'Far Field', time_zone: 'UTC', created_at: at },
+    orchard_heads: { orchard_id: archive, head: 0 },
+    people: { id: archive, name: 'Far', role: 'manager', added_at: at, admitted_at: at },
+  }
+  for (const [part, [table, row]] of Object.entries(rows).entries()) {
+    const defaults = {
+      orchards: {
+        language: 'en',
+        units: 'metric',
+        house_rules: {},
+        emergency: {},
+        emergency_version: 0,
+        min_client: 0,
+      },
+      orchard_heads: { channel_epoch: 1, sheet_version: 1, last_tree_no: 0 },
+      people: { orchard_id: archive, age_band: 'adult' },
+    }[table]
+    const whole = { ...row, ...defaults }
+    await database.as(user.manager, 'put_archive_part', {
+      p_code: code.setUp,
+      p_archive: archive,
+      p_part: part,
+      p_table: table,
+      p_columns: Object.keys(whole),
+      p_rows: JSON.stringify([whole]),
+    })
+  }
+  return archive
 }
 
 /** Begins and ends as a JPEG does; nothing looks further. */

@@ -21,6 +21,7 @@ export const walksOfManagers: readonly Walk[] = [
         routes.people(),
         routes.houseRules(),
         routes.bringIn(),
+        routes.takeOut(),
       ]
     },
   },

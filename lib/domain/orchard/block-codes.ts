@@ -19,9 +19,10 @@ export function blockCodes(
   const codes = new Set(existing.map(({ code }) => folded(code)))
   const long: string[] = []
   for (const label of new Set(labels)) {
-    const known = existing.find(
-      ({ code, name }) => folded(code) === folded(label) || folded(name) === folded(label)
-    )
+    const known =
+      existing.find(({ code }) => code === label) ??
+      existing.find(({ code }) => folded(code) === folded(label)) ??
+      existing.find(({ name }) => folded(name) === folded(label))
     if (known) called.set(label, { code: known.code, name: known.name })
     else if ([...label].length <= longestCode) {
       called.set(label, { code: label, name: label })

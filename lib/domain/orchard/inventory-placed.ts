@@ -171,7 +171,9 @@ function overlaid(row: InventoryRow, tree: Tree, names: ReadonlyMap<number, stri
 /** One spelling a cultivar: the orchard's, else the first of the file. */
 function spellingOf(cultivars: readonly Cultivar[]) {
   const first = new Map(cultivars.map(({ species, name }) => [`${species}|${folded(name)}`, name]))
+  const exact = new Set(cultivars.map(({ species, name }) => `${species}|${name}`))
   return (species: Species | null, name: string): string => {
+    if (exact.has(`${species}|${name}`)) return name
     const key = `${species}|${folded(name)}`
     const known = first.get(key)
     if (known === undefined) first.set(key, name)

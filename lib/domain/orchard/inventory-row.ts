@@ -84,7 +84,7 @@ export function readRow({ line, fields }: CsvRecord, reading: RowReading): ReadR
     habit: read.oneOf('habit', habitIn, habits),
     buds: read.oneOf('buds', budsIn, budSites),
     plantedYear: read.optionalWhole('planted_year', 1700, thisYear),
-    trunkCm: read.length('trunk_cm', 0.1, 999, 10),
+    trunkCm: read.length('trunk_cm', 0.1, 999.9, 10),
     heightCm: read.length('height_cm', 10, 5000, 1),
     sizeClass: read.oneOf('size', sizeIn, sizeClasses),
     asksSaw: read.yesNo('asks_saw'),

@@ -167,6 +167,13 @@ export const refusals = {
   photo_too_large: (_: Detail) => 'The photo is too large. Take another.',
   photo_not_plain: (_: Detail) => 'The photo still says where or when it was taken. Take another.',
 
+  orchard_here: (_: Detail) => 'This orchard is here already. Nothing was brought in.',
+  archive_incomplete: (_: Detail) => 'Some of the archive did not arrive. Bring it in again.',
+  archive_newer: (_: Detail) =>
+    'A newer Rowcall wrote this archive. Update this one first, then bring it in again.',
+  archive_damaged: (_: Detail) =>
+    'The archive is damaged. Nothing was brought in; take out another one.',
+
   // rounds and shifts
   no_round: (_: Detail) => 'No round is open. A manager opens it first.',
   round_closed: (_: Detail) => 'This round is closed. Choose another, or open a new one.',

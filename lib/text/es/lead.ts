@@ -25,10 +25,12 @@ import { referral } from './referral'
 import { forget, hours, invites, left, rooms, rounds, settings, shifts } from './rooms'
 import { setUp } from './set-up'
 import { shift } from './shift'
+import { takeOut } from './take-out'
 
 export const lead: typeof en = {
   labels,
   bringIn,
+  takeOut,
   leadMap,
   lookOver,
   brushRows,

@@ -152,6 +152,12 @@ export const refusals: typeof en = {
   photo_too_large: () => 'La foto es demasiado grande. Haz otra.',
   photo_not_plain: () => 'La foto todavía dice dónde o cuándo se hizo. Haz otra.',
 
+  orchard_here: () => 'Este huerto ya está aquí. No ha entrado nada.',
+  archive_incomplete: () => 'No llegó todo el archivo. Tráelo otra vez.',
+  archive_newer: () =>
+    'Este archivo lo escribió un Rowcall más nuevo. Actualiza este primero y tráelo otra vez.',
+  archive_damaged: () => 'El archivo está dañado. No ha entrado nada; saca otro.',
+
   no_round: () => 'No hay ronda abierta. Primero la abre un responsable.',
   round_closed: () => 'Esta ronda está cerrada. Elige otra o abre una nueva.',
   shift_open: () => 'Ya hay un turno abierto. Ciérralo primero.',

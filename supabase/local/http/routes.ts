@@ -3,7 +3,7 @@ import type { IncomingMessage } from 'node:http'
 import type { Engine } from '../engine/engine'
 import { type Answer, authError, busy, callError } from './answers'
 import { authOf } from './auth'
-import { largestBodyBytes, largestInventoryBytes, readBody } from './body'
+import { largestBodyBytes, largestOrchardBytes, readBody } from './body'
 import { health } from './health'
 import { Buckets, type Limit } from './limits'
 import { type Caller, rpcOf } from './rpc'
@@ -18,6 +18,8 @@ const usualLimits: Limits = {
   signUps: { burst: 600, perSecond: 20 },
 }
 const mostAtOnce = 1_000
+/** These carry trees by the thousand, or an archive in parts. */
+const takesWholeOrchards = ['bring_in_trees', 'put_archive_part']
 
 export type Handled = { answer: Answer; route: string; login?: string }
 type Routes = (request: IncomingMessage, path: string) => Promise<Handled> | null
@@ -58,8 +60,8 @@ export function routesOf(engine: Engine, tokens: Tokens, limits = usualLimits): 
     }
     const answer = await bounded(async () => {
       if (request.method !== 'POST') return callError(405, 'PGRST101', 'Calls are made by POST.')
-      const isInventory = name === 'bring_in_trees' && role === 'authenticated'
-      const read = await readBody(request, isInventory ? largestInventoryBytes : largestBodyBytes)
+      const isLarge = role === 'authenticated' && takesWholeOrchards.includes(name)
+      const read = await readBody(request, isLarge ? largestOrchardBytes : largestBodyBytes)
       return read.state === 'refused' ? read.answer : rpc({ role, claims }, name, read.body)
     })
     return { route, answer, ...login }
