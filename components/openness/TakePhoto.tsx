@@ -3,6 +3,7 @@
 import { useRef } from 'react'
 
 import { Button } from '../ui/Button'
+import { CameraInput } from '../ui/CameraInput'
 
 type TakePhotoProps = {
   kind: 'call' | 'plain'
@@ -18,19 +19,7 @@ export function TakePhoto({ kind, words, label, isWorking, onFile }: TakePhotoPr
   const input = useRef<HTMLInputElement>(null)
   return (
     <>
-      <input
-        ref={input}
-        hidden
-        type="file"
-        accept="image/*"
-        capture="environment"
-        onChange={(event) => {
-          const [file] = event.target.files ?? []
-          // The same file again is a choice, too.
-          event.target.value = ''
-          if (file) onFile(file)
-        }}
-      />
+      <CameraInput input={input} onFile={onFile} />
       <Button
         kind={kind}
         icon="camera"

@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'react'
 
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
+import { CameraInput } from '../ui/CameraInput'
 import { Icon } from '../ui/Icon'
 import { Why } from '../ui/Why'
 import { shrinkPhoto } from './darkroom'
@@ -40,8 +41,7 @@ export function PhotoPick({ title, hint, jpeg, onPhoto, onAway, beforeCamera }: 
     input.current?.click()
   }
 
-  async function take(file: File | undefined): Promise<void> {
-    if (!file) return
+  async function take(file: File): Promise<void> {
     setState('working')
     const shrunk = await shrinkPhoto(file)
     setState(shrunk.state === 'shrunk' ? 'ready' : shrunk.state)
@@ -50,18 +50,7 @@ export function PhotoPick({ title, hint, jpeg, onPhoto, onAway, beforeCamera }: 
 
   return (
     <div className="photo-pick">
-      <input
-        ref={input}
-        hidden
-        type="file"
-        accept="image/*"
-        capture="environment"
-        onChange={(event) => {
-          const [file] = event.target.files ?? []
-          event.target.value = ''
-          void take(file)
-        }}
-      />
+      <CameraInput input={input} onFile={(file) => void take(file)} />
       <button type="button" className="offer" onClick={() => void openCamera()}>
         <Icon name="camera" size={32} />
         <span className="grow">

@@ -7,8 +7,10 @@ import { moranOf } from '@/lib/domain/disease/moran'
 import { neighboursAt } from '@/lib/domain/disease/neighbours'
 import { shuffle } from '@/lib/domain/disease/shuffles'
 import { survey } from '@/lib/domain/disease/survey'
-import type { Block, Tree } from '@/lib/domain/orchard/types'
+import type { Tree } from '@/lib/domain/orchard/types'
 import { chanceFrom } from '@/lib/util/chance'
+
+import { aBlock, aTree } from '../lib/domain/an-orchard'
 
 export type Timing = {
   surveyMs: number
@@ -20,35 +22,17 @@ export type Timing = {
 
 const side = 100
 const rounds = 999
-const block: Block = {
-  no: 1,
-  code: 'B',
-  name: 'Bench',
-  rowSpacingM: 6,
-  treeSpacingM: 5,
-  bearingDeg: 12,
-  firstTree: { lat: 41.05, lon: -97.9 },
-  taggedEnd: 'low',
-}
+const block = aBlock()
 
 function squareOf(places: number): Tree[] {
-  return Array.from({ length: places * places }, (_, at): Tree => {
-    return {
+  return Array.from({ length: places * places }, (_, at) =>
+    aTree({
       no: at + 1,
-      block: 1,
       row: Math.floor(at / places) + 1,
       place: (at % places) + 1,
       species: 'apricot',
-      cultivar: null,
-      sizeClass: 'medium',
-      plantedYear: null,
-      heightCm: null,
-      trunkCm: null,
-      asksSaw: false,
-      life: 'standing',
-      position: null,
-    }
-  })
+    })
+  )
 }
 
 /** One in ten, most of them near one of twelve. */

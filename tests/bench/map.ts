@@ -7,10 +7,9 @@
 
 import { readFile } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
-import { type CDPSession, chromium, type Page } from '@playwright/test'
-import { build } from 'esbuild'
+import type { CDPSession, Page } from '@playwright/test'
 
-import { findChromium } from '../support/find-programs.mjs'
+import { bundled, openChromium } from './browser'
 import { type Figure, print } from './figures'
 import type { Bench } from './map-page'
 
@@ -35,9 +34,7 @@ export type MapRow = {
 }
 
 export async function benchMap(): Promise<MapRow[]> {
-  const executablePath = findChromium()
-  if (!executablePath) throw new Error('The map is measured in Chromium, and none was found.')
-  const browser = await chromium.launch({ executablePath, args })
+  const browser = await openChromium()
   try {
     const page = await browser.newPage({ viewport: { width: 820, height: 1180 } })
     await page.setContent(await html())
@@ -51,16 +48,6 @@ export async function benchMap(): Promise<MapRow[]> {
     await browser.close()
   }
 }
-
-const args = [
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
-]
 
 async function rowsAt(page: Page, devtools: CDPSession, slowedTimes: number): Promise<MapRow[]> {
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowedTimes })
@@ -161,20 +148,13 @@ function share(times: number[], part: number): number {
 }
 
 async function html(): Promise<string> {
-  const { outputFiles } = await build({
-    entryPoints: [fileURLToPath(new URL('map-page.ts', import.meta.url))],
-    bundle: true,
-    minify: true,
-    write: false,
-    alias: { '@': fileURLToPath(new URL('../..', import.meta.url)) },
-    logLevel: 'silent',
-  })
-  const [tokens, leaflet] = await Promise.all([
+  const [script, tokens, leaflet] = await Promise.all([
+    bundled('map-page.ts'),
     readFile(new URL('../../app/tokens.css', import.meta.url), 'utf8'),
     readFile(new URL('../../node_modules/leaflet/dist/leaflet.css', import.meta.url), 'utf8'),
   ])
   return `<!doctype html><style>${tokens}${leaflet}:root{--map-done:var(--done)}#map{position:fixed;inset:0}</style>
-    <div id="map"></div><script>${outputFiles[0]?.text.replaceAll('</script', '<\\/script')}</script>`
+    <div id="map"></div><script>${script}</script>`
 }
 
 /** For the table of `npm run bench`. */

@@ -25,6 +25,8 @@ export const whiteSky = [255, 255, 255] as const
 export const darkBark = [48, 40, 34] as const
 export const paleBark = [104, 94, 84] as const
 
+const anyChance = chanceFrom(99)
+
 type Drawn = { width: number; height: number; data: Uint8ClampedArray; gap: number }
 
 /** Limbs are straight bars laid down at random until so much of the circle is covered; `gap` is what is left. */
@@ -84,9 +86,13 @@ function sunAt(away: number, radius: number): number {
   return away < radius ? 255 : 200 * Math.exp(-(away - radius) / (1.5 * radius))
 }
 
-/** Nearly normal: twelve chances added up. */
-function normal(chance: () => number): number {
+/** Nearly normal: twelve chances added up, drawn beforehand, since a picture needs half a million. */
+const normals = Float32Array.from({ length: 8192 }, () => {
   let sum = -6
-  for (let draw = 0; draw < 12; draw++) sum += chance()
+  for (let draw = 0; draw < 12; draw++) sum += anyChance()
   return sum
+})
+
+function normal(chance: () => number): number {
+  return normals[Math.floor(chance() * normals.length)] ?? 0
 }

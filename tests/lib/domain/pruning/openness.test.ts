@@ -15,7 +15,7 @@ import {
   whiteSky,
 } from './a-canopy'
 
-const usual = { side: 400, gap: 0.4, sky: blueSky, bark: darkBark } satisfies Canopy
+const usual = { side: 300, gap: 0.4, sky: blueSky, bark: darkBark } satisfies Canopy
 
 function measured(canopy: Canopy): Openness & { trueGap: number } {
   const picture = canopyPicture(canopy)
@@ -140,7 +140,7 @@ test('the mask says of each pixel of the circle what it was taken for', () => {
 
   expect(found.mask[0]).toBe(0)
   expect(count(sky) / (count(sky) + count(wood))).toBeCloseTo(found.gap, 10)
-  expect((count(sky) + count(wood)) / 400 ** 2).toBeCloseTo(Math.PI / 4, 2)
+  expect((count(sky) + count(wood)) / 300 ** 2).toBeCloseTo(Math.PI / 4, 2)
 })
 
 describe('how far a number can be trusted', () => {
