@@ -63,7 +63,8 @@ export function useSurvey(question: Question | null): Surveyed {
   }, [cases, question, sheet])
   return {
     found: asked ? (answer?.found ?? null) : null,
-    isCounting: asked !== null && answer?.to !== asked,
+    // Also until the trees have come to this device.
+    isCounting: question !== null && (asked === null || answer?.to !== asked),
     cases: inBlock,
   }
 }

@@ -1,9 +1,11 @@
 /** The demo's morning up to the first cut: counted, briefed, equipped, trees marked, and flagged. */
 
+import { randomUUID } from 'node:crypto'
+
 import type { Tree } from '@/lib/domain/orchard/types'
 import type { Skill } from '@/lib/events/state'
 import { type Demo, seatOf } from './demo-orchard'
-import { dangerousTree, diseasedTree, keepOutM, markedRow, type Place } from './demo-plan'
+import { cankers, dangerousTree, diseasedTree, keepOutM, markedRow, type Place } from './demo-plan'
 import { demoPeople, demoSeats } from './people'
 import { mustSend } from './referee'
 
@@ -24,6 +26,7 @@ export async function beginMorning(demo: Demo): Promise<void> {
     crew.filter(({ ageBand }) => ageBand === 'adult')
   )
   await lookAtTrees(demo)
+  await findCankers(demo)
 }
 
 async function makeReady(demo: Demo, person: (typeof demoPeople)[number]): Promise<void> {
@@ -81,6 +84,16 @@ async function lookAtTrees(demo: Demo): Promise<void> {
     ],
     limb: { cm: 12, bearingDeg: 135 },
   })
+}
+
+async function findCankers(demo: Demo): Promise<void> {
+  const finder = seatOf(demo.seats, 'Nadia Brightwater')
+  for (const { at, severity, isConfirmed } of cankers) {
+    const flag = randomUUID()
+    const seen = { sign: 'canker', severity, part: 'limb' } as const
+    await mustSend(finder, 'flag_tree', { tree: treeAt(demo, at), kind: 'disease', ...seen }, flag)
+    if (isConfirmed) await mustSend(demo.lead, 'confirm_flag', { flag, ...seen })
+  }
 }
 
 export function treeAt(demo: Demo, [code, row, place]: Place): number {

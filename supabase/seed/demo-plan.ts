@@ -78,6 +78,19 @@ export const workers: readonly Worker[] = [
 /** The row whose big cuts are marked, for people who do not prune alone yet. */
 export const markedRow = ['W', 8] as const
 
+/** Old apricots that stand together; the lead has looked at some of them. */
+export const cankers: readonly {
+  at: Place
+  severity: 'low' | 'high'
+  isConfirmed: boolean
+}[] = [
+  { at: ['L', 1, 8], severity: 'high', isConfirmed: true },
+  { at: ['L', 1, 9], severity: 'low', isConfirmed: true },
+  { at: ['L', 1, 10], severity: 'low', isConfirmed: false },
+  { at: ['L', 2, 8], severity: 'low', isConfirmed: false },
+  { at: ['L', 2, 9], severity: 'high', isConfirmed: true },
+]
+
 /** Found in the morning. The second closes the trees around it. */
 export const diseasedTree: Place = ['W', 6, 4]
 export const dangerousTree: Place = ['W', 1, 8]
