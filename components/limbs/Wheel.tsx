@@ -14,7 +14,10 @@ export function Wheel({ label, limbs }: WheelProps) {
   return (
     <svg className="wheel" viewBox="-108 -108 216 216" role="img" aria-label={label}>
       <circle r={rim} className="rim" />
-      <path className="north" d="M0-98V-104M-6-98 0-106 6-98" />
+      <path className="north" d="M-6-98 0-106 6-98" />
+      <text className="north-word" x="15" y="-96">
+        N
+      </text>
       {limbs.map(({ bearingDeg, goes }, at) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a limb is its place in the list
         <Spoke key={at} bearingDeg={bearingDeg} goes={goes}>

@@ -2,8 +2,10 @@
 
 import { cleaningPolicyOf, houseRuleOf, houseRules } from '@/lib/domain/safety/house-rules'
 import { useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
 import { LeadScreen } from '../crew/LeadScreen'
 import { useLeadWords } from '../crew/use-lead-words'
+import { ButtonLink } from '../ui/ButtonLink'
 import { Panel } from '../ui/Panel'
 import { HouseRulesForm } from './HouseRulesForm'
 import { asShown, shownIn } from './rule-typed'
@@ -31,6 +33,11 @@ function InForce() {
   return (
     <>
       <p className="label">{text.onlyManager}</p>
+      <p>
+        <ButtonLink icon="undo" href={routes.shift()}>
+          {text.back}
+        </ButtonLink>
+      </p>
       {houseRules.map((rule) => {
         const { name, says, from } = text.rules[rule.key]
         const value =

@@ -7,6 +7,7 @@ export const houseRules = {
   lead: 'Numbers of this orchard. Where the law or your insurance asks for more, that wins.',
   onlyManager: 'A manager changes them. These are the ones in force.',
   link: 'House rules',
+  back: 'Back to the shift',
   unit: {
     cm: 'cm',
     m: 'm',

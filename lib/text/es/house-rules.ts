@@ -6,6 +6,7 @@ export const houseRules: typeof en = {
   lead: 'Números de este huerto. Donde la ley o tu seguro pidan más, eso manda.',
   onlyManager: 'Las cambia un responsable. Estas son las que valen.',
   link: 'Reglas de la casa',
+  back: 'Volver al turno',
   unit: {
     cm: 'cm',
     m: 'm',

@@ -46,7 +46,7 @@ export const limbs: typeof en = {
   chance: (share) => `El azar solo carga tanto en ${share} de los árboles (Rayleigh).`,
   chanceLess: (share) => `El azar solo carga tanto en menos de ${share} de los árboles (Rayleigh).`,
   weights:
-    'Gastada vale 0.8 y mala 0.4 de una rama sana; más derecha que 30° 0.7, más tumbada que 75° 0.8. Práctica común, sin fuente.',
+    'Gastada vale 0,8 y mala 0,4 de una rama sana; más derecha que 30° vale 0,7 y más tumbada que 75°, 0,8. Práctica común, sin fuente.',
   decides:
     'Un jefe de cuadrilla decide qué rama principal sale y en qué invierno. Una o dos por invierno como mucho.',
   tooThick: (limbs, limit) => `${limbs}: más de ${limit}. Del arborista, no nuestra.`,
