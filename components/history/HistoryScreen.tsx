@@ -10,6 +10,7 @@ import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Plate } from '../ui/Plate'
 import { HistoryRead } from './HistoryRead'
+import '../layout/printed.css'
 import './history.css'
 
 /** The whole past of a tree, round by round; the same on paper. */
@@ -20,7 +21,7 @@ export function HistoryScreen({ no }: { no: number | null }) {
   const { tree, block } = facts
   return (
     <CrewScreen tree={tree.no}>
-      <div className="tree-history stack">
+      <div className="tree-history printed stack">
         <div className="row wrap">
           <Plate
             label={words.common.treeSpoken(block.name, tree.row, tree.place)}

@@ -20,11 +20,11 @@ export function RoundsOfTree({ history }: { history: TreeHistory }) {
     const share = round?.state === 'begun' ? (round.share ?? null) : null
     return (
       <section key={round?.round ?? 'between'} className="round-of-tree" aria-label={title}>
-        <h3>
+        <h2>
           {title}
           {round && `: ${text.states[round.state]}`}
           {share !== null && ` (${format.share(share / 100)})`}
-        </h3>
+        </h2>
         {things.length === 0 ? (
           <p className="small">{text.nothingInRound}</p>
         ) : (

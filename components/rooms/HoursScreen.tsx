@@ -63,7 +63,7 @@ function Season({ read }: { read: VolunteerHours }) {
         )}
       </p>
       <Panel title={text.byPerson}>
-        <table className="record-table">
+        <table className="record-table hours-table">
           <Heads heads={[text.name, text.shifts, text.worked, text.onBreak, record.done]} />
           <tbody>
             {people.map(({ person, shifts, workedS, breakS, done }) => (
@@ -79,7 +79,7 @@ function Season({ read }: { read: VolunteerHours }) {
         </table>
       </Panel>
       <Panel title={text.byShift}>
-        <table className="record-table">
+        <table className="record-table hours-table">
           <Heads heads={[text.day, text.people, text.worked]} />
           <tbody>
             {read.shifts.map((shift) => (

@@ -7,6 +7,7 @@ import { routes } from '@/lib/routes'
 import { LeadScreen } from '../crew/LeadScreen'
 import { useLeadWords } from '../layout/Words'
 import { ButtonLink } from '../ui/ButtonLink'
+import '../layout/printed.css'
 import './rooms.css'
 
 type RoomProps = {
@@ -26,7 +27,7 @@ export function Room({ title, lead, back, forLeads = false, children }: RoomProp
   const way = back === undefined ? { href: routes.rooms(), word: rooms.back } : back
   return (
     <LeadScreen here="rooms">
-      <div className="room">
+      <div className="room printed">
         {way && (isManager || back) && (
           <ButtonLink kind="quiet" icon="left" href={way.href}>
             {way.word}
