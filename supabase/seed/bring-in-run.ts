@@ -81,10 +81,9 @@ async function enter({ wish, text, print, wayIn, call }: Asked): Promise<In | En
   const looked = await lookAt(call, code)
   if (!looked) return said(print, text.linkOver, ends.notLetIn)
   if (looked.role !== 'manager') return said(print, text.notManager(looked.role), ends.notLetIn)
-  if (looked.kind === 'role' && !manager)
-    return said(print, text.missing('--manager'), ends.missing)
-  const newName = looked.kind === 'role' ? (manager ?? null) : null
-  return seated(await redeem(call, code, newName), looked.kind === 'device')
+  // Whoever comes by it waits until a manager lets them in, and nobody does that for a script.
+  if (looked.kind === 'role') return said(print, text.waitsFirst, ends.notLetIn)
+  return seated(await redeem(call, code, null), looked.kind === 'device')
 
   function seated(entered: Entered, hasOtherDevice: boolean): In | End {
     if (entered.state === 'in') return { seat: entered.seat, hasOtherDevice }

@@ -30,6 +30,8 @@ not let anybody in, 4 when Rowcall does not answer.`,
   notALink: 'This is not a link of Rowcall: it has no code after a #. Copy it whole.',
   linkOver: 'This link is wrong, used up or over. Ask for a new one.',
   notManager: (role: string) => `This is a link for a ${role}. Trees are brought in by managers.`,
+  waitsFirst:
+    'Whoever opens this link is let in by a manager first. Make a link for another device of a manager, and use that.',
   noAnswer: (server: string) => `Rowcall at ${server} does not answer. Is it running?`,
   notHeard:
     'No answer came, so it is not known whether the trees are in. Send the same file again: what is in is not added twice.',
@@ -72,6 +74,8 @@ y 4 si Rowcall no contesta.`,
   linkOver: 'Este enlace está mal, usado o caducado. Pide uno nuevo.',
   notManager: (role) =>
     `Este enlace es de otro papel (${role}). Los árboles los trae un responsable.`,
+  waitsFirst:
+    'Quien abre este enlace espera a que un responsable lo deje entrar. Haz un enlace para otro dispositivo de un responsable y usa ese.',
   noAnswer: (server) => `Rowcall no contesta en ${server}. ¿Está en marcha?`,
   notHeard:
     'No llegó respuesta y no se sabe si los árboles han entrado. Envía otra vez el mismo archivo: lo que ya está no se añade dos veces.',

@@ -43,6 +43,9 @@ export const join = {
   waitTitle: 'Almost in. A lead lets you in.',
   waitWhy: (name: string) =>
     `No shift is open, so a lead lets each person in. Tell your lead that you are here as ${name}.`,
+  leadWaitTitle: 'Almost in. A manager lets you in.',
+  leadWaitWhy: (name: string) =>
+    `This link is for one person who leads, so a manager looks first. Tell them that you came in as ${name}. Are you here to prune? Ask for the crew’s link.`,
   waitNote: 'This page goes on by itself.',
 
   welcome: 'An orchard’s pruning day, tree by tree',

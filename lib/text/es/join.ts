@@ -44,6 +44,9 @@ export const join: typeof en = {
   waitTitle: 'Casi dentro. Falta que te den paso.',
   waitWhy: (name) =>
     `No hay turno abierto, así que un jefe de cuadrilla da paso a cada persona. Dile que estás aquí como ${name}.`,
+  leadWaitTitle: 'Casi dentro. Falta que te dé paso un responsable.',
+  leadWaitWhy: (name) =>
+    `Este enlace es para una sola persona que dirige, así que un responsable mira primero. Dile que entraste como ${name}. ¿Vienes a podar? Pide el enlace de la cuadrilla.`,
   waitNote: 'Esta página sigue sola.',
 
   welcome: 'El día de poda de un huerto, árbol por árbol',
