@@ -1349,6 +1349,7 @@ CREATE OR REPLACE FUNCTION public.audit_trail(p_orchard uuid, p_before bigint DE
 AS $function$
 declare
   v_things text[];
+  v_number text := '[[ ]' || p_tree || '[],}]';
   v_from timestamptz;
   v_to timestamptz;
   v_page jsonb;
@@ -1369,7 +1370,10 @@ begin
       and (p_day is null or e.at >= v_from and e.at < v_to)
       and (p_kinds is null or e.kind = any (p_kinds))
       and (p_about is null or private.is_about_person(e, p_about))
-      and (p_tree is null or private.is_about_tree(e, p_tree, v_things))
+      -- The number stands in the text, else a thing of this tree does: only then is it worth looking closer.
+      and (p_tree is null
+        or coalesce(e.body ->> 'claim', e.body ->> 'flag', e.body ->> 'call', e.lead_body ->> 'flag') = any (v_things)
+        or (e.body::text ~ v_number or e.lead_body::text ~ v_number) and private.is_about_tree(e, p_tree, v_things))
     order by e.n desc limit 100) e;
   return jsonb_build_object(
     'events', v_page,
