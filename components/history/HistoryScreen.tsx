@@ -2,6 +2,7 @@
 
 import { routes } from '@/lib/routes'
 import { CrewScreen } from '../layout/CrewScreen'
+import { PrintedHead } from '../layout/PrintedHead'
 import { useWords } from '../layout/Words'
 import { NoSuchTree } from '../tree/NoSuchTree'
 import { plateCells } from '../tree/tree-words'
@@ -10,7 +11,6 @@ import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Plate } from '../ui/Plate'
 import { HistoryRead } from './HistoryRead'
-import '../layout/printed.css'
 import './history.css'
 
 /** The whole past of a tree, round by round; the same on paper. */
@@ -22,6 +22,7 @@ export function HistoryScreen({ no }: { no: number | null }) {
   return (
     <CrewScreen tree={tree.no}>
       <div className="tree-history printed stack">
+        <PrintedHead />
         <div className="row wrap">
           <Plate
             label={words.common.treeSpoken(block.name, tree.row, tree.place)}

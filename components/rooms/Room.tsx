@@ -5,9 +5,9 @@ import type { ReactNode } from 'react'
 import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { LeadScreen } from '../crew/LeadScreen'
+import { PrintedHead } from '../layout/PrintedHead'
 import { useLeadWords } from '../layout/Words'
 import { ButtonLink } from '../ui/ButtonLink'
-import '../layout/printed.css'
 import './rooms.css'
 
 type RoomProps = {
@@ -35,6 +35,7 @@ export function Room({ title, lead, back, forLeads = false, children }: RoomProp
         )}
         {isManager || forLeads ? (
           <>
+            <PrintedHead />
             <div>
               <h1>{title}</h1>
               {lead !== undefined && <p className="muted">{lead}</p>}

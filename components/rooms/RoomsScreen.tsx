@@ -76,6 +76,24 @@ export function RoomsScreen() {
               title={words.houseRules.title}
               note={text.houseRulesNote}
             />
+            <Way
+              icon="down"
+              href={routes.bringIn()}
+              title={words.bringIn.title}
+              note={text.bringInNote}
+            />
+            <Way
+              icon="up"
+              href={routes.takeOut()}
+              title={words.takeOut.title}
+              note={text.takeOutNote}
+            />
+            <Way
+              icon="print"
+              href={routes.labels()}
+              title={words.labels.title}
+              note={text.labelsNote}
+            />
           </List>
         </Panel>
       </div>
