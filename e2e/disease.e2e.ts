@@ -16,6 +16,8 @@ test('a lead sees that a disease is clustered, and deals the trees round it', as
     if (tree < 14) await orchard.must('Lee', 'confirm_flag', { flag, ...canker })
   }
   const lee = await asPerson('Lee', { device: 'tablet' })
+  let workers = 0
+  lee.on('worker', () => workers++)
   await lee.goto(routes.map())
   await lee.getByRole('button', { name: 'Disease', exact: true }).tap()
   await lee.getByRole('link', { name: 'Disease map' }).tap()
@@ -24,6 +26,7 @@ test('a lead sees that a disease is clustered, and deals the trees round it', as
     lee.getByRole('heading', { level: 1, name: /Clustered: about four times as many/ })
   ).toBeVisible()
   await expect(lee.getByText('4 confirmed, 2 only suspected.')).toBeVisible()
+  expect(workers, 'counted beside the page, as the policy allows').toBeGreaterThan(0)
   const list = lee.getByRole('list', { name: 'Look at 6 trees' })
   await expect(list.getByRole('listitem')).toHaveText([
     /A 1·4/,

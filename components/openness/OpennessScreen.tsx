@@ -101,7 +101,7 @@ function OpennessOf({ facts: { tree, tag } }: { facts: TreeFacts }) {
         </div>
       )}
       {hasAny && (
-        <Button icon="undo" onPress={startOver}>
+        <Button icon="undo" state={isWorking ? 'waiting' : 'ready'} onPress={startOver}>
           {text.startOver}
         </Button>
       )}

@@ -15,6 +15,29 @@ export type Shots = Record<Moment, Shot | null>
 
 export const noShots: Shots = { before: null, after: null }
 
+/** The tree photographed last comes last. */
+export type KeptShots = readonly { tree: number; shots: Shots }[]
+
+/** A phone has other things to keep. */
+const mostTrees = 12
+
+export function shotsAt(kept: KeptShots, tree: number): Shots {
+  return kept.find((one) => one.tree === tree)?.shots ?? noShots
+}
+
+export function withShot(
+  kept: KeptShots,
+  at: { tree: number; moment: Moment },
+  shot: Shot
+): KeptShots {
+  const shots = { ...shotsAt(kept, at.tree), [at.moment]: shot }
+  return [...withoutShots(kept, at.tree), { tree: at.tree, shots }].slice(-mostTrees)
+}
+
+export function withoutShots(kept: KeptShots, tree: number): KeptShots {
+  return kept.filter((one) => one.tree !== tree)
+}
+
 export type Change = { state: 'more' | 'less' | 'same'; points: number }
 
 /** Where the two ranges meet, nobody can tell. Null while one is missing. */

@@ -27,7 +27,7 @@ export function HouseRulesScreen() {
 }
 
 function InForce() {
-  const { houseRules: text } = useLeadWords()
+  const { houseRules: text, leadMap } = useLeadWords()
   const set = useSelect((view) => view.state?.orchard.houseRules ?? {})
   const units = useSelect((view) => view.state?.orchard.units ?? 'metric')
   return (
@@ -51,6 +51,8 @@ function InForce() {
           </Panel>
         )
       })}
+      {/* Also what the keyboard scrolls the list by. */}
+      <ButtonLink href={routes.shift()}>{leadMap.tabs.shift}</ButtonLink>
     </>
   )
 }

@@ -68,7 +68,7 @@ export const disease = {
   sickBeside: (count: number) => `beside ${plural(count, '1 sick tree', `${count} sick trees`)}`,
   oneFurther: 'one tree further out',
   kin: {
-    shares_disease: 'shares this disease',
+    shares_disease: 'a kind that can share it',
     other_kind: 'another kind, look last',
   },
   pick: (count: number) => plural(count, 'Pick 1 tree to deal', `Pick ${count} trees to deal`),

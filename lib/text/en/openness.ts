@@ -53,7 +53,7 @@ export const openness = {
   asSeen: 'Taken for sky',
   altPhoto: (which: string, tag: string) => `Upward photo of ${tag}: ${which}`,
   altSeen: (which: string, tag: string) => `What was taken for sky at ${tag}: ${which}`,
-  onlyHere: 'These photos stay on this phone. Nothing of them is sent.',
+  onlyHere: 'The photos of the last twelve trees stay on this phone. Nothing of them is sent.',
   startOver: 'Start over',
   source:
     'Sky is told from wood by the blue of the picture (Otsu 1979); on test pictures right within two points. How open a crown should be, your lead says.',

@@ -51,7 +51,7 @@ export const disease: typeof en = {
   sickBeside: (count) => `junto a ${plural(count, '1 árbol enfermo', `${count} árboles enfermos`)}`,
   oneFurther: 'un árbol más allá',
   kin: {
-    shares_disease: 'comparte esta enfermedad',
+    shares_disease: 'una clase que puede compartirla',
     other_kind: 'otra clase, al final',
   },
   pick: (count) =>

@@ -53,7 +53,8 @@ export const openness: typeof en = {
   asSeen: 'Tomado por cielo',
   altPhoto: (which, tag) => `Foto hacia arriba de ${tag}: ${which}`,
   altSeen: (which, tag) => `Lo tomado por cielo en ${tag}: ${which}`,
-  onlyHere: 'Estas fotos se quedan en este teléfono. No se envía nada de ellas.',
+  onlyHere:
+    'Las fotos de los últimos doce árboles se quedan en este teléfono. No se envía nada de ellas.',
   startOver: 'Empezar de nuevo',
   source:
     'El cielo se distingue de la madera por el azul de la imagen (Otsu 1979); en imágenes de prueba acierta con dos puntos de margen. Cuánto debe abrirse una copa lo dice tu jefe de cuadrilla.',

@@ -1,7 +1,15 @@
 import { expect, test } from 'vitest'
 
 import { sizeOfPixels } from '@/components/openness/read-canopy'
-import { changeOf, type Shot } from '@/components/openness/shots'
+import {
+  changeOf,
+  type KeptShots,
+  noShots,
+  type Shot,
+  shotsAt,
+  withoutShots,
+  withShot,
+} from '@/components/openness/shots'
 
 function shot(gap: number, doubt = 0.02): Shot {
   const range = { low: gap - doubt, high: gap + doubt }
@@ -26,6 +34,21 @@ test('the points are those between the numbers that are shown', () => {
 
 test('with one photo nothing is compared', () => {
   expect(changeOf({ before: shot(0.24), after: null })).toBeNull()
+})
+
+test('the last twelve trees are kept, and a tree photographed again is the last', () => {
+  const before = (tree: number) => ({ tree, moment: 'before' as const })
+  const nothing: KeptShots = []
+  let kept = Array.from({ length: 12 }, (_, at) => at + 1).reduce(
+    (all, tree) => withShot(all, before(tree), shot(0.3)),
+    nothing
+  )
+  kept = withShot(kept, { tree: 1, moment: 'after' }, shot(0.5))
+  kept = withShot(kept, before(13), shot(0.4))
+
+  expect(kept.map(({ tree }) => tree)).toEqual([3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 1, 13])
+  expect(shotsAt(kept, 1)).toEqual({ before: shot(0.3), after: shot(0.5) })
+  expect(shotsAt(withoutShots(kept, 1), 1)).toEqual(noShots)
 })
 
 test.each([
