@@ -50,6 +50,7 @@ export const walksOfVolunteers: readonly Walk[] = [
       { path: routes.nextTree(), press: (words) => words.findTree.changeWhere },
       { path: routes.nextTree(), press: (words) => words.nextTree.claim },
       routes.tree(2),
+      routes.treeHistory(2),
       routes.tree(9999),
       routes.flag(),
       routes.flagTree(2),

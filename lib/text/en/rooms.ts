@@ -9,7 +9,6 @@ export const rooms = {
   forManagers: 'This is for managers',
   forManagersNote: 'Ask a manager of this orchard.',
   back: 'All rooms',
-  asking: 'Looking it up…',
 
   crewGroup: 'The crew',
   workGroup: 'The work',
@@ -83,7 +82,6 @@ export const rounds = {
   another: 'Start another round',
   anotherNote:
     'One round is open already. From now on work counts in the new one, except in shifts that are planned in the old one. Close the old one first if it is over.',
-  openedNow: 'The round is open. Every tree of these kinds is unpruned in it.',
   reopen: 'Open it again',
   reopenOf: (round: string) => `Open again: ${round}`,
   reopenTitle: 'Open this round again?',
@@ -137,7 +135,6 @@ export const hours = {
   people: 'People',
   print: 'Print',
   isOpen: 'still open',
-  forgotten: 'Forgotten',
 }
 
 export const settings = {

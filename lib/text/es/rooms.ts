@@ -17,7 +17,6 @@ export const rooms: typeof enRooms = {
   forManagers: 'Esto es para los responsables',
   forManagersNote: 'Pregunta a un responsable de este huerto.',
   back: 'Todas las salas',
-  asking: 'Se está consultando…',
 
   crewGroup: 'La cuadrilla',
   workGroup: 'El trabajo',
@@ -93,7 +92,6 @@ export const rounds: typeof enRounds = {
   another: 'Empezar otra ronda',
   anotherNote:
     'Ya hay una ronda abierta. Desde ahora el trabajo cuenta en la nueva, salvo en los turnos planeados en la anterior. Cierra antes la anterior si ha terminado.',
-  openedNow: 'La ronda está abierta. En ella todos los árboles de estas clases están sin podar.',
   reopen: 'Volver a abrirla',
   reopenOf: (round) => `Volver a abrir: ${round}`,
   reopenTitle: '¿Volver a abrir esta ronda?',
@@ -146,7 +144,6 @@ export const hours: typeof enHours = {
   people: 'Personas',
   print: 'Imprimir',
   isOpen: 'aún abierto',
-  forgotten: 'Olvidada',
 }
 
 export const settings: typeof enSettings = {
