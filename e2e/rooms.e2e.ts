@@ -47,7 +47,7 @@ test('a manager begins the next season, finds a tree’s past and who did it, an
   await expect(past).toContainText('Nobody has worked here in this round.')
   await expect(past).toContainText('Finished by Ann')
 
-  await mo.goto(routes.audit(1))
+  await mo.goto(routes.audit({ tree: 1 }))
   await expect(mo.getByText(/^Ann finished A 1·1/)).toBeVisible()
 
   await mo.goto(routes.person(orchard.idOf('Ann')))

@@ -76,7 +76,9 @@ export const routes = {
   settings: () => '/settings',
   left: () => '/left',
   forget: (personId: string) => `/forget/${personId}`,
-  audit: (tree?: number) => `/audit${tree === undefined ? '' : `?tree=${tree}`}`,
+  /** Of everything, or of one tree or person. */
+  audit: (of: { tree: number } | { person: string } | null = null) =>
+    `/audit${of === null ? '' : 'tree' in of ? `?tree=${of.tree}` : `?person=${of.person}`}`,
   bringIn: () => '/bring-in',
   takeOut: () => '/take-out',
 } as const

@@ -19,7 +19,7 @@ import { useLeadWords } from './use-lead-words'
 
 /** One person, and everything a lead does for them. */
 export function PersonScreen({ id }: { id: string }) {
-  const { people: text, forget } = useLeadWords()
+  const { people: text, forget, audit } = useLeadWords()
   const name = useNameOf()(id)
   const isKnown = useSelect((view) => view.state?.people[id] !== undefined)
   const isManager = useSelect((view) => view.state?.me.role === 'manager')
@@ -50,7 +50,12 @@ export function PersonScreen({ id }: { id: string }) {
             ) : (
               <div className="tree-buttons">
                 <RemovePerson id={id} name={name} />
-                {isManager && <ButtonLink href={routes.forget(id)}>{forget.link}</ButtonLink>}
+                {isManager && (
+                  <>
+                    <ButtonLink href={routes.audit({ person: id })}>{audit.ofPerson}</ButtonLink>
+                    <ButtonLink href={routes.forget(id)}>{forget.link}</ButtonLink>
+                  </>
+                )}
               </div>
             )}
           </>

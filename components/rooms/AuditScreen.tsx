@@ -12,12 +12,12 @@ import { Room } from './Room'
 
 const everything: AuditFilter = { before: null, about: null, tree: null, kinds: null, day: null }
 
-type AuditScreenProps = { tree: number | null }
+type AuditScreenProps = { tree: number | null; about: string | null }
 
 /** What happened, when, to what, and who did it. There is nothing here to press that changes anything. */
-export function AuditScreen({ tree }: AuditScreenProps) {
+export function AuditScreen({ tree, about }: AuditScreenProps) {
   const { audit: text } = useLeadWords()
-  const [filter, setFilter] = useState<AuditFilter>({ ...everything, tree })
+  const [filter, setFilter] = useState<AuditFilter>({ ...everything, tree, about })
   const reading = useAuditTrail(filter)
   return (
     <Room title={text.title} lead={text.lead}>

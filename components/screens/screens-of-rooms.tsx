@@ -71,7 +71,12 @@ export const screensOfRooms = {
     gate: 'lead',
     load: async () => {
       const { AuditScreen } = await import('../rooms/AuditScreen')
-      return ({ query }) => <AuditScreen tree={treeNumber(query.get('tree') ?? undefined)} />
+      return ({ query }) => (
+        <AuditScreen
+          tree={treeNumber(query.get('tree') ?? undefined)}
+          about={query.get('person')}
+        />
+      )
     },
   },
   treeHistory: {

@@ -55,7 +55,7 @@ export const walksOfManagers: readonly Walk[] = [
         routes.forget(orchard.idOf('Cy')),
         routes.forget(orchard.idOf('Ann')),
         routes.audit(),
-        routes.audit(1),
+        routes.audit({ tree: 1 }),
         routes.treeHistory(1),
         { path: routes.map(1), press: (words) => words.history.show },
       ]

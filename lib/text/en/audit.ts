@@ -39,6 +39,7 @@ const after = (words: string | undefined, before = ', ') =>
 export const audit = {
   title: 'What happened, and who did it',
   lead: 'The newest first. Nobody can change this, not even a manager.',
+  ofPerson: 'What this person did',
   byPerson: 'Person',
   byTree: 'Tree, by its tag',
   byTreeHint: 'As on its tag, like S 7·14.',

@@ -6,6 +6,7 @@ export const history = {
   title: 'What became of this tree',
   show: 'Its history',
   all: 'All rounds, and print',
+  whoDidWhat: 'Who did what here',
   back: 'Back to the tree',
   print: 'Print',
   kinds: {

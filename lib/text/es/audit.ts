@@ -8,6 +8,7 @@ const after = (words: string | undefined, before = ', ') =>
 export const audit: typeof en = {
   title: 'Qué pasó y quién lo hizo',
   lead: 'Lo más nuevo primero. Nadie puede cambiarlo, tampoco un responsable.',
+  ofPerson: 'Qué hizo esta persona',
   byPerson: 'Persona',
   byTree: 'Árbol, por su placa',
   byTreeHint: 'Como en su placa: S 7·14.',

@@ -5,6 +5,7 @@ export const history: typeof enHistory = {
   title: 'Qué ha sido de este árbol',
   show: 'Su historia',
   all: 'Todas las rondas, e imprimir',
+  whoDidWhat: 'Quién hizo qué aquí',
   back: 'Volver al árbol',
   print: 'Imprimir',
   kinds: {
