@@ -13,7 +13,7 @@ import { More } from '../ui/More'
 
 /** Every number of the screen with where it comes from; of the three cuts all sources, since they differ. */
 export function CutSources({ limits }: { limits: CutLimits }) {
-  const { cuts } = useWords()
+  const { cuts, tradeSources } = useWords()
   const { cut: text } = cuts
   const format = useFormat()
   const range = ({ least, most }: Range, said: (value: number) => string) =>
@@ -37,13 +37,13 @@ export function CutSources({ limits }: { limits: CutLimits }) {
       <ul className="stack">
         {Object.values(threeCutRules).map(({ source, value }) => (
           <li key={source}>
-            <b>{source ?? text.house}:</b> {ruleWords(value)}
+            <b>{source === null ? text.house : tradeSources[source]}:</b> {ruleWords(value)}
           </li>
         ))}
       </ul>
       <p>{text.oneHandFrom}</p>
       <p>{text.lateralFrom}</p>
-      <p>{text.leaderFrom(leaderShare.source ?? '')}</p>
+      {leaderShare.source && <p>{text.leaderFrom(tradeSources[leaderShare.source])}</p>}
     </More>
   )
 }

@@ -82,7 +82,7 @@ function SpeciesFacts({ species }: Pick<Tree, 'species'>) {
     <>
       {lines.map(({ says, origin }) => (
         <p key={says}>
-          {says} <span className="small">{originWords(text, origin)}</span>
+          {says} <span className="small">{originWords(words, origin)}</span>
         </p>
       ))}
     </>

@@ -15,7 +15,8 @@ const mostSteps = 12
 
 /** How much has gone of the tree by one's own guess, and whether that is enough for this year. */
 export function CrownShare({ species }: { species: Species }) {
-  const { cuts, whatToCut } = useWords()
+  const words = useWords()
+  const { cuts, whatToCut } = words
   const format = useFormat()
   const [steps, setSteps] = useState(0)
   const limit = yearsLimit(species)
@@ -40,7 +41,7 @@ export function CrownShare({ species }: { species: Species }) {
             : whatToCut.limit[limit.of](format.share(limit.value))}
         </b>
       </p>
-      <p className="small">{originWords(whatToCut, limit)}</p>
+      <p className="small">{originWords(words, limit)}</p>
     </More>
   )
 }

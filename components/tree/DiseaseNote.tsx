@@ -21,7 +21,9 @@ export function DiseaseNote({ tree }: { tree: Tree }) {
     <Note tone="sick" mark="disease" lead={words.tree.sickHere}>
       {named}. <b>{howFar(asks)}</b> {sick.clean[clean]} {sick.wood[wood]}
       <More title={words.whatToCut.why}>
-        {below?.source && <p>{sick.belowWhy(sick.disease[below.disease], below.source)}</p>}
+        {below?.source && (
+          <p>{sick.belowWhy(sick.disease[below.disease], words.tradeSources[below.source])}</p>
+        )}
         <p>{sick.cleanHow}</p>
         <p>{sick.differ}</p>
         <p className="small">{sick.cleanSources}</p>

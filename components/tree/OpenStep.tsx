@@ -28,7 +28,8 @@ type OpenStepProps = {
 
 /** The step one is at: its picture, what to look for, what to do, what never, and the ways on from here. */
 export function OpenStep({ step, text, limit, tree, species, isFirst }: OpenStepProps) {
-  const { tree: treeText, whatToCut } = useWords()
+  const words = useWords()
+  const { tree: treeText, whatToCut } = words
   const format = useFormat()
   const limbCm = useSelect((view) => houseRuleOf(view.state?.orchard.houseRules ?? {}, 'limb_cm'))
   return (
@@ -56,9 +57,9 @@ export function OpenStep({ step, text, limit, tree, species, isFirst }: OpenStep
       <StepWays step={step.code} tree={tree} />
       <More title={whatToCut.why}>
         <p>{text.why}</p>
-        <p className="small">{originWords(whatToCut, step.origin)}</p>
+        <p className="small">{originWords(words, step.origin)}</p>
         <p>{whatToCut.limit[limit.of](format.share(limit.value))}</p>
-        <p className="small">{originWords(whatToCut, limit)}</p>
+        <p className="small">{originWords(words, limit)}</p>
       </More>
       <StaysAboveBench>
         <a className="refer" href={routes.flagTree(tree)}>

@@ -61,7 +61,11 @@ export function shareRange(
 }
 
 /** Where a fact comes from and how far it may be trusted. */
-export function originWords({ from }: Messages['whatToCut'], origin: Origin): string {
+export function originWords(
+  { whatToCut: { from }, tradeSources }: Pick<Messages, 'whatToCut' | 'tradeSources'>,
+  origin: Origin
+): string {
   if (origin.source === null) return from[origin.trust]
-  return origin.trust === 'read' ? origin.source : from.second_hand(origin.source)
+  const name = tradeSources[origin.source]
+  return origin.trust === 'read' ? name : from.second_hand(name)
 }

@@ -4,6 +4,7 @@
  */
 
 import type { Species } from '../orchard/types'
+import type { TradeSource } from '../pruning/fact'
 
 export const diseases = [
   'eutypa',
@@ -24,7 +25,7 @@ export type DiseaseFacts = {
   signs: readonly string[]
   /** Below the last sign; null where no source gives a number. */
   belowCm: { dormant: DistanceCm; growing: DistanceCm } | null
-  source: string | null
+  source: TradeSource | null
   /** How its wood leaves the orchard. */
   wood: 'carry_away' | 'bag' | 'leave_no_pile'
 }
@@ -45,7 +46,7 @@ export const diseaseFacts: readonly DiseaseFacts[] = [
     hosts: ['apricot', ...cherries],
     signs: ['canker', 'gum', 'dead_twigs'],
     belowCm: anyTime(12 * inchCm),
-    source: 'UC IPM, Pest Management Guidelines Apricot (r5100911)',
+    source: 'uc_ipm_apricot',
     wood: 'leave_no_pile',
   },
   {
@@ -54,7 +55,7 @@ export const diseaseFacts: readonly DiseaseFacts[] = [
     signs: ['canker', 'gum', 'dead_twigs'],
     // Measured in sweet cherry: of 38 shoots cut 5 inches below the edge none had it any more.
     belowCm: anyTime(5 * inchCm),
-    source: 'WSU Tree Fruit, Manna and Zhao, 30 December 2025',
+    source: 'wsu_2025',
     wood: 'carry_away',
   },
   {
@@ -65,7 +66,7 @@ export const diseaseFacts: readonly DiseaseFacts[] = [
       dormant: { least: 8 * inchCm, most: 12 * inchCm },
       growing: { least: 12 * inchCm, most: 18 * inchCm },
     },
-    source: 'UC IPM Pest Note 7414 (dormant), WSU 2018 (growing)',
+    source: 'uc_ipm_wsu_fire_blight',
     wood: 'bag',
   },
   {
@@ -73,7 +74,7 @@ export const diseaseFacts: readonly DiseaseFacts[] = [
     hosts: [...plums, ...cherries, 'apricot', 'peach', 'nectarine', 'almond'],
     signs: ['dead_twigs'],
     belowCm: anyTime(4 * inchCm, 6 * inchCm),
-    source: 'garden press, second hand',
+    source: 'garden_press',
     wood: 'carry_away',
   },
   {
@@ -106,7 +107,7 @@ export type CutBelow = {
   belowCm: number
   /** Which of them asks for it. */
   disease: Disease
-  source: string | null
+  source: TradeSource | null
 }
 
 /** Null: no source gives a number for anything it may be. Then: into sound wood, and the lead is asked. */

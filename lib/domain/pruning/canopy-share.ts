@@ -6,13 +6,13 @@ import { type Fact, secondHand } from './fact'
 export type YearsLimit = Fact<number> & { of: 'crown' | 'last_years_wood' }
 
 const crown: YearsLimit = {
-  ...secondHand(0.25, 'ANSI A300-1995, 5.3.1, as reprinted; superseded'),
+  ...secondHand(0.25, 'ansi_a300'),
   of: 'crown',
 }
 
 /** Peaches and nectarines bear on last year's shoots alone, so that these are made new every year. */
 const lastYearsWood: YearsLimit = {
-  ...secondHand(0.5, 'general garden references'),
+  ...secondHand(0.5, 'garden_references'),
   of: 'last_years_wood',
 }
 

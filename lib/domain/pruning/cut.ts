@@ -60,7 +60,7 @@ export const threeCutRules = {
       outCm: { least: 12 * inchCm, most: 24 * inchCm },
       furtherCm: { least: 2 * inchCm, most: 2 * inchCm },
     },
-    'UC IPM Pest Note 74109'
+    'uc_ipm_74109'
   ),
   scottsdale: read<ThreeCutRule>(
     {
@@ -68,7 +68,7 @@ export const threeCutRules = {
       outCm: { least: 6 * inchCm, most: 12 * inchCm },
       furtherCm: { least: 0, most: 2 * inchCm },
     },
-    'City of Scottsdale'
+    'scottsdale'
   ),
   wisconsin: read<ThreeCutRule>(
     {
@@ -76,7 +76,7 @@ export const threeCutRules = {
       outCm: { least: 6 * inchCm, most: 12 * inchCm },
       furtherCm: { least: 1 * inchCm, most: 1 * inchCm },
     },
-    'Wisconsin woodland programme'
+    'wisconsin'
   ),
 } satisfies Record<string, Fact<ThreeCutRule>>
 
@@ -98,14 +98,14 @@ export function threeCuts(
 }
 
 /** General references, second hand: a thinner side branch does not take over, and the end dies back. */
-export const lateralShare: Fact<number> = secondHand(1 / 3, 'general references')
+export const lateralShare: Fact<number> = secondHand(1 / 3, 'garden_references')
 
 export function lateralTakesOver(sizes: { removedCm: number; lateralCm: number }): boolean {
   return sizes.lateralCm >= sizes.removedCm * lateralShare.value
 }
 
 /** Laterals thicker than this share of the leader become its rivals. */
-export const leaderShare: Fact<number> = read(0.5, 'UC ANR 8502 (Ingels and Geisel 2014)')
+export const leaderShare: Fact<number> = read(0.5, 'uc_anr_8502')
 
 export function isRivalOfLeader(sizes: { lateralCm: number; leaderCm: number }): boolean {
   return sizes.lateralCm > sizes.leaderCm * leaderShare.value

@@ -7,19 +7,39 @@ export const trusts = ['read', 'second_hand', 'from_memory', 'practice', 'not_co
  */
 export type Trust = (typeof trusts)[number]
 
+export const tradeSources = [
+  'ansi_a300',
+  'apricot_reference',
+  'garden_press',
+  'garden_references',
+  'master_gardener_column',
+  'master_gardener_pages',
+  'scottsdale',
+  'uc_anr_8502',
+  'uc_ipm_74109',
+  'uc_ipm_apricot',
+  'uc_ipm_cherry',
+  'uc_ipm_wsu_fire_blight',
+  'us_park_service',
+  'wisconsin',
+  'wsu_2025',
+] as const
+/** lib/text names each in the reader's language. */
+export type TradeSource = (typeof tradeSources)[number]
+
 export type Origin =
-  | { source: string; trust: 'read' | 'second_hand' }
+  | { source: TradeSource; trust: 'read' | 'second_hand' }
   | { source: null; trust: Exclude<Trust, 'read' | 'second_hand'> }
 export type Fact<Value> = { value: Value } & Origin
 
 /** A share of something, from 0 to 1. */
 export type Range = { least: number; most: number }
 
-export function read<Value>(value: Value, source: string): Fact<Value> {
+export function read<Value>(value: Value, source: TradeSource): Fact<Value> {
   return { value, source, trust: 'read' }
 }
 
-export function secondHand<Value>(value: Value, source: string): Fact<Value> {
+export function secondHand<Value>(value: Value, source: TradeSource): Fact<Value> {
   return { value, source, trust: 'second_hand' }
 }
 

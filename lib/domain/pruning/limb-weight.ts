@@ -18,7 +18,7 @@ export function frustumM3(thickM: number, thinM: number, lengthM: number): numbe
 const kgM3PerLbFt3 = 0.45359237 / 0.3048 ** 3
 
 /** Logs as in "Safety for Tree Workers" (US National Park Service), and the heavier of another public list with bark. */
-const logs = 'US National Park Service, green log weights'
+const logs = 'us_park_service'
 const apple = secondHand(lbFt3(55, 76), logs)
 const cherry = secondHand(lbFt3(45, 52), logs)
 const walnut = secondHand(lbFt3(55, 63), logs)

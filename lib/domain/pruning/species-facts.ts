@@ -42,17 +42,15 @@ export type SpeciesFacts = {
   season: Fact<Season>
 }
 
-const sanJoaquin = 'UC Master Gardener column, San Joaquin'
-const gardenReferences = 'general garden references'
-const openCentre = read<Form>('open_centre', sanJoaquin)
-const leader = read<Form>('leader', sanJoaquin)
+const openCentre = read<Form>('open_centre', 'master_gardener_column')
+const leader = read<Form>('leader', 'master_gardener_column')
 const dormant = fromMemory<Season>('dormant')
 const dormantOrSummer = fromMemory<Season>('dormant_or_summer')
 
 const peach: SpeciesFacts = {
-  bornOn: secondHand(['last_years_shoots'], gardenReferences),
+  bornOn: secondHand(['last_years_shoots'], 'garden_references'),
   spurYears: null,
-  take: secondHand({ of: 'last_years_wood', least: 0.4, most: 0.5 }, gardenReferences),
+  take: secondHand({ of: 'last_years_wood', least: 0.4, most: 0.5 }, 'garden_references'),
   form: openCentre,
   season: dormant,
 }
@@ -76,10 +74,10 @@ const pear: SpeciesFacts = {
 const facts: Record<Species, SpeciesFacts> = {
   apricot: {
     bornOn: fromMemory(['last_years_shoots', 'spurs']),
-    spurYears: secondHand({ least: 3, most: 5 }, gardenReferences),
-    take: secondHand({ of: 'bearing_wood', least: 0.2, most: 0.2 }, gardenReferences),
+    spurYears: secondHand({ least: 3, most: 5 }, 'garden_references'),
+    take: secondHand({ of: 'bearing_wood', least: 0.2, most: 0.2 }, 'garden_references'),
     form: openCentre,
-    season: read('dry_after_harvest', 'UC IPM, Pest Management Guidelines Apricot (r5100911)'),
+    season: read('dry_after_harvest', 'uc_ipm_apricot'),
   },
   peach,
   nectarine: peach,
@@ -88,7 +86,7 @@ const facts: Record<Species, SpeciesFacts> = {
     spurYears: fromMemory({ least: 10, most: 12 }),
     take: fromMemory({ of: 'last_years_wood', least: 0.05, most: 0.1 }),
     form: openCentre,
-    season: read('dry_after_harvest', 'UC IPM, Pest Management Guidelines Cherry'),
+    season: read('dry_after_harvest', 'uc_ipm_cherry'),
   },
   sour_cherry: {
     bornOn: fromMemory(['last_years_shoots', 'spurs']),
@@ -109,7 +107,7 @@ const facts: Record<Species, SpeciesFacts> = {
   plum: europeanPlum,
   apple: {
     bornOn: fromMemory(['spurs', 'tips_of_last_years_shoots']),
-    spurYears: secondHand({ least: 8, most: 10 }, gardenReferences),
+    spurYears: secondHand({ least: 8, most: 10 }, 'garden_references'),
     take: fromMemory({ of: 'last_years_wood', least: 0.1, most: 0.2 }),
     form: leader,
     season: dormant,
@@ -123,14 +121,14 @@ const facts: Record<Species, SpeciesFacts> = {
     season: dormant,
   },
   fig: {
-    bornOn: secondHand(['current_shoots', 'last_years_shoots'], gardenReferences),
+    bornOn: secondHand(['current_shoots', 'last_years_shoots'], 'garden_references'),
     spurYears: null,
     take: fromMemory('varies'),
     form: openCentre,
     season: dormant,
   },
   persimmon: {
-    bornOn: secondHand(['current_shoots'], 'UC Master Gardener pages'),
+    bornOn: secondHand(['current_shoots'], 'master_gardener_pages'),
     spurYears: null,
     take: fromMemory('light'),
     form: leader,
@@ -138,10 +136,10 @@ const facts: Record<Species, SpeciesFacts> = {
   },
   almond: {
     bornOn: fromMemory(['spurs', 'last_years_shoots']),
-    spurYears: secondHand({ least: 5, most: 5 }, gardenReferences),
-    take: secondHand({ of: 'bearing_wood', least: 0.2, most: 0.2 }, gardenReferences),
+    spurYears: secondHand({ least: 5, most: 5 }, 'garden_references'),
+    take: secondHand({ of: 'bearing_wood', least: 0.2, most: 0.2 }, 'garden_references'),
     form: openCentre,
-    season: secondHand('dry', gardenReferences),
+    season: secondHand('dry', 'garden_references'),
   },
   walnut: {
     bornOn: fromMemory(['current_shoots']),
@@ -152,7 +150,7 @@ const facts: Record<Species, SpeciesFacts> = {
     season: fromMemory('not_late_winter'),
   },
   pomegranate: {
-    bornOn: secondHand(['spurs'], gardenReferences),
+    bornOn: secondHand(['spurs'], 'garden_references'),
     spurYears: notConfirmed({ least: 3, most: 4 }),
     take: fromMemory('light'),
     // Or several trunks.

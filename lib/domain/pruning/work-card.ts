@@ -116,7 +116,7 @@ function renewal(tree: TreeToPrune): WorkStep[] {
   return [{ code: 'renew_spurs', share: renewalShare(spurYears.value), origin: spurYears }]
 }
 
-const bySite: Origin = secondHand(null, 'general gardening reference, apricots; common practice')
+const bySite: Origin = secondHand(null, 'apricot_reference')
 
 function shortening(tree: TreeToPrune): WorkStep {
   const what =

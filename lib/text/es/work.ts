@@ -20,6 +20,7 @@ import { sanitation } from './sanitation'
 import { species } from './species'
 import { tools } from './tools'
 import { topics } from './topics'
+import { tradeSources } from './trade-sources'
 import { tree } from './tree'
 import { unsent } from './unsent'
 import { weigh } from './weigh'
@@ -42,6 +43,7 @@ export const work: typeof en = {
   history,
   myHours,
   lookedOver,
+  tradeSources,
   tree,
   flag,
   ours,

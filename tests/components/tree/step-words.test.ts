@@ -53,16 +53,15 @@ describe.each([
     for (const each of species) {
       const { bornOn, spurYears, take, form, season } = factsOf(each)
       for (const fact of [bornOn, ...(spurYears ? [spurYears] : []), take, form, season])
-        expect(originWords(words.whatToCut, fact)).toMatch(/\S{3}/)
+        expect(originWords(words, fact)).toMatch(/\S{3}/)
     }
   })
 })
 
 test('what was read names its source, what was seen second hand says so too', () => {
-  const { whatToCut } = en
-  expect(originWords(whatToCut, { source: 'UC IPM', trust: 'read' })).toBe('UC IPM')
-  expect(originWords(whatToCut, { source: 'UC IPM', trust: 'second_hand' })).toContain(
-    'Second hand'
+  expect(originWords(en, { source: 'wisconsin', trust: 'read' })).toBe(
+    'Wisconsin woodland programme'
   )
-  expect(originWords(whatToCut, { source: null, trust: 'not_confirmed' })).toContain('not agree')
+  expect(originWords(en, { source: 'wisconsin', trust: 'second_hand' })).toContain('Second hand')
+  expect(originWords(en, { source: null, trust: 'not_confirmed' })).toContain('not agree')
 })

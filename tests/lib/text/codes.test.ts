@@ -3,6 +3,7 @@ import { cleaningPolicies, diseases } from '@/lib/domain/disease/sanitation'
 import { problemCodes } from '@/lib/domain/orchard/inventory-problem'
 import { marks } from '@/lib/domain/orchard/status'
 import { species } from '@/lib/domain/orchard/types'
+import { tradeSources } from '@/lib/domain/pruning/fact'
 import { shoots } from '@/lib/domain/pruning/last-years-wood'
 import { bearingWoods, forms, seasons } from '@/lib/domain/pruning/species-facts'
 import { stepCodes } from '@/lib/domain/pruning/work-card'
@@ -22,6 +23,7 @@ describe('every code of the domain has words', () => {
     ['form', forms, crew.whatToCut.form],
     ['bearing wood', bearingWoods, crew.whatToCut.bornOn],
     ['season of a species', seasons, crew.whatToCut.season],
+    ['source of the trade', tradeSources, crew.tradeSources],
     ['disease', diseases, crew.sanitation.disease],
     ['policy of cleaning', cleaningPolicies, lead.houseRules.cleaning],
     ['briefing topic', topicCodes, crew.topics],
