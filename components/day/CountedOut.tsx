@@ -3,6 +3,7 @@
 import { useState } from 'react'
 
 import { type Sent, useSelect, useSend } from '@/lib/hooks'
+import { MyHours } from '../history/MyHours'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
@@ -42,6 +43,7 @@ export function CountedOut() {
       {!wasHere && <p>{breakLeave.notHereNote}</p>}
       {wasHere && done.length > 0 && <p>{breakLeave.thanks(done.length)}</p>}
       {wasHere && <p>{breakLeave.goodWay}</p>}
+      {wasHere && <MyHours />}
       {unsent > 0 && (
         <Note tone="call" icon="kept" lead={breakLeave.unsentFirst(unsent)}>
           {breakLeave.unsentFirstNote}
