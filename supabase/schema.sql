@@ -3846,6 +3846,9 @@ begin
   from public.rounds r
   where r.id = m.round_id and coalesce(m.ended_at, r.closed_at) is not null and m.note is not null
     and m.marked_by in (select id from public.people where forgotten_at is not null);
+  -- Their phone may still hand in what it had not sent.
+  update public.hand_ins set work = '[]'
+  where accepted_at is not null and work <> '[]' and person_id in (select id from public.people where forgotten_at is not null);
 end $function$;
 comment on function private.blank_what_is_over() is 'Also every ten minutes: notes of forgotten people on flags and marks go when those are over.';
 

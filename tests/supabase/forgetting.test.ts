@@ -112,6 +112,26 @@ describe.each(engines)('forgetting on $name', ({ open }) => {
     })
   })
 
+  test('what their phone hands in afterwards counts, and its words go once it is accepted', async () => {
+    const { orchard, lead } = await readyCrew(db)
+    const per = await lead.adds(name)
+    await lead.for(per).must('enter_attendance', { arrivedAt: new Date().toISOString() })
+    await per.must('leave')
+    await orchard.manager.must('forget_person', { subject: per.id })
+
+    const { command: handIn } = await per.must('hand_in', {
+      work: [{ name: 'release_tree', args: { tree: 6, share: 50, note: `${name} was here` } }],
+    })
+    expect(await whereItStands(`${name} was here`)).toEqual(['hand_ins'])
+    await lead.must('accept_hand_in', { handIn })
+    await db.asOwner('select private.tidy()')
+
+    expect(await whereItStands(`${name} was here`)).toEqual([])
+    expect(await db.asOwner('select result from visits where person_id = $1', [per.id])).toEqual([
+      { result: 'begun' },
+    ])
+  })
+
   test('phones hear whom to drop, and the forgotten one’s phone is out', async () => {
     const { orchard, ann } = await crewOfThree(db)
 
