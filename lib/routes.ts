@@ -55,6 +55,7 @@ export const routes = {
   brush: () => '/brush',
   board: () => '/board',
   houseRules: () => '/house-rules',
+  weather: () => '/weather',
   flags: () => '/flags',
   disease: () => '/disease',
   /** One sheet, or several at once. */

@@ -418,6 +418,17 @@ comment on column flags.acted_at is 'A lead did something about it: from then on
 comment on column flags.ended_note is 'Why it was withdrawn, or what the arborist did.';
 comment on column flags.done_by is 'The arborist or the company, as the manager wrote it.';
 
+create table forecasts (
+  orchard_id uuid not null,
+  id uuid not null,
+  hours jsonb not null,
+  brought_by uuid not null,
+  brought_at timestamp with time zone not null,
+  constraint forecasts_key PRIMARY KEY (orchard_id)
+);
+alter table forecasts enable row level security;
+comment on table forecasts is 'The newest only. hours: [[from, temperature, humidity, wind, gust, rain in mm], …]; null: not said.';
+
 create table hand_ins (
   id uuid not null,
   orchard_id uuid not null,
@@ -949,6 +960,7 @@ alter table events add constraint events_orchard FOREIGN KEY (orchard_id) REFERE
 alter table flag_notes add constraint flag_notes_flag FOREIGN KEY (orchard_id, flag_id) REFERENCES flags(orchard_id, id) ON DELETE CASCADE;
 alter table flag_notes add constraint flag_notes_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table flags add constraint flags_tree FOREIGN KEY (orchard_id, tree_no) REFERENCES trees(orchard_id, no);
+alter table forecasts add constraint forecasts_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
 alter table hand_ins add constraint hand_ins_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table incidents add constraint incidents_call FOREIGN KEY (orchard_id, call_id) REFERENCES calls(orchard_id, id);
 alter table incidents add constraint incidents_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
@@ -1435,6 +1447,31 @@ begin
 end $function$;
 comment on function before_forgetting(uuid,uuid) is 'Who it is, so that nobody forgets the wrong one of two with the same name; what is in the way, and where the name would still stand.';
 grant execute on function before_forgetting(uuid,uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.bring_in_forecast(p_orchard uuid, p_command uuid, p_person uuid, p_hours jsonb)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+begin
+  v_c := private.begin_command('bring_in_forecast', p_orchard, p_command, p_person, 'lead', jsonb_build_object('hours', p_hours));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(jsonb_typeof(p_hours) = 'array', 'p_hours: a list.');
+  perform private.need(jsonb_array_length(p_hours) between 1 and 400, 'p_hours: 1 to 400.');
+  perform private.need((select bool_and(coalesce(private.is_forecast_hour(x), false)) from jsonb_array_elements(p_hours) x),
+    'p_hours: [from, temperature, humidity, wind, gust, rain] each.');
+
+  insert into public.forecasts (orchard_id, id, hours, brought_by, brought_at)
+  values (p_orchard, p_command, p_hours, v_c.by_person_id, v_c.at)
+  on conflict on constraint forecasts_key do update
+    set id = excluded.id, hours = excluded.hours, brought_by = excluded.brought_by, brought_at = excluded.brought_at;
+  return private.accept(v_c, 'forecast_brought_in', jsonb_build_object('forecast', p_command));
+end $function$;
+comment on function bring_in_forecast(uuid,uuid,uuid,jsonb) is 'Everything or nothing, and instead of the one before.';
+grant execute on function bring_in_forecast(uuid,uuid,uuid,jsonb) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.bring_in_orchard(p_code text, p_command uuid, p_orchard uuid, p_parts integer, p_person uuid)
  RETURNS jsonb
@@ -5413,6 +5450,20 @@ AS $function$
       or jsonb_typeof(value) <> 'string' or char_length(value #>> '{}') > 500)
 $function$;
 
+CREATE OR REPLACE FUNCTION private.is_forecast_hour(p_hour jsonb)
+ RETURNS boolean
+ LANGUAGE sql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+  select jsonb_typeof(p_hour) = 'array' and jsonb_array_length(case when jsonb_typeof(p_hour) = 'array' then p_hour else '[]' end) = 6
+    and (p_hour ->> 0) ~ '^2[01]\d\d-[01]\d-[0-3]\dT[0-2]\d:[0-5]\d:00\.000Z$'
+    and not exists (
+      select 1 from jsonb_array_elements(case when jsonb_typeof(p_hour) = 'array' then p_hour - 0 else '[]' end) x
+      where jsonb_typeof(x) not in ('number', 'null')
+        or case when jsonb_typeof(x) = 'number' then (x #>> '{}')::numeric not between -40 and 300 else false end)
+$function$;
+
 CREATE OR REPLACE FUNCTION private.is_free_in(p_tree trees, p_round uuid)
  RETURNS boolean
  LANGUAGE plpgsql
@@ -7739,6 +7790,7 @@ begin
         where r.orchard_id = p_orchard order by r.measured_at desc, r.written_at desc limit 1),
       'thunderAt', private.instant(private.thunder_at(p_orchard)),
       'wetAt', private.instant(private.wet_at(p_orchard))),
+    'forecast', (select f.id from public.forecasts f where f.orchard_id = p_orchard),
     'exceptions', (
       select coalesce(jsonb_object_agg(e.what, jsonb_build_object(
         'lifts', e.lifts, 'because', e.because, 'madeBy', e.made_by, 'madeAt', private.instant(e.made_at))), '{}')
@@ -8227,6 +8279,21 @@ begin
 end $function$;
 comment on function read_exceptions(uuid) is 'The newest 100, with what was written: typed text is read here and never in events.';
 grant execute on function read_exceptions(uuid) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.read_forecast(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, null);
+  return (
+    select jsonb_build_object('id', id, 'hours', hours, 'broughtBy', brought_by, 'broughtAt', private.instant(brought_at))
+    from public.forecasts where orchard_id = p_orchard);
+end $function$;
+comment on function read_forecast(uuid) is 'Null: none was brought in.';
+grant execute on function read_forecast(uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.read_incidents(p_orchard uuid)
  RETURNS jsonb

@@ -8,6 +8,7 @@ import { LeadScreen } from '../crew/LeadScreen'
 import { NoTrees } from '../crew/NoTrees'
 import { useLeadWords } from '../crew/use-lead-words'
 import { ButtonLink } from '../ui/ButtonLink'
+import { ExceptionsToday } from '../weather/ExceptionsToday'
 import { BlockCard } from './BlockCard'
 import { FlagList } from './FlagList'
 import { NeedsSomebody } from './NeedsSomebody'
@@ -51,6 +52,7 @@ export function BoardScreen() {
           {hasRound ? board.openMap : board.toShift}
         </ButtonLink>
       </div>
+      <ExceptionsToday />
       {isOpen && <NeedsSomebody />}
       {blocks.length === 0 && <NoTrees />}
       <div className="block-cards">

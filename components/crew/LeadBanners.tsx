@@ -1,6 +1,6 @@
 'use client'
 
-import { openShiftOf, stopInForce, useSelect } from '@/lib/hooks'
+import { openShiftOf, stillToLeave, stopInForce, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { SilentBanner } from '../alarm/SilentBanner'
 import { useSound } from '../alarm/use-sound'
@@ -8,6 +8,7 @@ import { Banner, Banners } from '../layout/Banner'
 import { stillUp } from '../shift/briefed'
 import { StillUpBanner } from '../shift/StillUpBanner'
 import { ButtonLink } from '../ui/ButtonLink'
+import { StillInBanner } from '../weather/StillInBanner'
 import { NotFoundBanner } from './NotFoundBanner'
 import { useLeadWords } from './use-lead-words'
 
@@ -20,7 +21,8 @@ export function LeadBanners({ hideStop }: { hideStop: boolean }) {
   const isSilent = useSound() !== 'on' && hasShift
   const isUp = useSelect((view) => stillUp(view).length > 0)
   const isMissing = useSelect((view) => Object.keys(view.state?.notFound ?? {}).length > 0)
-  if (!isMissing && !isStopped && !isOffline && !isSilent && !isUp) return null
+  const isIn = useSelect((view) => stillToLeave(view).length > 0)
+  if (!isIn && !isMissing && !isStopped && !isOffline && !isSilent && !isUp) return null
   return (
     <Banners>
       {isStopped && (
@@ -33,6 +35,7 @@ export function LeadBanners({ hideStop }: { hideStop: boolean }) {
         </Banner>
       )}
       <NotFoundBanner />
+      <StillInBanner />
       <StillUpBanner />
       {isOffline && (
         <Banner tone="ink" icon="nobars">

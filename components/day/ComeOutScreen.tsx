@@ -9,6 +9,7 @@ import { useTagOf } from '../sync/use-refusal-words'
 import { WhyNot } from '../sync/WhyNot'
 import { Icon } from '../ui/Icon'
 import { CardOverScreen } from './CardOverScreen'
+import { Order } from './Order'
 import { StopDialog } from './StopDialog'
 
 /** A hazard near my tree: out of the keep-out, and say so. Like a stop, but for who is inside. */
@@ -53,19 +54,5 @@ export function ComeOutScreen({ flag }: { flag: OpenFlag }) {
       </button>
       <CardOverScreen />
     </StopDialog>
-  )
-}
-
-function Order({ number, title, note }: { number: number; title: string; note: string }) {
-  return (
-    <li>
-      <span className="number" aria-hidden="true">
-        {number}
-      </span>
-      <span>
-        {title}
-        <small>{note}</small>
-      </span>
-    </li>
   )
 }

@@ -9,6 +9,7 @@ import { useStartWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
 import { Icon } from '../ui/Icon'
 import { CardOverScreen } from './CardOverScreen'
+import { Order } from './Order'
 import { StopDialog } from './StopDialog'
 
 type StopScreenProps = { stop: Stop & { id: string } }
@@ -65,19 +66,5 @@ export function StopScreen({ stop }: StopScreenProps) {
       </button>
       <CardOverScreen />
     </StopDialog>
-  )
-}
-
-function Order({ number, title, note }: { number: number; title: string; note: string }) {
-  return (
-    <li>
-      <span className="number" aria-hidden="true">
-        {number}
-      </span>
-      <span>
-        {title}
-        <small>{note}</small>
-      </span>
-    </li>
   )
 }

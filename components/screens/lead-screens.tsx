@@ -46,6 +46,13 @@ export const leadScreens = {
       return () => <BoardScreen />
     },
   },
+  weather: {
+    gate: 'lead',
+    load: async () => {
+      const { WeatherScreen } = await import('../weather/WeatherScreen')
+      return () => <WeatherScreen />
+    },
+  },
   houseRules: {
     gate: 'lead',
     load: async () => {

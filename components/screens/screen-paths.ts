@@ -37,6 +37,7 @@ export const screenPaths = {
   giveBriefing: /^\/shift\/briefing$/,
   lookOver: /^\/look-over$/,
   houseRules: /^\/house-rules$/,
+  weather: /^\/weather$/,
   flags: /^\/flags$/,
   disease: /^\/disease$/,
   referral: /^\/referral\/([^/]+)$/,

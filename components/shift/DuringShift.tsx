@@ -9,6 +9,7 @@ import { useLeadWords } from '../crew/use-lead-words'
 import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Panel } from '../ui/Panel'
+import { ShiftWeather } from '../weather/ShiftWeather'
 import { BriefingForm } from './BriefingForm'
 import { countSigned, crewToBrief } from './briefed'
 import { CloseShift } from './CloseShift'
@@ -50,6 +51,7 @@ export function DuringShift({ shift, today }: { shift: Shift & { id: string }; t
               )}
             </div>
           </Panel>
+          <ShiftWeather />
           <OffToday shift={shift} />
           <OnPaper />
           <ButtonLink icon="heap" href={routes.brush()}>

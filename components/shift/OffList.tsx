@@ -8,20 +8,19 @@ import { useLeadWords } from '../crew/use-lead-words'
 import { useWords } from '../layout/Words'
 import { CheckRow } from '../ui/CheckRow'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
+import { Note } from '../ui/Note'
 import { Pick } from '../ui/Pick'
 import { type Offs, offReasons, usualReason } from './offs'
 
 type OffListProps = {
   species: readonly string[]
   offs: Offs
-  /** Proposed from the calendar: their hint says why. */
-  proposed: Offs
   /** Null: may be pruned again. */
   onChange: (what: string, reason: OffReason | null) => void
 }
 
 /** Each kind of tree of the round, and ladders: ticked is off, with its reason. */
-export function OffList({ species, offs, proposed, onChange }: OffListProps) {
+export function OffList({ species, offs, onChange }: OffListProps) {
   const words = useWords()
   const { shift: text } = useLeadWords()
   const rows = [
@@ -34,31 +33,40 @@ export function OffList({ species, offs, proposed, onChange }: OffListProps) {
         const reason = offs[what]
         return (
           <li key={what}>
-            <CheckRow
-              checked={reason !== undefined}
-              onChange={(isOff) =>
-                onChange(what, isOff ? (proposed[what] ?? usualReason(what)) : null)
-              }
-              hint={
-                what === 'ladder'
-                  ? text.offLaddersNote
-                  : proposed[what] && `${text.offSeason} ${text.offSeasonSource}`
-              }
-            >
-              {capitalised(word)}:{' '}
-              {reason !== undefined
-                ? text.isOff(words.things.offReason[reason])
-                : what === 'ladder'
-                  ? text.laddersOn
-                  : text.isOn}
-            </CheckRow>
-            {reason !== undefined && (
+            {reason === 'season' ? (
+              <SeasonRow what={word} />
+            ) : (
+              <CheckRow
+                checked={reason !== undefined}
+                onChange={(isOff) => onChange(what, isOff ? usualReason(what) : null)}
+                hint={what === 'ladder' ? text.offLaddersNote : undefined}
+              >
+                {capitalised(word)}:{' '}
+                {reason !== undefined
+                  ? text.isOff(words.things.offReason[reason])
+                  : what === 'ladder'
+                    ? text.laddersOn
+                    : text.isOn}
+              </CheckRow>
+            )}
+            {reason !== undefined && reason !== 'season' && (
               <Reasons what={word} value={reason} onChange={(next) => onChange(what, next)} />
             )}
           </li>
         )
       })}
     </ul>
+  )
+}
+
+/** By the calendar: nothing to tick. A lead makes an exception, and says why. */
+function SeasonRow({ what }: { what: string }) {
+  const words = useWords()
+  const { shift: text } = useLeadWords()
+  return (
+    <Note icon="lock" lead={`${capitalised(what)}: ${text.isOff(words.things.offReason.season)}`}>
+      {text.offSeason} {text.offSeasonSource}
+    </Note>
   )
 }
 

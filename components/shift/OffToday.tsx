@@ -7,7 +7,6 @@ import { useAsk } from '../crew/use-ask'
 import { useLeadWords } from '../crew/use-lead-words'
 import { Panel } from '../ui/Panel'
 import { OffList } from './OffList'
-import { proposedOffs } from './offs'
 
 /** What is off during the shift: gusts come, the wood dries. Each change is sent at once. */
 export function OffToday({ shift }: { shift: Shift & { id: string } }) {
@@ -22,7 +21,6 @@ export function OffToday({ shift }: { shift: Shift & { id: string } }) {
       <OffList
         species={species}
         offs={shift.off}
-        proposed={proposedOffs(shift.date, species)}
         onChange={(what, reason) => ask(send('set_off_today', { what, reason }))}
       />
     </Panel>

@@ -14,10 +14,12 @@ export function OpenForm({ shift }: { shift: Shift & { id: string } }) {
   const { shift: text } = useLeadWords()
   const send = useSend()
   const species = useSelect((view) => view.state?.rounds[shift.roundId]?.species ?? [])
-  const proposed = proposedOffs(shift.date, species)
+  const rules = useSelect((view) => view.state?.orchard.houseRules ?? {})
+  const proposed = proposedOffs(shift.date, species, rules)
   const draft = useDraft<Offs | null>(`open|${shift.id}`, null)
   const { asked, ask } = useAsk()
-  const offs = draft.value ?? proposed
+  // Out of season stays off: an exception is made, with its reason, once the shift is open.
+  const offs = { ...draft.value, ...proposed }
 
   return (
     <div className="stack">
@@ -26,7 +28,6 @@ export function OpenForm({ shift }: { shift: Shift & { id: string } }) {
       <OffList
         species={species}
         offs={offs}
-        proposed={proposed}
         onChange={(what, reason) => {
           const { [what]: _, ...others } = offs
           draft.write(reason === null ? others : { ...others, [what]: reason })

@@ -16,7 +16,7 @@ import { WayToOpen } from './WayToOpen'
 
 /** The shift from planning to closing: one next step at a time. */
 export function ShiftScreen() {
-  const { shift: text, houseRules, shifts, rounds, hours } = useLeadWords()
+  const { shift: text, houseRules, shifts, rounds, hours, weather } = useLeadWords()
   const open = useSelect(openShiftOf)
   const zone = useSelect((view) => view.state?.orchard.timeZone ?? 'UTC')
   const now = useNow(60_000)
@@ -42,6 +42,7 @@ export function ShiftScreen() {
           </>
         )}
         <p className="row wrap">
+          <ButtonLink href={routes.weather()}>{weather.link}</ButtonLink>
           <ButtonLink href={routes.houseRules()}>{houseRules.link}</ButtonLink>
           <ButtonLink href={routes.shifts()}>{shifts.title}</ButtonLink>
           <ButtonLink href={routes.rounds()}>{rounds.title}</ButtonLink>

@@ -42,7 +42,9 @@ function factsOf({ state, sheet, ground }: View, shift: Shift): ShiftFacts | nul
   const isOpen = shift.state === 'open'
   const minors = Object.keys(state.minors).filter((id) => !isOpen || state.attendance[id])
   return {
-    off: isOpen ? shift.off : proposedOffs(shift.date, round?.species ?? []),
+    off: isOpen
+      ? shift.off
+      : proposedOffs(shift.date, round?.species ?? [], state.orchard.houseRules),
     ladderTrees: trees.filter((tree) => asksLadder(state, tree)).length,
     sawTrees: trees.filter(({ asksSaw }) => asksSaw).length,
     hazards: flags.filter(({ kind }) => kind === 'arborist'),

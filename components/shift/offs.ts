@@ -1,13 +1,13 @@
 /** What is not pruned today, and why. */
 
-import { proposedOff } from '@/lib/domain/safety/species-season'
+import { dryMonthsOf, proposedOff } from '@/lib/domain/safety/species-season'
 import type { DateOnly, OffReason } from '@/lib/events/state'
 
 /** A species, or 'ladder', and the reason. */
 export type Offs = Record<string, OffReason>
 
+/** What a lead may say. The season is the calendar's to say. */
 export const offReasons: readonly OffReason[] = [
-  'season',
   'rain',
   'wet_wood',
   'wind',
@@ -17,8 +17,12 @@ export const offReasons: readonly OffReason[] = [
 ]
 
 /** Of the round's species, those whose months it is not. A lead decides. */
-export function proposedOffs(date: DateOnly, ofRound: readonly string[]): Offs {
-  const off: readonly string[] = proposedOff(Number(date.split('-')[1]))
+export function proposedOffs(
+  date: DateOnly,
+  ofRound: readonly string[],
+  houseRules: Readonly<Record<string, number>>
+): Offs {
+  const off: readonly string[] = proposedOff(Number(date.split('-')[1]), dryMonthsOf(houseRules))
   return Object.fromEntries(
     ofRound.filter((one) => off.includes(one)).map((one) => [one, 'season' as const])
   )

@@ -7,6 +7,7 @@ import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { Icon, type IconName } from '../ui/Icon'
 import { Plate } from '../ui/Plate'
+import { ConditionsLine } from '../weather/ConditionsLine'
 import { FoundAtMyTrees, PassedTrees } from './FoundAtMyTrees'
 import { HaulInstead } from './HaulInstead'
 import { LastWorkNote } from './LastWorkNote'
@@ -54,6 +55,7 @@ export function NextTree({ facts, suggestion, day, onClaim, onOther, onWhere }: 
         </Button>
       }
     >
+      <ConditionsLine />
       <LastWorkNote day={day} />
       <FoundAtMyTrees next={tree.no} />
       <div className="row wrap">

@@ -10,6 +10,7 @@ import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Note } from '../ui/Note'
+import { ConditionsLine } from '../weather/ConditionsLine'
 import { AboutTree } from './AboutTree'
 import { DiseaseNote } from './DiseaseNote'
 import { FoundHere } from './FoundAtMyTrees'
@@ -89,6 +90,7 @@ export function TreeInHand({ facts, mine }: TreeInHandProps) {
           {words.claim.beginWhy}
         </Note>
       )}
+      <ConditionsLine species={tree.species} />
       <FoundHere tree={tree.no} />
       <DiseaseNote tree={tree} />
       <MarkedCuts tree={tree.no} />

@@ -5,8 +5,10 @@ import * as shapes from '@/lib/events/shapes'
 import * as shape from '@/lib/util/shape'
 
 import { treeHistory } from './tree-history'
+import { exceptions, forecast } from './weather'
 
 export type { ThingOfTree, TreeHistory } from './tree-history'
+export type { ExceptionRead, Forecast } from './weather'
 
 const { id, number, text, instant, dateOnly, orNull } = shapes
 
@@ -185,6 +187,10 @@ export function readsOfRooms(read: Read) {
         { name: 'before_forgetting', values: of(orchardId, { p_subject: subject }) },
         beforeForgetting
       ),
+    forecast: (orchardId: string) =>
+      read({ name: 'read_forecast', values: of(orchardId) }, forecast),
+    exceptions: (orchardId: string) =>
+      read({ name: 'read_exceptions', values: of(orchardId) }, exceptions),
     auditTrail: (orchardId: string, { before, about, tree, kinds, day }: AuditFilter) => {
       const values = { p_before: before, p_about: about, p_tree: tree, p_kinds: kinds, p_day: day }
       return read({ name: 'audit_trail', values: of(orchardId, values) }, auditTrail)

@@ -14,4 +14,6 @@ export const argsOfWeather = {
     note: orNull(text),
   }),
   end_exception: shape.object({ what: text }),
+  /** Hours as supabase/README.md has them. */
+  bring_in_forecast: shape.object({ hours: shape.array(shape.anything) }),
 }

@@ -58,6 +58,7 @@ const snapshot = shape.object({
   notFound: shape.withDefault(byId(id), {}),
   failedEquipment: byId(shape.array(text)),
   weather: shapes.weather,
+  forecast: shapes.orNull(id),
   exceptions: shape.record(text, shapes.exception),
   toLeave: byId(shapes.leaving),
 })

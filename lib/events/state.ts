@@ -234,6 +234,8 @@ export type State = {
   notFound: Record<string, string>
   failedEquipment: Record<string, string[]>
   weather: Weather
+  /** Which hours to come were brought in last; they are read apart. */
+  forecast: string | null
   /** Of the open shift, by species. */
   exceptions: Record<string, Exception>
   /** Of the open shift, by person. */

@@ -38,6 +38,10 @@ export const weatherFolds: Folds = {
     ...state,
     toLeave: withoutKeys(state.toLeave, [person]),
   })),
+  forecast_brought_in: when(shape.object({ forecast: id }), (state, { forecast }) => ({
+    ...state,
+    forecast,
+  })),
   exception_made: when(made, (state, { what, ...facts }, { at, byPersonId }) => ({
     ...state,
     exceptions: withEntry(state.exceptions, what, { ...facts, madeBy: byPersonId, madeAt: at }),

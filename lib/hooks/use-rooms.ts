@@ -6,6 +6,8 @@ import type {
   AuditFilter,
   AuditTrail,
   BeforeForgetting,
+  ExceptionRead,
+  Forecast,
   Invites,
   MyHours,
   PersonWhoLeft,
@@ -98,4 +100,16 @@ function headOf({ confirmed }: View): string {
 function roundsAndShifts({ confirmed }: View): string {
   const shifts = Object.entries(confirmed?.shifts ?? {}).map(([id, { state }]) => `${id}${state}`)
   return [...Object.keys(confirmed?.rounds ?? {}), ...shifts].join()
+}
+
+/** The hours to come, read again when others are brought in. */
+export function useForecast(): Reading<Forecast> {
+  const version = useSelect((view) => view.confirmed?.forecast ?? '')
+  return useRead('forecast', (reads) => reads.forecast(), version)
+}
+
+/** What leads excepted, with what they wrote; read again when one is made or ended. */
+export function useExceptions(): Reading<ExceptionRead[]> {
+  const version = useSelect((view) => JSON.stringify(view.confirmed?.exceptions ?? {}))
+  return useRead('exceptions', (reads) => reads.exceptions(), version)
 }

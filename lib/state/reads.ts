@@ -20,6 +20,8 @@ import type {
   AuditFilter,
   AuditTrail,
   BeforeForgetting,
+  ExceptionRead,
+  Forecast,
   Invites,
   MyHours,
   PersonWhoLeft,
@@ -40,7 +42,9 @@ export type {
   Briefing,
   CallRead,
   CameIn,
+  ExceptionRead,
   FlagDetails,
+  Forecast,
   Incident,
   Invite,
   Invites,
@@ -90,6 +94,8 @@ export type Reads = {
   peopleWhoLeft: () => Promise<Outcome<PersonWhoLeft[]>>
   beforeForgetting: (personId: string) => Promise<Outcome<BeforeForgetting>>
   auditTrail: (filter: AuditFilter) => Promise<Outcome<AuditTrail>>
+  forecast: () => Promise<Outcome<Forecast>>
+  exceptions: () => Promise<Outcome<ExceptionRead[]>>
 }
 
 /** Under which name a briefing is kept. */
@@ -142,6 +148,8 @@ export function readsOf(
     shifts: () => kept('shifts', () => inRooms((rooms) => rooms.shifts(orchardId))),
     peopleWhoLeft: () => inRooms((rooms) => rooms.peopleWhoLeft(orchardId)),
     beforeForgetting: (subject) => inRooms((rooms) => rooms.beforeForgetting(orchardId, subject)),
+    forecast: () => kept('forecast', () => inRooms((rooms) => rooms.forecast(orchardId))),
+    exceptions: () => inRooms((rooms) => rooms.exceptions(orchardId)),
     auditTrail: (filter) => inRooms((rooms) => rooms.auditTrail(orchardId, filter)),
   }
 

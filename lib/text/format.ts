@@ -13,6 +13,7 @@ export type Format = ReturnType<typeof formatFor>
 const metresPerPace = 0.75
 const metresPerFoot = 0.3048
 const centimetresPerInch = 2.54
+const kmPerMile = 1.609344
 
 type Rounding = 'up' | 'near' | 'down'
 
@@ -50,6 +51,24 @@ export function formatFor(reader: { language: Language; units: Units; timeZone: 
     /** A height: one digit, since half a metre matters on a ladder. */
     height: (metres: number) =>
       isUs ? `${number(metres / metresPerFoot, 1)} ft` : `${number(metres, 1)} m`,
+    /** Of the air: 12 °C, 54 °F. */
+    temperature: (celsius: number) =>
+      isUs ? `${number(celsius * 1.8 + 32)} °F` : `${number(celsius)} °C`,
+    /** What it feels like in heat, rounded up, to the safe side. */
+    feltHeat: (celsius: number) =>
+      isUs ? `${number(up(celsius * 1.8 + 32))} °F` : `${number(up(celsius))} °C`,
+    /** Of wind, rounded up; a limit is rounded down. */
+    speed: (kmPerH: number) =>
+      isUs ? `${number(up(kmPerH / kmPerMile))} mph` : `${number(up(kmPerH))} km/h`,
+    speedLimit: (kmPerH: number) =>
+      isUs ? `${number(Math.floor(kmPerH / kmPerMile))} mph` : `${number(kmPerH)} km/h`,
+    heatLimit: (celsius: number) =>
+      isUs ? `${number(Math.floor(celsius * 1.8 + 32))} °F` : `${number(celsius)} °C`,
+    /** Of water to have at hand, in whole quarts. */
+    water: (quarts: number) =>
+      isUs
+        ? `${number(quarts)} qt (${number(quarts / 4, 1)} gal)`
+        : `${number(up(quarts * 0.946))} l`,
     /** Thickness of wood: 10 cm, 3.9 in. A limit in inches is rounded down, to the safe side. */
     diameter: (centimetres: number) =>
       isUs
@@ -81,6 +100,11 @@ export function formatFor(reader: { language: Language; units: Units; timeZone: 
     /** 48 min, 1 h 5 min. */
     duration: (minutes: number) => durationOf(Math.max(0, Math.round(minutes))),
   }
+}
+
+/** Up, but not for what is only the tail of a binary fraction or of another unit. */
+function up(value: number): number {
+  return Math.ceil(Number(value.toFixed(1)))
 }
 
 function numberIn(language: Language, value: number, digits: number): string {

@@ -82,6 +82,7 @@ begin
         where r.orchard_id = p_orchard order by r.measured_at desc, r.written_at desc limit 1),
       'thunderAt', private.instant(private.thunder_at(p_orchard)),
       'wetAt', private.instant(private.wet_at(p_orchard))),
+    'forecast', (select f.id from public.forecasts f where f.orchard_id = p_orchard),
     'exceptions', (
       select coalesce(jsonb_object_agg(e.what, jsonb_build_object(
         'lifts', e.lifts, 'because', e.because, 'madeBy', e.made_by, 'madeAt', private.instant(e.made_at))), '{}')

@@ -115,6 +115,7 @@ export const movesOfLeads: Moves = {
     because: draw.of(['bark_is_dry', 'lead_judges']),
     note: draw.of([null, 'Only the two by the gate']),
   }),
+  bring_in_forecast: () => ({ hours: [['2026-11-25T08:00:00.000Z', 9.5, null, 8, 14, 0]] }),
   end_exception: ({ draw }) => ({ what: draw.of(['apple', 'cherry']) }),
   write_briefing: ({ state, draw }) => {
     const shift = draw.of(Object.keys(state.shifts))

@@ -35,6 +35,7 @@ const areas = [
   'components/sync',
   'components/tree',
   'components/where',
+  'components/weather',
 ]
 const screen: Layer = {
   ours: ['components/ui', ...areas, 'lib/hooks', 'lib/routes', ...pure],

@@ -26,5 +26,13 @@ export const doorsOfWeather: Record<string, Use[]> = {
     },
   ],
   end_exception: [{ right: 'lead', args: () => ({ p_what: 'apple' }), outcome: inShift() }],
+  bring_in_forecast: [
+    {
+      right: 'lead',
+      args: () => ({ p_hours: [['2026-11-25T08:00:00.000Z', 9.5, null, 8, 14, 0]] }),
+      outcome: always,
+    },
+  ],
+  read_forecast: [{ right: 'member', args: nothing, outcome: always }],
   read_exceptions: [{ right: 'reads-lead', args: nothing, outcome: always }],
 }

@@ -4,7 +4,14 @@ import { walksOfAlarms } from './alarms'
 import { walksOfLeads } from './lead'
 import { walksOfManagers } from './manager'
 import { walksOfVolunteers } from './volunteer'
+import { walksOfWeather } from './weather'
 
 export { openScreen } from './open-screen'
 
-export const walks = [...walksOfVolunteers, ...walksOfAlarms, ...walksOfLeads, ...walksOfManagers]
+export const walks = [
+  ...walksOfVolunteers,
+  ...walksOfAlarms,
+  ...walksOfLeads,
+  ...walksOfManagers,
+  ...walksOfWeather,
+]

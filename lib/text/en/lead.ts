@@ -26,6 +26,7 @@ import { forget, hours, invites, left, rooms, rounds, settings, shifts } from '.
 import { setUp } from './set-up'
 import { shift } from './shift'
 import { takeOut } from './take-out'
+import { weather } from './weather'
 
 export const lead = {
   labels,
@@ -61,4 +62,5 @@ export const lead = {
   left,
   forget,
   audit,
+  weather,
 }

@@ -157,7 +157,8 @@ export const shift = {
 
   offToday: 'Off today',
   offNote: 'What nobody may prune in this shift, and why.',
-  offSeason: 'Proposed: wounds made in wet months let disease in.',
+  offSeason:
+    'Wounds made in wet months let disease in. Once the shift is open a lead may make an exception, with its reason.',
   offSeasonSource:
     'From: UC IPM, for California. Elsewhere your driest months after harvest count.',
   offLadders: 'Ladders',

@@ -5,6 +5,7 @@ import { briefing } from './briefing'
 import { brush } from './brush'
 import { call } from './call'
 import { claim } from './claim'
+import { conditions } from './conditions'
 import { cuts } from './cuts'
 import { device } from './device'
 import { findTree } from './find-tree'
@@ -37,6 +38,7 @@ export const work = {
   claim,
   cuts,
   sanitation,
+  conditions,
   findTree,
   nextTree,
   openness,

@@ -157,7 +157,8 @@ export const shift: typeof en = {
 
   offToday: 'Hoy no',
   offNote: 'Lo que nadie puede podar en este turno, y por qué.',
-  offSeason: 'Propuesto: las heridas de los meses húmedos dejan entrar enfermedades.',
+  offSeason:
+    'Las heridas de los meses húmedos dejan entrar enfermedades. Con el turno abierto, un jefe de cuadrilla puede hacer una excepción y decir por qué.',
   offSeasonSource:
     'De: UC IPM, para California. En otro lugar valen tus meses más secos tras la cosecha.',
   offLadders: 'Escaleras',

@@ -32,6 +32,42 @@ export const stop: typeof en = {
     leadDecides: 'Tu jefe de cuadrilla dice dónde sigues.',
     iAmOut: 'Estoy fuera',
   },
+  leaveTree: {
+    title: {
+      thunder: 'Truenos: baja y sal',
+      too_windy: 'Vendaval: baja y sal',
+      too_hot: 'Demasiado calor: ven a la sombra',
+      ladders_off: 'Baja de la escalera',
+      species_off: 'Para aquí y sal',
+    },
+    why: {
+      thunder: 'Se ha oído un trueno.',
+      too_windy: 'Las rachas pasan del límite para trabajar.',
+      too_hot: 'La sensación de calor pasa del límite para trabajar.',
+      ladders_off:
+        'Las rachas pasan del límite para escaleras, o tu jefe de cuadrilla las ha quitado.',
+      species_off:
+        'Estos árboles no se podan ahora: madera mojada, lluvia, o lo dijo tu jefe de cuadrilla.',
+    },
+    go: {
+      thunder: 'A un edificio o un coche cerrado',
+      too_windy: 'Sal de debajo de los árboles',
+      too_hot: 'Descansa y bebe, ya',
+      ladders_off: 'Tumba la escalera',
+      species_off: 'Ni un corte más',
+    },
+    goNote: {
+      thunder: 'Nunca bajo un árbol, ni junto a una escalera o una valla.',
+      too_windy: 'Se rompen ramas. Quédate en la calle abierta.',
+      too_hot: '¿Mareo, náuseas, confusión? Dilo enseguida.',
+      ladders_off: 'Lo que alcanzas desde el suelo puede seguir.',
+      species_off: 'Deja el árbol a medias y dilo.',
+    },
+    staysYours: (tag) =>
+      tag === null ? 'Deja las ramas donde están.' : `Deja ${tag} como está. Sigue siendo tuyo.`,
+    stay: 'No vuelvas a subir',
+    iAmDown: 'Estoy abajo',
+  },
   answered: (some, all) => `Han respondido ${some} de ${all} personas.`,
   iStopped: 'He parado',
   emergency: 'Emergencia',

@@ -22,6 +22,7 @@ function seen(role: 'lead' | 'volunteer', change: Partial<State>): View {
     people: { me: { role }, ann: { role: 'volunteer' } },
     attendance: { me: { state: 'here', since: '2027-02-27T08:00:00.000Z' } },
     calls: {},
+    toLeave: {},
     stops: {},
     claims: {},
     shifts: {},

@@ -26,6 +26,8 @@ test('everything that is missing is said at once', () => {
 
 // University of California IPM, Pest Management Guidelines Apricot and Cherry: July and August.
 test('of the round’s species only those are proposed as off whose months it is not', () => {
-  expect(proposedOffs('2027-02-27', ['apple', 'apricot'])).toEqual({ apricot: 'season' })
-  expect(proposedOffs('2027-07-27', ['apple', 'apricot', 'cherry'])).toEqual({})
+  expect(proposedOffs('2027-02-27', ['apple', 'apricot'], {})).toEqual({ apricot: 'season' })
+  const rules = { apricot_from_month: 1, apricot_to_month: 2 }
+  expect(proposedOffs('2027-02-27', ['apple', 'apricot'], rules)).toEqual({})
+  expect(proposedOffs('2027-07-27', ['apple', 'apricot', 'cherry'], {})).toEqual({})
 })

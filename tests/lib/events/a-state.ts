@@ -102,6 +102,7 @@ export function aState(change: Partial<State> = {}): State {
     notFound: {},
     failedEquipment: {},
     weather: noWeather,
+  forecast: null,
     exceptions: {},
     toLeave: {},
     ...change,

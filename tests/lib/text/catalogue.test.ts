@@ -28,6 +28,7 @@ const sameInBoth = [
   'referral.reportedBy',
   'mapTools.minutes',
   'leadMap.whyWith',
+  'conditions.offBecause',
   'houseRules.unit.cm',
   'houseRules.unit.m',
   'houseRules.unit.km/h',

@@ -1,0 +1,36 @@
+'use client'
+
+import { nameOf, useSelect } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
+import { speciesWords } from '@/lib/text/species'
+import { useLeadWords } from '../crew/use-lead-words'
+import { useFormat } from '../layout/use-format'
+import { useWords } from '../layout/Words'
+import { ButtonLink } from '../ui/ButtonLink'
+import { Note } from '../ui/Note'
+
+/** Which species are pruned although they are off, and who let them be: a manager may be elsewhere. */
+export function ExceptionsToday() {
+  const { weather: text } = useLeadWords()
+  const words = useWords()
+  const format = useFormat()
+  const made = useSelect((view) =>
+    Object.entries(view.state?.exceptions ?? {}).map(([what, { because, madeBy }]) => ({
+      what,
+      because,
+      by: nameOf(view, madeBy),
+    }))
+  )
+  if (made.length === 0) return null
+  const list = made.map(({ what, because, by }) => {
+    const why = text.because[because as keyof typeof text.because] ?? because
+    const who = by ?? words.claim.somebody
+    return `${speciesWords(words, what).many} (${who}: ${why})`
+  })
+  return (
+    <Note tone="call" icon="edit" role="status">
+      {text.exceptionsToday(format.list(list))}{' '}
+      <ButtonLink href={routes.weather()}>{text.link}</ButtonLink>
+    </Note>
+  )
+}

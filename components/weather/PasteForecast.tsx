@@ -1,0 +1,87 @@
+'use client'
+
+import { useId, useState } from 'react'
+
+import { type HourlyProblem, readHourly } from '@/lib/domain/safety/hourly-csv'
+import { useSelect, useSend } from '@/lib/hooks'
+import { AskedNote } from '../crew/AskedNote'
+import { useAsk } from '../crew/use-ask'
+import { useLeadWords } from '../crew/use-lead-words'
+import { useLanguage } from '../layout/Words'
+import { instantAt } from '../shift/orchard-time'
+import { Button } from '../ui/Button'
+import { Note } from '../ui/Note'
+import { TextArea } from '../ui/TextArea'
+
+const mostShown = 3
+const mostHours = 400
+
+/** Hours from anywhere, pasted or out of a file; what is wrong is said by its line. */
+export function PasteForecast() {
+  const { weather: text } = useLeadWords()
+  const fileId = useId()
+  const send = useSend()
+  const { asked, ask, isAsking } = useAsk()
+  const zone = useSelect((view) => view.state?.orchard.timeZone ?? 'UTC')
+  const isUs = useSelect((view) => view.state?.orchard.units === 'us')
+  const language = useLanguage()
+  const [pasted, setPasted] = useState('')
+  const read = readHourly(pasted, { dayFirst: !isUs || language === 'es' })
+  const hours = read.rows.slice(0, mostHours).flatMap((row) => {
+    const from = instantAt(row.day, row.time, zone)
+    const { temperatureC, humidity, windKmh, gustKmh, rainMm } = row
+    return from === null ? [] : [[from, temperatureC, humidity, windKmh, gustKmh, rainMm]]
+  })
+  const isTyped = pasted.trim() !== ''
+
+  return (
+    <div className="stack">
+      <TextArea
+        label={text.paste}
+        hint={text.pasteHint}
+        value={pasted}
+        onChange={setPasted}
+        fault={isTyped && read.problems.length > 0 && <Problems problems={read.problems} />}
+        maxLength={60_000}
+      />
+      <div className="row wrap">
+        <label className="btn" htmlFor={fileId}>
+          {text.openFile}
+        </label>
+        <input
+          id={fileId}
+          className="sr"
+          type="file"
+          accept=".csv,.tsv,.txt,text/csv,text/plain"
+          onChange={async (event) => {
+            const file = event.target.files?.[0]
+            if (file && file.size < 200_000) setPasted(await file.text())
+          }}
+        />
+        {hours.length > 0 && (
+          <Button
+            state={isAsking ? 'waiting' : 'ready'}
+            onPress={() => ask(send('bring_in_forecast', { hours }), () => setPasted(''))}
+          >
+            {text.use(hours.length)}
+          </Button>
+        )}
+      </div>
+      <AskedNote asked={asked} />
+      {isTyped && hours.length === 0 && read.problems.length === 0 && <Note>{text.useNone}</Note>}
+    </div>
+  )
+}
+
+function Problems({ problems }: { problems: readonly HourlyProblem[] }) {
+  const { problems: text } = useLeadWords().weather
+  const said = (problem: HourlyProblem) =>
+    'line' in problem ? text[problem.code](problem.line, problem.text) : text[problem.code]
+  const more = problems.length - mostShown
+  return (
+    <>
+      {problems.slice(0, mostShown).map(said).join(' ')}
+      {more > 0 && ` ${text.more(more)}`}
+    </>
+  )
+}

@@ -1,0 +1,83 @@
+'use client'
+
+import { type Reason, type Verdict, verdictFor } from '@/lib/domain/safety/prune-today'
+import { openShiftOf, useSelect } from '@/lib/hooks'
+import { capitalised, speciesWords } from '@/lib/text/species'
+import { useLeadWords } from '../crew/use-lead-words'
+import { useWords } from '../layout/Words'
+import { Note } from '../ui/Note'
+import { ExceptionOf } from './ExceptionOf'
+import type { Today } from './use-day'
+import { useReasonWords } from './use-reason-words'
+import { useSourceWords } from './use-source-words'
+import './weather.css'
+
+/** Go, not these, or stop: each species of the round, with every reason and who may make an exception. */
+export function TodayVerdict({ day, species }: { day: Today; species: readonly string[] }) {
+  const { weather: text } = useLeadWords()
+  const words = useWords()
+  const isOpen = useSelect((view) => openShiftOf(view) !== null)
+  const verdicts = species.map((one) => verdictFor(one, day))
+  const forAll = sharedReasons(verdicts)
+  const codes = new Set(forAll.map(({ code }) => code))
+  const isStop = verdicts.some(({ says }) => says === 'stop')
+
+  return (
+    <div className="stack">
+      {isStop && <p className="verdict-stop">{text.stopAll}</p>}
+      <Reasons reasons={forAll} day={day} species={species[0] ?? ''} />
+      <ul className="verdicts" aria-label={text.today}>
+        {verdicts.map((verdict) => {
+          const own = verdict.reasons.filter(({ code }) => !codes.has(code))
+          const name = speciesWords(words, verdict.species).many
+          const isOff = own.some(({ weight }) => weight === 'off') || verdict.lifted.length > 0
+          return (
+            <li key={verdict.species} className={`verdict is-${verdict.says}`}>
+              <p className="verdict-head">
+                <b>{capitalised(name)}</b>
+                <span className="verdict-says">{text.says[verdict.says]}</span>
+              </p>
+              <Reasons reasons={own} day={day} species={verdict.species} />
+              {isOff && isOpen && <ExceptionOf species={verdict.species} verdict={verdict} />}
+            </li>
+          )
+        })}
+      </ul>
+      {verdicts.every(({ says, reasons }) => says === 'go' && reasons.length === 0) && (
+        <p className="small">{text.allGo}</p>
+      )}
+    </div>
+  )
+}
+
+type ReasonsProps = { reasons: readonly Reason[]; day: Today; species: string }
+
+function Reasons({ reasons, day, species }: ReasonsProps) {
+  const { weather: text } = useLeadWords()
+  const wordsOf = useReasonWords(day)
+  const sourceOf = useSourceWords()
+  return reasons.map(({ code, weight, source, exception }) => (
+    <Note
+      key={code}
+      tone={weight === 'stops' ? 'stop' : 'plain'}
+      icon={weight === 'note' ? 'info' : 'warn'}
+    >
+      {wordsOf(code, species)}{' '}
+      {weight !== 'note' && code !== 'dark' && (
+        <b>{exception === 'lead' ? text.byLead : text.byNobody}</b>
+      )}
+      <small className="verdict-source">{sourceOf(source)}</small>
+    </Note>
+  ))
+}
+
+/** What is said of every species is said once. */
+function sharedReasons(verdicts: readonly Verdict[]): Reason[] {
+  const [first, ...others] = verdicts
+  if (!first) return []
+  return first.reasons.filter(
+    ({ code, weight }) =>
+      weight !== 'off' &&
+      others.every(({ reasons }) => reasons.some((reason) => reason.code === code))
+  )
+}

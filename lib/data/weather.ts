@@ -1,0 +1,34 @@
+/** What is read of the weather: the hours to come, and what leads excepted. */
+
+import * as shapes from '@/lib/events/shapes'
+import * as shape from '@/lib/util/shape'
+
+const { dateOnly, id, instant, orNull, text } = shapes
+
+const measure = shape.nullable(shape.number)
+
+export const forecast = shape.nullable(
+  shape.object({
+    id,
+    /** From when, temperature, humidity, wind, gust, rain. */
+    hours: shape.array(shape.tuple([instant, measure, measure, measure, measure, measure])),
+    broughtBy: id,
+    broughtAt: instant,
+  })
+)
+export type Forecast = shape.Out<typeof forecast>
+
+export const exceptions = shape.array(
+  shape.object({
+    id,
+    shiftDate: dateOnly,
+    what: text,
+    lifts: shape.array(text),
+    because: text,
+    note: orNull(text),
+    madeBy: id,
+    madeAt: instant,
+    endedAt: orNull(instant),
+  })
+)
+export type ExceptionRead = shape.Out<typeof exceptions>[number]
