@@ -91,6 +91,7 @@ export const auditGroups = {
     'shift_closed',
     'off_changed',
     'weather_written',
+    'forecast_brought_in',
     'weather_answered',
     'exception_made',
     'exception_ended',

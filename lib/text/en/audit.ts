@@ -132,6 +132,7 @@ export const audit = {
 
     weather_written: ({ by }: D) => `${by} wrote down the weather`,
     weather_answered: ({ person }: D) => `${some(person)} has come out because of the weather`,
+    forecast_brought_in: ({ by }: D) => `${by} brought in the coming hours`,
     exception_made: ({ by, what }: D) => `${by} made an exception for ${some(what)}`,
     exception_ended: ({ by, what }: D) => `${by} ended the exception for ${some(what)}`,
 

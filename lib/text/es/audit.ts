@@ -103,6 +103,7 @@ export const audit: typeof en = {
 
     weather_written: ({ by }) => `${by} apuntó el tiempo`,
     weather_answered: ({ person }) => `${some(person)} ha salido por el tiempo`,
+    forecast_brought_in: ({ by }) => `${by} trajo las próximas horas`,
     exception_made: ({ by, what }) => `${by} hizo una excepción para ${some(what)}`,
     exception_ended: ({ by, what }) => `${by} terminó la excepción para ${some(what)}`,
 
