@@ -36,7 +36,7 @@ export function LeaveTreeScreen({ leaving: { tree, why, toldAt } }: { leaving: L
         <Order number={2} title={text.go[why]} note={text.goNote[why]} />
         <Order number={3} title={text.stay} note={comeOut.leadDecides} />
       </ol>
-      <p className="small">{comeOut.passItOn}</p>
+      <p>{comeOut.passItOn}</p>
       <WhyNot sent={sent} />
       <button
         type="button"

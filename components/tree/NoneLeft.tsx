@@ -4,6 +4,7 @@ import { CrewScreen } from '../layout/CrewScreen'
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { Facts } from '../ui/Facts'
+import { ConditionsLine } from '../weather/ConditionsLine'
 import { FoundAtMyTrees } from './FoundAtMyTrees'
 import { HaulInstead } from './HaulInstead'
 import { LastWorkNote } from './LastWorkNote'
@@ -28,6 +29,7 @@ export function NoneLeft({ day, refusedTrees, onOther }: NoneLeftProps) {
         </Button>
       }
     >
+      <ConditionsLine />
       <LastWorkNote day={day} />
       <FoundAtMyTrees />
       <h1>{nextTree.noneLeft}</h1>

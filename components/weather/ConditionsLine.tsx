@@ -22,19 +22,23 @@ export function ConditionsLine({ species }: { species?: string }) {
   if (facts === null || now === null) return null
 
   const { stops, offs, ladders, lifted, workedSince, temperatureC, startsAt } = facts
-  const isMineOff = species !== undefined && offs.some(({ what }) => what === species)
+  const isStopped = stops.length > 0
+  const isMineOff = !isStopped && offs.some(({ what }) => what === species)
   const names = offs.map(({ what, why }) => text.offBecause(nameOf(what), reasonOf(why)))
   const offList = [...names, ...(ladders ? [text.offBecause(text.ladders, reasonOf(ladders))] : [])]
-  const sentences = [
-    ...stops.map((stop) => sentenceOf(stop)),
-    ...(isMineOff && stops.length === 0 ? [text.mine] : []),
+  // While nobody works, the rest would only be noise.
+  const ofTrees = [
+    ...(isMineOff ? [text.mine] : []),
     ...(offList.length > 0 ? [text.off(format.list(offList))] : []),
     ...(lifted.length > 0 ? [text.excepted(format.list(lifted.map(nameOf)))] : []),
-    ...heatLines(),
     ...(facts.isUnknown ? [text.unknown] : []),
   ]
+  const sentences = [
+    ...(isStopped ? stops.map((stop) => sentenceOf(stop)) : ofTrees),
+    ...heatLines(),
+  ]
   if (sentences.length === 0) return null
-  const isGrave = stops.length > 0 || isMineOff
+  const isGrave = isStopped || isMineOff
   return (
     <Note tone={isGrave ? 'stop' : 'plain'} icon={isGrave ? 'warn' : 'info'} role="status">
       {sentences.join(' ')}

@@ -58,7 +58,7 @@ export function LatestReading({ day }: { day: Today }) {
         : [{ icon: 'wind' as const, text: `${text.gust} ${format.speed(gustKmh)}.` }]),
       ...(canopy === null
         ? []
-        : [{ icon: 'water' as const, text: `${text.wood}: ${text[canopy].toLowerCase()}.` }]),
+        : [{ icon: 'drop' as const, text: `${text.wood}: ${text[canopy].toLowerCase()}.` }]),
     ]
   }
 
