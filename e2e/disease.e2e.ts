@@ -66,7 +66,8 @@ test('a crown is more open after pruning, and the photos stay on the phone', asy
   await expect(before.getByRole('img', { name: /taken for sky at A 1·5/ })).toBeVisible()
   expect(Math.abs((await percentIn(before)) - dense.sharePercent)).toBeLessThanOrEqual(2)
 
-  // What was measured is still there when the camera has ended the page.
+  // What was measured is still there when the camera has ended the page, and the app comes from the phone.
+  await ann.evaluate(() => navigator.serviceWorker.ready)
   await ann.reload()
   const after = ann.getByRole('region', { name: 'After pruning' })
   await after.locator('input[type=file]').setInputFiles(thinned.file)

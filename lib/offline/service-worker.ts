@@ -20,9 +20,17 @@ self.addEventListener('fetch', (event) => {
   const { origin, pathname } = new URL(request.url)
   if (request.method !== 'GET' || origin !== self.location.origin) return
   if (request.mode === 'navigate' && isPage(pathname)) event.respondWith(app.page(request))
-  else if (isFile(pathname)) event.respondWith(app.file(request))
+  else if (isFile(pathname))
+    event.respondWith(
+      request.destination === 'worker' ? app.file(request).then(asAsked) : app.file(request)
+    )
 })
 
 self.addEventListener('message', (event) => {
   if (Array.isArray(event.data?.files)) event.waitUntil(app.keep(event.data.files))
 })
+
+/** A worker reads what to load from its own address, after the #; a kept answer would bring its own without it. */
+function asAsked(file: Response): Response {
+  return new Response(file.body, file)
+}

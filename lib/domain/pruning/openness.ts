@@ -46,8 +46,8 @@ const darkest = 70
 /** Sky and wood of a usable photo are farther apart, of 255. */
 const leastContrast = 40
 const dimmestSky = 90
-/** Half a circle so much more open than the other looks at the horizon. */
-const mostLopsided = 0.6
+/** Half a circle so much more open than the other looks at the horizon; a crown with one bare side is less so. */
+const mostLopsided = 0.75
 /** What the method keeps on pictures of known openness. */
 const leastDoubt = 0.02
 

@@ -192,6 +192,16 @@ describe('what cannot be read is said, and why', () => {
     })
   })
 
+  test('a crown that is dense on one side only is measured', () => {
+    const picture = canopyPicture({ ...usual, gap: 0.9 })
+    const { side } = usual
+    for (let y = 0; y < side; y++)
+      for (let x = 0; x < side / 2; x++)
+        if (x % 6 !== 0) picture.data.set([...darkBark, 255], (y * side + x) * 4)
+
+    expect(opennessOf(picture).state).toBe('measured')
+  })
+
   test('a gap that shows a white sky is no sun', () => {
     const picture = canopyPicture({ ...usual, gap: 0.2 })
     const { side } = usual
