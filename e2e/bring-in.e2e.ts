@@ -1,4 +1,5 @@
-import { expect, routes, test } from './support/test'
+import { withAnotherHost } from './support/another-host'
+import { expect, type Page, routes, test } from './support/test'
 
 const heads =
   'Bloque;Hilera;Árbol;Especie;Variedad;Año de plantación;Diámetro (cm);Altura (m);Línea eléctrica'
@@ -39,3 +40,42 @@ test('a spreadsheet in Spanish, with decimal commas, becomes a dealt row', async
 
   expect(Date.now() - began).toBeLessThan(180_000)
 })
+
+test('an orchard taken out comes into another Rowcall just as it was', async ({
+  orchard,
+  asPerson,
+  asNewcomer,
+}) => {
+  await orchard.must('Ann', 'claim_tree', { tree: 1 })
+  const mo = await asPerson('Mo', { device: 'desktop' })
+  const before = snapshotIn(mo)
+  await mo.goto(routes.takeOut())
+  const downloading = mo.waitForEvent('download')
+  await mo.getByRole('button', { name: 'Take the archive out' }).click()
+  const archive = await (await downloading).path()
+
+  await withAnotherHost(async ({ address, code }) => {
+    const there = await asNewcomer({ device: 'desktop' })
+    await there.goto(`${address}${routes.setUp(code)}`)
+    await there.getByRole('button', { name: 'I have an archive of an orchard' }).click()
+    const choosing = there.waitForEvent('filechooser')
+    await there.getByRole('button', { name: 'Choose the archive' }).click()
+    await (await choosing).setFiles(archive)
+    await expect(there.getByRole('combobox', { name: 'Who are you?' })).toContainText('Mo')
+    const after = snapshotIn(there)
+    await there.getByRole('button', { name: 'Bring it in' }).click()
+    await expect(there).toHaveURL(`${address}${routes.board()}`)
+
+    const { epoch, channelEpoch, ...same } = await after
+    const { epoch: itsEpoch, channelEpoch: _, ...was } = await before
+    expect(same).toEqual(was)
+    expect(epoch).not.toBe(itsEpoch)
+    expect(channelEpoch).toBeGreaterThan(0)
+  })
+})
+
+/** What the referee tells this page when it opens. */
+async function snapshotIn(page: Page): Promise<Record<string, unknown>> {
+  const answer = await page.waitForResponse(/\/rpc\/snapshot$/)
+  return answer.json()
+}

@@ -2,9 +2,8 @@
 
 import './bring-in.css'
 
-import { useSelect } from '@/lib/hooks'
-import { LeadScreen } from '../crew/LeadScreen'
 import { useLeadWords } from '../crew/use-lead-words'
+import { Room } from '../rooms/Room'
 import { Note } from '../ui/Note'
 import { Panel } from '../ui/Panel'
 import { BringInForm } from './BringInForm'
@@ -16,14 +15,12 @@ import { useProblemSentence } from './use-problem-sentence'
 /** From a file to trees in the orchard: chosen, understood, looked at, brought in. */
 export function BringInScreen() {
   const { bringIn: text } = useLeadWords()
-  const isManager = useSelect((view) => view.state?.me.role === 'manager')
   return (
-    <LeadScreen here="shift">
+    <Room title={text.title}>
       <div className="bring-in">
-        <h1>{text.title}</h1>
-        {isManager ? <ForManager /> : <p>{text.onlyManager}</p>}
+        <ForManager />
       </div>
-    </LeadScreen>
+    </Room>
   )
 }
 

@@ -43,7 +43,7 @@ function BlockFields({ block: known, said }: { block: NewBlock; said: SaidDraft 
   return (
     <>
       <h3>
-        {block.name}, {common.trees(trees)}
+        {label}, {common.trees(trees)}
       </h3>
       <TextField
         label={text.code}

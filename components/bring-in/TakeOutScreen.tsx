@@ -3,8 +3,8 @@
 import './bring-in.css'
 
 import { useSelect } from '@/lib/hooks'
-import { LeadScreen } from '../crew/LeadScreen'
 import { useLeadWords } from '../crew/use-lead-words'
+import { Room } from '../rooms/Room'
 import { Button } from '../ui/Button'
 import { Note } from '../ui/Note'
 import { Panel } from '../ui/Panel'
@@ -13,14 +13,12 @@ import { useTakeOut } from './use-take-out'
 /** An orchard's data as files: its trees, its records, and the whole of it. */
 export function TakeOutScreen() {
   const { takeOut: text } = useLeadWords()
-  const isManager = useSelect((view) => view.state?.me.role === 'manager')
   return (
-    <LeadScreen here="shift">
+    <Room title={text.title} lead={text.lead}>
       <div className="bring-in">
-        <h1>{text.title}</h1>
-        {isManager ? <ForManager /> : <p>{text.onlyManager}</p>}
+        <ForManager />
       </div>
-    </LeadScreen>
+    </Room>
   )
 }
 
@@ -31,7 +29,6 @@ function ForManager() {
   const { state, takeTrees, takeHistory, takeHours, takeArchive } = useTakeOut()
   return (
     <>
-      <p>{text.lead}</p>
       {!isReached && <Note icon="nobars">{text.needsSignal}</Note>}
       {state.step !== 'idle' && <Told state={state} />}
       <Panel title={text.treesTitle}>

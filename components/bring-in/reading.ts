@@ -88,6 +88,7 @@ function strangeIn({ records }: Table, matching: readonly Match[], { species }: 
   return [...strange.values()].filter((word) => [...word].length <= 60 || species[calledKey(word)])
 }
 
+/** Also those that somebody gave the letters of a block that is here: they must be able to give them others. */
 function newBlocksOf(
   plan: InventoryPlan,
   existing: readonly Block[],
@@ -96,26 +97,27 @@ function newBlocksOf(
 ): NewBlock[] {
   const byLabel = new Map<string, { code: string; trees: number; hasPositions: boolean }>()
   for (const { label, block, position, existing: tree } of plan.rows) {
-    if (tree) continue
+    if (tree && said.codes[label] === undefined) continue
     const known = byLabel.get(label) ?? { code: block, trees: 0, hasPositions: false }
     const hasPositions = known.hasPositions || position !== null
     byLabel.set(label, { ...known, trees: known.trees + 1, hasPositions })
   }
-  const labels = [...byLabel].filter(([, { code }]) => plan.blocks.some((one) => one.code === code))
+  const isHere = (code: string) => existing.some((one) => one.code === code)
+  const labels = [...byLabel].filter(
+    ([label, { code }]) => !isHere(code) || said.codes[label] !== undefined
+  )
   return labels.flatMap(([label, { code, ...counted }]) => {
-    const block = plan.blocks.find((one) => one.code === code)
+    const block = [...plan.blocks, ...existing].find((one) => one.code === code)
     if (!block) return []
     const typed = said.places[label] ?? noPlace
-    const isTaken =
-      existing.some((one) => one.code === code) ||
-      labels.some(([other, { code: theirs }]) => other !== label && theirs === code)
+    const isShared = labels.some(([other, { code: theirs }]) => other !== label && theirs === code)
     return [
       {
         label,
         block,
         ...counted,
         typed,
-        isCodeWrong: isTaken || [...code].length > longestCode,
+        isCodeWrong: isHere(code) || isShared || [...code].length > longestCode,
         isPlaceWrong: !counted.hasPositions && settingsOf(typed, units) === null,
       },
     ]

@@ -65,6 +65,18 @@ export function RoomsScreen() {
         <Panel title={text.groundGroup}>
           <List label={text.groundGroup}>
             <Way
+              icon="plus"
+              href={routes.bringIn()}
+              title={words.bringIn.title}
+              note={words.bringIn.note}
+            />
+            <Way
+              icon="kept"
+              href={routes.takeOut()}
+              title={words.takeOut.title}
+              note={words.takeOut.note}
+            />
+            <Way
               icon="edit"
               href={routes.settings()}
               title={words.settings.title}

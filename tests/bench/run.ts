@@ -6,6 +6,7 @@ import { join } from 'node:path'
 
 import { backendAt } from '../../supabase/seed/public-client'
 import { benchHost } from './bench-host'
+import { benchBringIn } from './bring-in'
 import { benchClaims, benchWhatHttpAdds } from './claims'
 import { benchCommitToPhone, benchJoining, benchSheet } from './crowd'
 import { benchDay } from './day'
@@ -41,6 +42,7 @@ try {
     await host.stop()
   }
   print('What HTTP adds', await benchWhatHttpAdds(join(folder, 'second')))
+  print('Bringing in and out', await benchBringIn(join(folder, 'in-and-out')))
   print('Limbs', benchLimbs())
   print('Map', mapFigures(await benchMap()))
   print('Disease', await benchJoins())

@@ -7,7 +7,7 @@ const rows = (count: number) => plural(count, '1 row', `${count} rows`)
 
 export const bringIn = {
   title: 'Bring in trees',
-  onlyManager: 'A manager brings trees in.',
+  note: 'From a table or a GeoJSON file',
   lead: 'From a table or a GeoJSON file. Nothing comes in before you have seen it.',
   choose: 'Choose a file',
   chooseHint: 'CSV from any spreadsheet (comma, semicolon or tab), or GeoJSON. Or drop it here.',

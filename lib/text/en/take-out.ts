@@ -4,7 +4,7 @@ import { plural } from './plural'
 
 export const takeOut = {
   title: 'Take out',
-  onlyManager: 'A manager takes the data out.',
+  note: 'Trees, records, or the whole orchard',
   lead: 'It is yours. Nothing changes here by taking it out.',
   needsSignal: 'No signal. The trees are on this device; all else needs signal.',
 

@@ -6,7 +6,7 @@ const rows = (count: number) => plural(count, '1 fila', `${count} filas`)
 
 export const bringIn: typeof en = {
   title: 'Traer árboles',
-  onlyManager: 'Los árboles los trae un responsable.',
+  note: 'De una tabla o de un archivo GeoJSON',
   lead: 'De una tabla o de un archivo GeoJSON. No entra nada que no hayas visto antes.',
   choose: 'Elegir un archivo',
   chooseHint:

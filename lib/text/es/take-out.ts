@@ -3,7 +3,7 @@ import { plural } from './plural'
 
 export const takeOut: typeof en = {
   title: 'Sacar datos',
-  onlyManager: 'Los datos los saca un responsable.',
+  note: 'Árboles, registros o el huerto entero',
   lead: 'Son tuyos. Aquí no cambia nada por sacarlos.',
   needsSignal: 'Sin señal. Los árboles están en este dispositivo; lo demás necesita señal.',
 
