@@ -88,9 +88,12 @@ begin
     return private.refuse(v_c, private.code('briefing_changed', jsonb_build_object('version', v_version)));
   end if;
 
-  insert into public.briefing_signatures (orchard_id, shift_id, version, person_id, language, how, signed_by, signed_at)
+  insert into public.briefing_signatures as known (orchard_id, shift_id, version, person_id, language, how, signed_by, signed_at)
   values (p_orchard, v_shift.id, v_version, p_person, p_language, p_how, v_c.by_person_id, v_c.at)
-  on conflict do nothing;
+  -- A lead signed for them before: one's own hand says more.
+  on conflict (shift_id, version, person_id) do update
+    set language = excluded.language, how = excluded.how, signed_by = excluded.signed_by, signed_at = excluded.signed_at
+    where excluded.signed_by = excluded.person_id and known.signed_by <> known.person_id;
   return private.accept(v_c, 'briefing_signed', jsonb_build_object(
     'version', v_version, 'own', case when v_c.by_person_id = p_person then true end));
 end $$;

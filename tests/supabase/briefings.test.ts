@@ -102,6 +102,10 @@ describe.each(engines)('briefings on $name', ({ open }) => {
     })
     expect(briefed[ann.id]).toEqual({ givenVersion: 3, signedVersion: 3 })
     expect(briefed[bo.id]).toEqual({ givenVersion: 1, signedVersion: 3 })
+
+    // A lead signed for them; then they sign by their own hand, which says more.
+    await bo.must('sign_briefing', signed(3))
+    expect((await snapshotOf(ann)).briefed[bo.id]).toEqual({ givenVersion: 3, signedVersion: 3 })
   })
 
   test('every version that was ever said can be read again', async () => {
