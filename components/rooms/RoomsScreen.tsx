@@ -89,18 +89,6 @@ export function RoomsScreen() {
               note={text.houseRulesNote}
             />
             <Way
-              icon="down"
-              href={routes.bringIn()}
-              title={words.bringIn.title}
-              note={text.bringInNote}
-            />
-            <Way
-              icon="up"
-              href={routes.takeOut()}
-              title={words.takeOut.title}
-              note={text.takeOutNote}
-            />
-            <Way
               icon="print"
               href={routes.labels()}
               title={words.labels.title}

@@ -23,8 +23,6 @@ export const rooms = {
     plural(open, '1 is open', `${open} are open`).replace(/^0 are open$/, 'None is open'),
   shiftsNote: (planned: number) => plural(planned, '1 is planned', `${planned} are planned`),
   settingsNote: 'Name, language, units, emergency card',
-  bringInNote: 'Trees from a table or a map file',
-  takeOutNote: 'Tables, map files, or everything as an archive',
   labelsNote: 'Each tree’s tag, with a code to scan',
   houseRulesNote: 'Limits, each with its source',
   auditTitle: 'What happened, and who did it',

@@ -34,8 +34,6 @@ export const rooms: typeof enRooms = {
     ),
   shiftsNote: (planned) => plural(planned, '1 está planeado', `${planned} están planeados`),
   settingsNote: 'Nombre, idioma, unidades, tarjeta de emergencia',
-  bringInNote: 'Árboles de una tabla o de un archivo de mapa',
-  takeOutNote: 'Tablas, archivos de mapa o todo en un archivo',
   labelsNote: 'La placa de cada árbol, con un código para escanear',
   houseRulesNote: 'Límites, cada uno con su fuente',
   auditTitle: 'Qué pasó y quién lo hizo',
