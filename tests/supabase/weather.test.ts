@@ -276,6 +276,29 @@ describe.each(engines)('weather on $name', ({ open }) => {
     })
   })
 
+  test('hours to come are brought in whole, replace the ones before, and refuse nothing', async () => {
+    const { orchard, lead, ann } = await readyCrew(db)
+    const storm = ['2027-02-01T08:00:00.000Z', 9.5, null, 80, 120, 12]
+    await lead.must('bring_in_forecast', { hours: [storm] })
+    const { command: id } = await lead.must('bring_in_forecast', { hours: [storm, storm] })
+
+    expect(await ann.read('read_forecast')).toMatchObject({ id, hours: [storm, storm] })
+    expect(await ann.read('snapshot', { person: ann.id })).toMatchObject({ forecast: id })
+    expect(codesOf(await ann.send('claim_tree', { tree: 5 }))).toEqual([])
+    for (const hours of [
+      [],
+      [[storm[0]]],
+      [['soon', ...storm.slice(1)]],
+      [[...storm.slice(0, 5), 'a']],
+    ]) {
+      expect((await lead.send('bring_in_forecast', { hours })).status).toBe(400)
+    }
+    expect((await ann.send('bring_in_forecast', { hours: [storm] })).status).toBe(403)
+    expect(
+      await db.asOwner('select id from forecasts where orchard_id = $1', [orchard.id])
+    ).toEqual([{ id }])
+  })
+
   describe('exceptions', () => {
     test('of a lead are kept with their reason, lift what was in force, and the manager reads them', async () => {
       const { orchard, lead, ann } = await readyCrew(db)
