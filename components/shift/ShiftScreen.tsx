@@ -8,6 +8,7 @@ import { dayIn } from '@/lib/util/day-in'
 import { LeadScreen } from '../crew/LeadScreen'
 import { useLeadWords } from '../crew/use-lead-words'
 import { ButtonLink } from '../ui/ButtonLink'
+import { ShiftWeather } from '../weather/ShiftWeather'
 import { DayRecord } from './DayRecord'
 import { DuringShift } from './DuringShift'
 import { OnPaper } from './OnPaper'
@@ -37,6 +38,7 @@ export function ShiftScreen() {
         {!open && now && (
           <>
             <WayToOpen today={dayIn(zone, now)} />
+            <ShiftWeather />
             <DayRecord shiftId={null} />
             <OnPaper />
           </>
