@@ -102,7 +102,7 @@ export function aState(change: Partial<State> = {}): State {
     notFound: {},
     failedEquipment: {},
     weather: noWeather,
-  forecast: null,
+    forecast: null,
     exceptions: {},
     toLeave: {},
     ...change,
