@@ -19,7 +19,7 @@ import { CutBackTo } from './CutBackTo'
 import { CutSources } from './CutSources'
 import { CutDrawing } from './drawings/CutDrawing'
 import { HelperScreen } from './HelperScreen'
-import { HowToCut } from './HowToCut'
+import { HowToCut, WhichTool } from './HowToCut'
 import { centimetresOf, thicknessScale } from './wood-steps'
 import './cuts.css'
 
@@ -73,9 +73,10 @@ function OneCut({ facts }: { facts: TreeFacts }) {
         value={wood}
         onChange={setWood}
       />
-      <DiseaseReminder tree={facts.tree} />
+      <WhichTool tool={tool} limbCm={limits.limbCm} />
       <CutDrawing tool={tool} diameterCm={diameterCm} thickness={thickness} />
-      <HowToCut tool={tool} diameterCm={diameterCm} isDead={isDead} limbCm={limits.limbCm} />
+      <HowToCut tool={tool} diameterCm={diameterCm} isDead={isDead} />
+      <DiseaseReminder tree={facts.tree} />
       {tool.state === 'ours' && (
         <CutBackTo
           removedCm={diameterCm}

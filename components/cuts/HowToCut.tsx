@@ -6,25 +6,34 @@ import { useWords } from '../layout/Words'
 import { Icon } from '../ui/Icon'
 import { Note } from '../ui/Note'
 
-type HowToCutProps = { tool: ToolFor; diameterCm: number; isDead: boolean; limbCm: number }
-
-/** The tool and the way to cut, or whose it is. */
-export function HowToCut({ tool, diameterCm, isDead, limbCm }: HowToCutProps) {
+/** The tool, or whose it is. */
+export function WhichTool({ tool, limbCm }: { tool: ToolFor; limbCm: number }) {
   const { cuts, things } = useWords()
-  const { cut: text } = cuts
   const format = useFormat()
-  if (tool.state === 'refer')
+  if (tool.state === 'refer') {
+    const lead = cuts.cut.refer(format.diameter(limbCm))
     return (
-      <Note tone="arb" mark="arborist" role="status" lead={text.refer(format.diameter(limbCm))}>
-        {text.referSays}
+      <Note tone="arb" mark="arborist" role="status" lead={lead}>
+        {cuts.cut.referSays}
       </Note>
     )
+  }
+  return (
+    <p className="row which-tool" role="status">
+      <Icon name={tool.tool} size={32} />
+      <b>{things.tool[tool.tool]}</b>
+    </p>
+  )
+}
+
+type HowToCutProps = { tool: ToolFor; diameterCm: number; isDead: boolean }
+
+/** The way to cut; where the limb is not ours there is none. */
+export function HowToCut({ tool, diameterCm, isDead }: HowToCutProps) {
+  const { cut: text } = useWords().cuts
+  if (tool.state === 'refer') return null
   return (
     <div className="stack">
-      <p className="row which-tool" role="status">
-        <Icon name={tool.tool} size={32} />
-        <b>{things.tool[tool.tool]}</b>
-      </p>
       {isDead && <p>{text.deadWood}</p>}
       {tool.inThree ? <ThreeCuts diameterCm={diameterCm} /> : <p>{text.how[tool.tool]}</p>}
     </div>
