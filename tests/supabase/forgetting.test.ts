@@ -1,12 +1,13 @@
 /** Somebody is forgotten: the name and what was typed go, everywhere and for good; what they did stays. */
 
 import { randomUUID } from 'node:crypto'
-import { cpSync, mkdtempSync, rmSync } from 'node:fs'
+import { cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 
 import { backUp } from '../../supabase/local/keep/backup'
+import { carryForgotten } from '../../supabase/local/keep/forgotten'
 import { openData, restoreData } from '../../supabase/local/keep/open-data'
 import { engines, type TestDatabase } from '../support/engines'
 import {
@@ -201,7 +202,7 @@ describe('forgetting and an older backup', () => {
   const folder = mkdtempSync(join(tmpdir(), 'rowcall-test-'))
   afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
-  test('whoever was forgotten since is forgotten again, also on another machine with the same folder of backups', async () => {
+  test('whoever was forgotten since is forgotten again, also on another machine to which the backup was carried', async () => {
     const where = { dataFolder: join(folder, 'here'), databaseUrl: null }
     const [orchard, kept, gone] = [randomUUID(), randomUUID(), randomUUID()]
     const people = `select id::text, name, forgotten_at is not null as forgotten from people order by name nulls last`
@@ -227,8 +228,9 @@ describe('forgetting and an older backup', () => {
     await restored.close()
 
     const there = join(folder, 'there')
-    cpSync(join(folder, 'here', 'backups'), join(folder, 'carried'), { recursive: true })
+    mkdirSync(join(folder, 'carried'))
     cpSync(file, join(folder, 'carried', 'before.jsonl.gz'))
+    carryForgotten(join(folder, 'carried', 'before.jsonl.gz'), where.dataFolder)
     await restoreData({
       dataFolder: there,
       databaseUrl: null,

@@ -3,13 +3,17 @@ import { copyFileSync, existsSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { backUpByHand } from './backup'
 import { askForBackup } from './control'
+import { carryForgotten } from './forgotten'
 import { openData, restoreData, type Where } from './open-data'
 
 export async function backupCommand(where: Where, file?: string): Promise<void> {
   const made =
     (where.databaseUrl ? null : await askForBackup(where.dataFolder)) ?? (await make(where))
   const wanted = file === undefined ? made : resolve(file)
-  if (wanted !== made) copyFileSync(made, wanted)
+  if (wanted !== made) {
+    copyFileSync(made, wanted)
+    carryForgotten(wanted, where.dataFolder)
+  }
   say(
     `The backup is in ${wanted}\nIt holds people's names and contacts: keep it where only you can read it.`
   )

@@ -11,12 +11,12 @@ const fileName = 'forgotten'
 
 /** Adds whom this database has forgotten to the list beside the backups. */
 export async function noteForgotten(engine: Engine, dataFolder: string): Promise<void> {
-  const folder = backupsFolder(dataFolder)
-  const known = listIn(folder)
-  const all = [...new Set([...known, ...(await forgottenIn(engine))])]
-  if (all.length > known.length) {
-    writeFileSync(join(folder, fileName), `${all.sort().join('\n')}\n`, { mode: 0o600 })
-  }
+  add(backupsFolder(dataFolder), await forgottenIn(engine))
+}
+
+/** A backup that goes elsewhere takes the list along. */
+export function carryForgotten(backupFile: string, dataFolder: string): void {
+  add(dirname(backupFile), listIn(backupsFolder(dataFolder)))
 }
 
 /** In this clone's own list, and in the one that came with the backup. */
@@ -44,6 +44,13 @@ async function has(engine: Engine, signature: string): Promise<boolean> {
     [signature]
   )
   return row?.has === true
+}
+
+function add(folder: string, people: readonly string[]): void {
+  const known = listIn(folder)
+  const all = [...new Set([...known, ...people])]
+  if (all.length === known.length) return
+  writeFileSync(join(folder, fileName), `${all.sort().join('\n')}\n`, { mode: 0o600 })
 }
 
 function listIn(folder: string): string[] {
