@@ -1,11 +1,10 @@
 /** Facts of the trade: each with where it was read and how far it may be trusted. */
 
-export const trusts = ['read', 'second_hand', 'from_memory', 'practice', 'not_confirmed'] as const
 /**
  * Read in the named source; read in a reprint or a general page; from memory; what the trade does,
  * without a paper to point to; or sources that do not agree.
  */
-export type Trust = (typeof trusts)[number]
+export type Trust = 'read' | 'second_hand' | 'from_memory' | 'practice' | 'not_confirmed'
 
 export const tradeSources = [
   'ansi_a300',
