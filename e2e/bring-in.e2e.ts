@@ -35,8 +35,9 @@ test('a spreadsheet in Spanish, with decimal commas, becomes a dealt row', async
   await mo.getByRole('button', { name: 'Elegir lo que falta de la fila 1' }).click()
   const bar = mo.getByRole('region', { name: 'Elegir para asignar' })
   await bar.locator('label').filter({ hasText: 'Ann' }).first().click()
-  await bar.getByRole('button', { name: 'Asignar 10 a Ann' }).click()
-  await expect(mo.getByText('10 árboles están asignados a Ann.')).toBeVisible()
+  // The power line that the file knew of keeps three trees of the next row closed.
+  await bar.getByRole('button', { name: 'Asignar 7 a Ann' }).click()
+  await expect(mo.getByText('7 árboles están asignados a Ann.')).toBeVisible()
 
   expect(Date.now() - began).toBeLessThan(180_000)
 })
@@ -71,6 +72,8 @@ test('an orchard taken out comes into another Rowcall just as it was', async ({
     expect(same).toEqual(was)
     expect(epoch).not.toBe(itsEpoch)
     expect(channelEpoch).toBeGreaterThan(0)
+    // Before its host ends, and it would complain.
+    await there.close()
   })
 })
 

@@ -88,33 +88,33 @@ export function ArchiveSetUp({ code, onBack }: { code: string; onBack: () => voi
         </>
       }
     >
-      <div>
+      <div className="stack">
         <h1>{text.inTitle}</h1>
         <p className="muted">{text.inLead}</p>
+        <FileButton
+          label={text.inChoose}
+          isCalled={chosen === null}
+          accept=".gz,application/gzip"
+          onFile={(file) => void read(file)}
+        />
+        {chosen && (
+          <>
+            <p>{text.inOf(chosen.header.name, format.fullDate(new Date(chosen.header.at)))}</p>
+            {chosen.managers.length === 0 ? (
+              <Why tone="wrong">{text.inNobody}</Why>
+            ) : (
+              <SelectField
+                label={text.inWho}
+                hint={text.inWhoHint}
+                options={chosen.managers.map(({ id, name }) => ({ value: id, label: name }))}
+                value={person}
+                onChange={setPerson}
+              />
+            )}
+          </>
+        )}
+        <Button onPress={onBack}>{text.makeInstead}</Button>
       </div>
-      <FileButton
-        label={text.inChoose}
-        isCalled={chosen === null}
-        accept=".gz,application/gzip"
-        onFile={(file) => void read(file)}
-      />
-      {chosen && (
-        <>
-          <p>{text.inOf(chosen.header.name, format.fullDate(new Date(chosen.header.at)))}</p>
-          {chosen.managers.length === 0 ? (
-            <Why tone="wrong">{text.inNobody}</Why>
-          ) : (
-            <SelectField
-              label={text.inWho}
-              hint={text.inWhoHint}
-              options={chosen.managers.map(({ id, name }) => ({ value: id, label: name }))}
-              value={person}
-              onChange={setPerson}
-            />
-          )}
-        </>
-      )}
-      <Button onPress={onBack}>{text.makeInstead}</Button>
     </JoinFrame>
   )
 }
