@@ -1,9 +1,11 @@
 'use client'
 
-import { useId, useState } from 'react'
+import { useState } from 'react'
 
+import { textOfFile } from '@/lib/domain/orchard/file-text'
 import { type HourlyProblem, readHourly } from '@/lib/domain/safety/hourly-csv'
 import { useSelect, useSend } from '@/lib/hooks'
+import { FileButton } from '../bring-in/FileButton'
 import { AskedNote } from '../crew/AskedNote'
 import { useAsk } from '../crew/use-ask'
 import { useLeadWords } from '../crew/use-lead-words'
@@ -15,11 +17,11 @@ import { TextArea } from '../ui/TextArea'
 
 const mostShown = 3
 const mostHours = 400
+const mostBytes = 200_000
 
 /** Hours from anywhere, pasted or out of a file; what is wrong is said by its line. */
 export function PasteForecast() {
   const { weather: text } = useLeadWords()
-  const fileId = useId()
   const send = useSend()
   const { asked, ask, isAsking } = useAsk()
   const zone = useSelect((view) => view.state?.orchard.timeZone ?? 'UTC')
@@ -45,17 +47,14 @@ export function PasteForecast() {
         maxLength={60_000}
       />
       <div className="row wrap">
-        <label className="btn" htmlFor={fileId}>
-          {text.openFile}
-        </label>
-        <input
-          id={fileId}
-          className="sr"
-          type="file"
+        <FileButton
+          label={text.openFile}
+          isCalled={false}
           accept=".csv,.tsv,.txt,text/csv,text/plain"
-          onChange={async (event) => {
-            const file = event.target.files?.[0]
-            if (file && file.size < 200_000) setPasted(await file.text())
+          onFile={async (file) => {
+            if (!file || file.size > mostBytes) return
+            const found = textOfFile(new Uint8Array(await file.arrayBuffer()))
+            setPasted(found.text ?? '')
           }}
         />
         {hours.length > 0 && (

@@ -56,18 +56,22 @@ export type Day = Asked & {
   sun: Light | null
 }
 
+/**
+ * Names alone, which are the same in every language: what each source says, and which limit is the orchard's own,
+ * stands with the house rules.
+ */
 const sources: Record<ReasonCode, Source> = {
-  thunder: published('NWS, lightning safety outdoors'),
+  thunder: published('NWS'),
   too_windy: houseRule,
-  too_hot: published('NWS, heat index; the limit is a house rule'),
+  too_hot: published('NWS'),
   dark: commonPractice,
-  season: published('UC IPM, Apricot and Cherry'),
-  wet_wood: published('OSU Extension; Sentelhas and others, 90 % relative humidity'),
+  season: published('UC IPM'),
+  wet_wood: published('OSU Extension; Sentelhas'),
   rain: published('UC Master Gardeners, Napa'),
   put_off: commonPractice,
-  rain_free: published('UC IPM; Ramos, Moller and English 1975'),
+  rain_free: published('UC IPM; Ramos, Moller, English 1975'),
   hot_for_trees: published('UC Cooperative Extension, Sonoma'),
-  ladders_wind: published('OSHA QuickCard, tripod orchard ladders; the limit is a house rule'),
+  ladders_wind: published('OSHA QuickCard'),
   ladders_light: commonPractice,
   weather_unknown: houseRule,
 }
