@@ -65,6 +65,7 @@ export const routes = {
   paper: () => '/paper',
   fromPaper: () => '/from-paper',
   labels: () => '/labels',
+  aerial: () => '/aerial',
   poster: (shift: string) => `/poster/${shift}`,
 
   // managers

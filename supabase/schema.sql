@@ -47,6 +47,22 @@ create type private.wish as (
   buddy_id uuid
 );
 
+create table aerial_pictures (
+  orchard_id uuid not null,
+  jpeg bytea not null,
+  points jsonb not null,
+  opacity integer not null,
+  placed_by uuid not null,
+  placed_at timestamp with time zone not null,
+  constraint aerial_pictures_are_jpeg CHECK ((SUBSTRING(jpeg FROM 1 FOR 3) = '\xffd8ff'::bytea)),
+  constraint aerial_pictures_opacity_is_a_share CHECK (((opacity >= 10) AND (opacity <= 100))),
+  constraint aerial_pictures_small CHECK ((octet_length(jpeg) <= 600000)),
+  constraint aerial_pictures_tell_nothing_else CHECK (((POSITION(('\x457869660000'::bytea) IN (jpeg)) = 0) AND (POSITION(('\x687474703a2f2f6e732e61646f62652e636f6d2f786170'::bytea) IN (jpeg)) = 0) AND (POSITION(('\x50686f746f73686f7020332e30'::bytea) IN (jpeg)) = 0))),
+  constraint aerial_pictures_pkey PRIMARY KEY (orchard_id)
+);
+alter table aerial_pictures enable row level security;
+comment on column aerial_pictures.points is 'Three of [x, y, latE7, lonE7]: x and y in ten-thousandths of the picture''s width and height, from its upper left.';
+
 create table archive_parts (
   archive uuid not null,
   part integer not null,
@@ -556,6 +572,7 @@ create table orchards (
   house_rules jsonb not null default '{}'::jsonb,
   emergency jsonb not null default '{}'::jsonb,
   emergency_version integer not null default 0,
+  aerial_version integer not null default 0,
   min_client integer not null default 0,
   created_at timestamp with time zone not null,
   constraint orchards_language_known CHECK ((language = ANY (ARRAY['en'::text, 'es'::text]))),
@@ -923,6 +940,8 @@ create table wrong_codes (
 alter table wrong_codes enable row level security;
 comment on table wrong_codes is 'By login and not by address: a whole crew shares one address. A row of a past hour counts for nothing.';
 
+alter table aerial_pictures add constraint aerial_pictures_orchard FOREIGN KEY (orchard_id) REFERENCES orchards(id) ON DELETE CASCADE;
+alter table aerial_pictures add constraint aerial_pictures_person FOREIGN KEY (orchard_id, placed_by) REFERENCES people(orchard_id, id);
 alter table attendances add constraint attendances_person FOREIGN KEY (orchard_id, person_id) REFERENCES people(orchard_id, id) ON DELETE CASCADE;
 alter table attendances add constraint attendances_shift FOREIGN KEY (orchard_id, shift_id) REFERENCES shifts(orchard_id, id) ON DELETE CASCADE;
 alter table big_cut_marks add constraint big_cut_marks_round FOREIGN KEY (orchard_id, round_id) REFERENCES rounds(orchard_id, id) ON DELETE CASCADE;
@@ -3453,6 +3472,44 @@ end $function$;
 comment on function people_who_left(uuid) is 'Removed and not forgotten: their names are still kept.';
 grant execute on function people_who_left(uuid) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.place_aerial(p_orchard uuid, p_command uuid, p_person uuid, p_points jsonb, p_opacity integer, p_jpeg text DEFAULT NULL::text)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_jpeg bytea;
+  v_version integer;
+begin
+  -- The picture itself is not kept with the answer, only what it hashes to.
+  v_c := private.begin_command('place_aerial', p_orchard, p_command, p_person, 'manager', jsonb_build_object(
+    'points', p_points, 'opacity', p_opacity, 'jpeg_sha256', encode(sha256(convert_to(coalesce(p_jpeg, ''), 'UTF8')), 'hex')));
+  if v_c.answer is not null then return v_c.answer; end if;
+  perform private.need(p_opacity between 10 and 100, 'p_opacity: 10 to 100.');
+  perform private.need(private.are_aerial_points(p_points), 'p_points: three of [x, y, latE7, lonE7] that are not on one line.');
+  if p_jpeg is null then
+    select jpeg into v_jpeg from public.aerial_pictures where orchard_id = p_orchard;
+    if v_jpeg is null then return private.refuse(v_c, private.code('no_picture')); end if;
+  else
+    -- 600,000 bytes are 800,000 characters of base64; line ends may come in between.
+    if length(p_jpeg) > 830000 then return private.refuse(v_c, private.code('photo_too_large')); end if;
+    v_jpeg := private.jpeg_or_fail(p_jpeg);
+    if octet_length(v_jpeg) > 600000 then return private.refuse(v_c, private.code('photo_too_large')); end if;
+    if not private.is_plain_jpeg(v_jpeg) then return private.refuse(v_c, private.code('photo_not_plain')); end if;
+  end if;
+
+  insert into public.aerial_pictures (orchard_id, jpeg, points, opacity, placed_by, placed_at)
+  values (p_orchard, v_jpeg, p_points, p_opacity, p_person, v_c.at)
+  on conflict (orchard_id) do update set jpeg = excluded.jpeg, points = excluded.points, opacity = excluded.opacity,
+    placed_by = excluded.placed_by, placed_at = excluded.placed_at;
+  update public.orchards set aerial_version = aerial_version + 1 where id = p_orchard returning aerial_version into v_version;
+  return private.accept(v_c, 'orchard_changed', jsonb_build_object('aerialVersion', v_version));
+end $function$;
+comment on function place_aerial(uuid,uuid,uuid,jsonb,integer,text) is 'p_jpeg null: the picture that is there, placed anew.';
+grant execute on function place_aerial(uuid,uuid,uuid,jsonb,integer,text) to authenticated;
+
 CREATE OR REPLACE FUNCTION private.accept(p_c private.command, p_kind text, p_body jsonb, p_lead_body jsonb DEFAULT NULL::jsonb, p_own boolean DEFAULT false, p_result jsonb DEFAULT '{}'::jsonb, p_about uuid DEFAULT NULL::uuid, p_own_people uuid[] DEFAULT '{}'::uuid[])
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -3612,6 +3669,35 @@ begin
   end;
 end $function$;
 comment on function private.archive_where(text,text[]) is 'Which rows are of the orchard $1. Null for a table of which nobody said it: then there is no archive.';
+
+CREATE OR REPLACE FUNCTION private.are_aerial_points(p_points jsonb)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_n bigint[];
+begin
+  if jsonb_typeof(p_points) <> 'array' or jsonb_array_length(p_points) <> 3 then return false; end if;
+  if exists (
+    select 1 from jsonb_array_elements(p_points) point
+    where case when jsonb_typeof(point) = 'array' then jsonb_array_length(point) else 0 end <> 4
+      or exists (
+        select 1 from jsonb_array_elements(case when jsonb_typeof(point) = 'array' then point else '[]' end) number
+        where jsonb_typeof(number) <> 'number' or number #>> '{}' !~ '^-?[0-9]{1,10}$')) then return false; end if;
+  select array_agg((number #>> '{}')::bigint order by p.at, n.at) into v_n
+  from jsonb_array_elements(p_points) with ordinality p(point, at), jsonb_array_elements(p.point) with ordinality n(number, at);
+  for v_i in 0..2 loop
+    if v_n[4 * v_i + 1] not between 0 and 10000 or v_n[4 * v_i + 2] not between 0 and 10000
+      or v_n[4 * v_i + 3] not between -900000000 and 900000000 or v_n[4 * v_i + 4] not between -1800000000 and 1800000000 then
+      return false;
+    end if;
+  end loop;
+  -- On one line they say nothing about what lies beside it: a twentieth of the picture must lie between them.
+  return abs((v_n[5] - v_n[1]) * (v_n[10] - v_n[2]) - (v_n[9] - v_n[1]) * (v_n[6] - v_n[2])) >= 5000000
+    and (v_n[7] - v_n[3]) * (v_n[12] - v_n[4]) <> (v_n[11] - v_n[3]) * (v_n[8] - v_n[4]);
+end $function$;
 
 CREATE OR REPLACE FUNCTION private.are_codes(p_codes text[], p_most integer)
  RETURNS boolean
@@ -6669,7 +6755,8 @@ begin
       'me', jsonb_build_object('personId', p_reader.person_id, 'role', p_reader.role),
       'orchard', jsonb_build_object(
         'name', o.name, 'timeZone', o.time_zone, 'language', o.language, 'units', o.units,
-        'houseRules', private.default_house_rules() || o.house_rules, 'emergencyVersion', o.emergency_version))
+        'houseRules', private.default_house_rules() || o.house_rules, 'emergencyVersion', o.emergency_version,
+        'aerialVersion', o.aerial_version))
     from public.orchards o
     join public.orchard_heads h on h.orchard_id = o.id
     where o.id = p_reader.orchard_id
@@ -8211,6 +8298,22 @@ end $function$;
 comment on function put_archive_part(text,uuid,integer,text,text[],text) is 'Sent again, a part replaces itself.';
 grant execute on function put_archive_part(text,uuid,integer,text,text[],text) to authenticated;
 
+CREATE OR REPLACE FUNCTION public.read_aerial(p_orchard uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ STABLE SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+begin
+  perform private.begin_read(p_orchard, null, 'lead');
+  return (
+    select jsonb_build_object('jpeg', translate(encode(jpeg, 'base64'), E'\n', ''), 'points', points, 'opacity', opacity)
+    from public.aerial_pictures where orchard_id = p_orchard
+  );
+end $function$;
+comment on function read_aerial(uuid) is 'Null where there is none.';
+grant execute on function read_aerial(uuid) to authenticated;
+
 CREATE OR REPLACE FUNCTION public.read_briefing(p_orchard uuid, p_shift uuid, p_version integer DEFAULT NULL::integer)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -8473,6 +8576,28 @@ begin
 end $function$;
 comment on function release_tree(uuid,uuid,uuid,integer,uuid,integer,text,timestamp with time zone,timestamp with time zone,integer) is 'p_share null: not begun, the tree is as it was before the claim.';
 grant execute on function release_tree(uuid,uuid,uuid,integer,uuid,integer,text,timestamp with time zone,timestamp with time zone,integer) to authenticated;
+
+CREATE OR REPLACE FUNCTION public.remove_aerial(p_orchard uuid, p_command uuid, p_person uuid)
+ RETURNS jsonb
+ LANGUAGE plpgsql
+ SECURITY DEFINER
+ SET search_path TO ''
+AS $function$
+declare
+  v_c private.command;
+  v_version integer;
+begin
+  v_c := private.begin_command('remove_aerial', p_orchard, p_command, p_person, 'manager', '{}');
+  if v_c.answer is not null then return v_c.answer; end if;
+  if not exists (select 1 from public.aerial_pictures where orchard_id = p_orchard) then
+    return private.refuse(v_c, private.code('no_picture'));
+  end if;
+
+  delete from public.aerial_pictures where orchard_id = p_orchard;
+  update public.orchards set aerial_version = aerial_version + 1 where id = p_orchard returning aerial_version into v_version;
+  return private.accept(v_c, 'orchard_changed', jsonb_build_object('aerialVersion', v_version));
+end $function$;
+grant execute on function remove_aerial(uuid,uuid,uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.remove_block(p_orchard uuid, p_command uuid, p_person uuid, p_block integer)
  RETURNS jsonb

@@ -3,6 +3,8 @@
 import { useMemo } from 'react'
 
 import { looksOf, useSelect } from '@/lib/hooks'
+import { AerialOnMapButton } from '../aerial/AerialOnMapButton'
+import { useAerialOnMap } from '../aerial/use-aerial-on-map'
 import { DiseaseOnMap } from '../disease/DiseaseOnMap'
 import { useDiseaseMode } from '../disease/use-disease-mode'
 import { OrchardMap } from '../map/OrchardMap'
@@ -43,6 +45,7 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
   const long = useLongAt()
   const disease = useDiseaseMode()
   const here = useLocation()
+  const picture = useAerialOnMap()
   const me = here.location.state === 'found' ? here.location.fix : null
   const selected = useMemo(
     () => (dealing.isPicking ? dealing.picked : new Set(open === null ? [] : [open])),
@@ -71,6 +74,7 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
       {!(dealing.isDrawing && show === 'map') && (
         <MapLook filter={filter} onFind={on.onFind}>
           <DiseaseOnMap mode={disease} />
+          <AerialOnMapButton picture={picture} />
           <WhereOnMap here={here} onTree={on.onFind} />
         </MapLook>
       )}
@@ -78,6 +82,7 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
         <OrchardMap
           {...{ trees, blocks, looks, selected, dimmed, long, keepOuts, words, lookAt, me }}
           disease={disease.shown}
+          aerial={picture.aerial}
           drawing={
             dealing.isDrawing ? { corners: dealing.corners, onStroke: dealing.stroke } : null
           }

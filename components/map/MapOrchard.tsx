@@ -32,6 +32,7 @@ export function MapOrchard({
   disease = null,
   called = null,
   me = null,
+  aerial = null,
   drawing = null,
   lookAt = null,
   words,
@@ -54,8 +55,8 @@ export function MapOrchard({
   }, [map, layer])
   useEffect(() => layer.setLooks(looks), [layer, looks])
   useEffect(
-    () => layer.setHighlights({ selected, dimmed, long, keepOuts, disease, called, me }),
-    [layer, selected, dimmed, long, keepOuts, disease, called, me]
+    () => layer.setHighlights({ selected, dimmed, long, keepOuts, disease, called, me, aerial }),
+    [layer, selected, dimmed, long, keepOuts, disease, called, me, aerial]
   )
   useEffect(() => {
     if (lookAt) goTo(map, scene, lookAt.tree)

@@ -2,9 +2,10 @@ import type { Corner } from '@/lib/domain/orchard/drawn-shape'
 import type { Look } from '@/lib/domain/orchard/status'
 import type { Block, Tree } from '@/lib/domain/orchard/types'
 import type { Fix } from '@/lib/domain/orchard/where'
+import type { Aerial } from '@/lib/map/paint-aerial'
 import type { DiseaseShown } from '@/lib/map/paint-disease'
 
-export type { DiseaseShown }
+export type { Aerial, DiseaseShown }
 
 /** What the map says, in the reader's language; the screen makes it from lib/text. */
 export type MapWords = {
@@ -41,6 +42,8 @@ export type MapProps = {
   keepOuts?: readonly { tree: number; metres: number }[]
   /** Sick trees, and those to look at round them. */
   disease?: DiseaseShown | null
+  /** The orchard's own picture from above. */
+  aerial?: Aerial | null
   /** Where this device is, and the circle in which it is. */
   me?: Fix | null
   drawing?: Drawing | null

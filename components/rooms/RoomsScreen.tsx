@@ -83,6 +83,12 @@ export function RoomsScreen() {
               note={text.settingsNote}
             />
             <Way
+              icon="map"
+              href={routes.aerial()}
+              title={words.aerial.title}
+              note={words.aerial.note}
+            />
+            <Way
               icon="info"
               href={routes.houseRules()}
               title={words.houseRules.title}

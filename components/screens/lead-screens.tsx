@@ -4,6 +4,13 @@ import { treeNumber } from '../tree/tree-number'
 import type { Screen } from './screen-list'
 
 export const leadScreens = {
+  aerial: {
+    gate: 'lead',
+    load: async () => {
+      const { AerialScreen } = await import('../aerial/AerialScreen')
+      return () => <AerialScreen />
+    },
+  },
   labels: {
     gate: 'lead',
     load: async () => {

@@ -47,6 +47,7 @@ export const screenPaths = {
   paper: /^\/paper$/,
   fromPaper: /^\/from-paper$/,
   labels: /^\/labels$/,
+  aerial: /^\/aerial$/,
   poster: /^\/poster\/([^/]+)$/,
   bringIn: /^\/bring-in$/,
   takeOut: /^\/take-out$/,

@@ -8,6 +8,12 @@ export function shrinkPhoto(file: Blob, strokes: readonly Stroke[] = []): Promis
   return shrinkIn(darkroomWith(strokes), file)
 }
 
+/** Of a whole orchard: larger, since one looks for single trees in it. */
+export function shrinkAerial(file: Blob): Promise<Shrunk> {
+  const longest = [2560, 2048, 1600, 1280, 1024]
+  return shrinkIn(darkroomWith([]), file, { mostBytes: 600_000, longest })
+}
+
 type Picture = Size & { source: CanvasImageSource }
 
 /** Null: this is no picture that can be read. */

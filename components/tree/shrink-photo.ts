@@ -13,9 +13,12 @@ export const mostBytes = 200_000
 export const mostBytesToDecode = 60_000_000
 
 /** Smaller and plainer, until it fits. */
-const attempts = [1600, 1280, 1024, 800, 640].flatMap((longest) =>
-  [0.82, 0.66, 0.5].map((quality) => ({ longest, quality }))
-)
+const qualities = [0.82, 0.66, 0.5]
+
+export type Limits = { mostBytes: number; longest: readonly number[] }
+
+/** Of a tree: one limb, or one sign. */
+const photoLimits: Limits = { mostBytes, longest: [1600, 1280, 1024, 800, 640] }
 
 export type Size = { width: number; height: number }
 
@@ -28,16 +31,18 @@ export type Darkroom<Picture extends Size> = {
 
 export async function shrinkIn<Picture extends Size>(
   { decode, encode }: Darkroom<Picture>,
-  file: Blob
+  file: Blob,
+  limits: Limits = photoLimits
 ): Promise<Shrunk> {
   if (file.size > mostBytesToDecode) return { state: 'too_large' }
   const picture = file.size === 0 ? null : await decode(file)
   if (!picture || picture.width === 0 || picture.height === 0) return { state: 'not_a_photo' }
-  for (const { longest, quality } of attempts) {
-    const jpeg = await encode(picture, sizeWithin(picture, longest), quality)
-    if (jpeg && jpeg.size > 0 && jpeg.size <= mostBytes)
-      return { state: 'shrunk', jpeg: await base64Of(jpeg) }
-  }
+  for (const longest of limits.longest)
+    for (const quality of qualities) {
+      const jpeg = await encode(picture, sizeWithin(picture, longest), quality)
+      if (jpeg && jpeg.size > 0 && jpeg.size <= limits.mostBytes)
+        return { state: 'shrunk', jpeg: await base64Of(jpeg) }
+    }
   return { state: 'too_large' }
 }
 

@@ -162,12 +162,23 @@ type Read = <Value>(
   valueShape: shape.Shape<Value>
 ) => Promise<Outcome<Value>>
 
+/** Null: there is none. Points as in `place_aerial`. */
+const aerial = shape.nullable(
+  shape.object({
+    jpeg: text,
+    points: shape.array(shape.tuple([number, number, number, number])),
+    opacity: number,
+  })
+)
+export type AerialRead = NonNullable<shape.Out<typeof aerial>>
+
 export function readsOfRooms(read: Read) {
   const of = (orchardId: string, more: Record<string, unknown> = {}) => ({
     p_orchard: orchardId,
     ...more,
   })
   return {
+    aerial: (orchardId: string) => read({ name: 'read_aerial', values: of(orchardId) }, aerial),
     treeHistory: (orchardId: string, tree: number) =>
       read({ name: 'tree_history', values: of(orchardId, { p_tree: tree }) }, treeHistory),
     volunteerHours: (orchardId: string, season: number | null) =>

@@ -70,6 +70,13 @@ export const commandArgs = {
     houseRules: orNull(shape.record(text, shape.number)),
     emergency: orNull(shape.record(text, text)),
   }),
+  /** Points: x and y in ten-thousandths of the picture, then 1e-7 degrees. Jpeg null: the picture that is there. */
+  place_aerial: shape.object({
+    points: shape.array(shape.tuple([number, number, number, number])),
+    opacity: number,
+    jpeg: orNull(text),
+  }),
+  remove_aerial: shape.object({}),
 
   add_person: shape.object(person),
   change_person: shape.object({

@@ -22,6 +22,7 @@ export const orchardFolds: Folds = {
         units: facts.units ?? state.orchard.units,
         houseRules: rules,
         emergencyVersion: facts.emergencyVersion ?? state.orchard.emergencyVersion,
+        aerialVersion: facts.aerialVersion ?? state.orchard.aerialVersion,
       },
     }
   }),

@@ -83,6 +83,7 @@ export const orchard = shape.object({
   units,
   houseRules: shape.record(text, shape.number),
   emergencyVersion: number,
+  aerialVersion: number,
 })
 
 export const round = shape.object({

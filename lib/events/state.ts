@@ -40,6 +40,8 @@ export type Orchard = {
   houseRules: Record<string, number>
   /** Of the emergency card, which is read apart: names and numbers may stand in it. 0: never written. */
   emergencyVersion: number
+  /** Of the picture from above, which is read apart. 0: there never was one. */
+  aerialVersion: number
 }
 
 /** Somebody who is in the orchard now. Removed people are gone from the state. */

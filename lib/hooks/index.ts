@@ -12,6 +12,7 @@ export * from '@/lib/state/me'
 export * from '@/lib/state/people'
 export * from '@/lib/state/readiness'
 export type {
+  AerialRead,
   AuditFilter,
   AuditTrail,
   BeforeForgetting,

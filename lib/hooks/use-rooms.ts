@@ -3,6 +3,7 @@
 /** What managers look up, and the history of a tree. None of it is kept on the device but one's own hours. */
 
 import type {
+  AerialRead,
   AuditFilter,
   AuditTrail,
   BeforeForgetting,
@@ -20,6 +21,12 @@ import type { View } from '@/lib/state/view'
 
 import { type Reading, useRead } from './use-read'
 import { useSelect } from './use-select'
+
+/** The picture from above, once somebody wants to see it; read again when it is another. */
+export function useAerial(isWanted: boolean): Reading<AerialRead | null> {
+  const version = useSelect((view) => view.confirmed?.orchard.aerialVersion ?? 0)
+  return useRead(isWanted ? 'aerial' : null, (reads) => reads.aerial(), String(version))
+}
 
 /** Read again when something happens at this tree. */
 export function useTreeHistory(tree: number): Reading<TreeHistory> {

@@ -4,6 +4,7 @@ import type { Fix } from '@/lib/domain/orchard/where'
 
 import type { Box } from './grid-index'
 import type { Looks } from './looks'
+import { type Aerial, paintAerial } from './paint-aerial'
 import { type DiseaseShown, paintGroundToScout, paintSickRings } from './paint-disease'
 import { type KeepOut, paintKeepOuts, paintMe, paintOutline } from './paint-drawn'
 import { paintGround } from './paint-ground'
@@ -42,6 +43,8 @@ export type Picture = {
   disease: DiseaseShown | null
   /** Where this device is. */
   me: Fix | null
+  /** Under everything; the blocks are then only tinted. */
+  aerial: Aerial | null
   /** A shape that is being drawn. */
   outline: readonly Point[]
   focused: number | null
@@ -82,6 +85,7 @@ export function paint(context: CanvasRenderingContext2D, picture: Picture, squar
   context.rect(square.minX, square.minY, square.maxX - square.minX, square.maxY - square.minY)
   context.clip()
   paintBare(context, picture, square)
+  paintAerial(context, picture)
   paintGround(context, picture, square)
   paintKeepOuts(context, picture)
   paintGroundToScout(context, picture)

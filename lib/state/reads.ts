@@ -17,6 +17,7 @@ import type {
 } from '@/lib/data/answers'
 import type { Backend } from '@/lib/data/backend'
 import type {
+  AerialRead,
   AuditFilter,
   AuditTrail,
   BeforeForgetting,
@@ -36,6 +37,7 @@ import type { Outcome } from '@/lib/events/answer'
 import type { Storage } from '@/lib/sync/ports'
 
 export type {
+  AerialRead,
   AuditFilter,
   AuditTrail,
   BeforeForgetting,
@@ -86,6 +88,8 @@ export type Reads = {
   myFlags: () => Promise<Outcome<MyFlag[]>>
   myHours: () => Promise<Outcome<MyHours>>
   treeHistory: (tree: number) => Promise<Outcome<TreeHistory>>
+  /** The picture from above, for leads; null without one. */
+  aerial: () => Promise<Outcome<AerialRead | null>>
   /** Names of people who left are never kept on a device: one of them may be forgotten. */
   volunteerHours: (season: number | null) => Promise<Outcome<VolunteerHours>>
   invites: () => Promise<Outcome<Invites>>
@@ -141,6 +145,7 @@ export function readsOf(
     flagDetails: (flags) => backend.flagDetails(orchardId, flags),
     myFlags: () => kept('my-flags', () => backend.myFlags(orchardId, personId)),
     myHours: () => kept('my-hours', () => inRooms((rooms) => rooms.myHours(orchardId, personId))),
+    aerial: () => kept('aerial', () => inRooms((rooms) => rooms.aerial(orchardId))),
     treeHistory: (tree) => inRooms((rooms) => rooms.treeHistory(orchardId, tree)),
     volunteerHours: (season) => inRooms((rooms) => rooms.volunteerHours(orchardId, season)),
     invites: () => inRooms((rooms) => rooms.invites(orchardId)),

@@ -9,6 +9,7 @@ create table public.orchards (
   house_rules jsonb not null default '{}',
   emergency jsonb not null default '{}',
   emergency_version integer not null default 0,
+  aerial_version integer not null default 0,
   min_client integer not null default 0,
   created_at timestamptz not null
 );

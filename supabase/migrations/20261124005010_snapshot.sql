@@ -11,7 +11,8 @@ begin
       'me', jsonb_build_object('personId', p_reader.person_id, 'role', p_reader.role),
       'orchard', jsonb_build_object(
         'name', o.name, 'timeZone', o.time_zone, 'language', o.language, 'units', o.units,
-        'houseRules', private.default_house_rules() || o.house_rules, 'emergencyVersion', o.emergency_version))
+        'houseRules', private.default_house_rules() || o.house_rules, 'emergencyVersion', o.emergency_version,
+        'aerialVersion', o.aerial_version))
     from public.orchards o
     join public.orchard_heads h on h.orchard_id = o.id
     where o.id = p_reader.orchard_id

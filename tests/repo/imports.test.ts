@@ -8,6 +8,7 @@ type Layer = { ours: readonly string[]; npm: readonly string[] }
 const pure = ['lib/domain', 'lib/events', 'lib/text', 'lib/util']
 /** The screens of an area, which may borrow from each other. */
 const areas = [
+  'components/aerial',
   'components/alarm',
   'components/board',
   'components/call',

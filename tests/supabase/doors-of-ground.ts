@@ -1,11 +1,21 @@
 /** The doors by which a manager changes the ground: trees, blocks, cultivars. */
 
-import { always, type Use } from './door'
+import { always, nothing, type Use } from './door'
+import { aerialPoints, plainJpeg } from './scene'
 
 /** Nobody holds it, nothing is recorded there. */
 const tree = 14
 
 export const doorsOfGround: Record<string, Use[]> = {
+  place_aerial: [
+    {
+      right: 'manager',
+      args: () => ({ p_points: aerialPoints, p_opacity: 70, p_jpeg: plainJpeg }),
+      outcome: always,
+    },
+  ],
+  remove_aerial: [{ right: 'manager', args: nothing, outcome: always }],
+  read_aerial: [{ right: 'lead', args: nothing, outcome: always }],
   change_trees: [
     {
       right: 'manager',

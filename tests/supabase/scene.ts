@@ -196,6 +196,7 @@ async function things(database: TestDatabase, scene: Scene): Promise<void> {
   const by = actor(database, scene)
   // A busy machine takes longer than two minutes through all the doors.
   await by('manager', 'change_orchard', { p_house_rules: { withdraw_minutes: 60 } })
+  await by('manager', 'place_aerial', { p_points: aerialPoints, p_opacity: 70, p_jpeg: plainJpeg })
   const round = await by('manager', 'open_round', {
     p_kind: 'winter',
     p_season: 2026,
@@ -293,6 +294,13 @@ async function onItsWay(database: TestDatabase, { user, code }: Scene): Promise<
   }
   return archive
 }
+
+/** Corners of the picture, a hundred metres apart. */
+export const aerialPoints = [
+  [0, 0, 410_000_000, -28_000_000],
+  [10_000, 0, 410_000_000, -27_988_000],
+  [0, 10_000, 409_991_000, -28_000_000],
+]
 
 /** Begins and ends as a JPEG does; nothing looks further. */
 export const plainJpeg = Buffer.from([0xff, 0xd8, 0xff, 0xdb, 0, 0, 0xff, 0xd9]).toString('base64')

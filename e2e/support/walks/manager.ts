@@ -51,6 +51,7 @@ export const walksOfManagers: readonly Walk[] = [
         routes.shiftRecord(shift),
         routes.hours(),
         routes.settings(),
+        routes.aerial(),
         routes.left(),
         routes.forget(orchard.idOf('Cy')),
         routes.forget(orchard.idOf('Ann')),

@@ -71,6 +71,7 @@ export const audit = {
     units: 'units',
     houseRules: 'house rules',
     emergencyVersion: 'emergency card',
+    aerialVersion: 'picture from above',
   },
   inviteKinds: {
     join: 'for the crew',

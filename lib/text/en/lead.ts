@@ -1,5 +1,6 @@
 /** What only leads and managers read. */
 
+import { aerial } from './aerial'
 import { audit } from './audit'
 import { board } from './board'
 import { bringIn } from './bring-in'
@@ -32,6 +33,7 @@ export const lead = {
   labels,
   bringIn,
   takeOut,
+  aerial,
   leadMap,
   lookOver,
   brushRows,

@@ -164,6 +164,7 @@ export const refusals = {
   last_manager: (_: Detail) => 'The last manager stays. Make somebody else a manager first.',
   handed_in_before: (_: Detail) => 'This work is handed in already. Nothing is lost.',
   accepted_before: (_: Detail) => 'Another lead has accepted this already.',
+  no_picture: (_: Detail) => 'There is no picture from above yet. Choose one first.',
   photo_too_large: (_: Detail) => 'The photo is too large. Take another.',
   photo_not_plain: (_: Detail) => 'The photo still says where or when it was taken. Take another.',
 

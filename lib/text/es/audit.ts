@@ -40,6 +40,7 @@ export const audit: typeof en = {
     units: 'unidades',
     houseRules: 'reglas de la casa',
     emergencyVersion: 'tarjeta de emergencia',
+    aerialVersion: 'imagen desde arriba',
   },
   inviteKinds: {
     join: 'para la cuadrilla',

@@ -1,5 +1,5 @@
 import type { lead as en } from '../en/lead'
-
+import { aerial } from './aerial'
 import { audit } from './audit'
 import { board } from './board'
 import { bringIn } from './bring-in'
@@ -32,6 +32,7 @@ export const lead: typeof en = {
   labels,
   bringIn,
   takeOut,
+  aerial,
   leadMap,
   lookOver,
   brushRows,

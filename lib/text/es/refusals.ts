@@ -149,6 +149,7 @@ export const refusals: typeof en = {
   last_manager: () => 'El último responsable se queda. Nombra antes a otra persona.',
   handed_in_before: () => 'Este trabajo ya está entregado. No se pierde nada.',
   accepted_before: () => 'Otro jefe ya lo aceptó.',
+  no_picture: () => 'Aún no hay imagen desde arriba. Elige una antes.',
   photo_too_large: () => 'La foto es demasiado grande. Haz otra.',
   photo_not_plain: () => 'La foto todavía dice dónde o cuándo se hizo. Haz otra.',
 

@@ -45,6 +45,7 @@ export function aState(change: Partial<State> = {}): State {
         withdraw_minutes: 2,
       },
       emergencyVersion: 0,
+      aerialVersion: 0,
     },
     people: {
       [lead]: { role: 'lead', admitted: true },
