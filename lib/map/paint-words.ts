@@ -64,7 +64,7 @@ export function paintRowLabels(
 
 export function paintBlockNames(
   context: CanvasRenderingContext2D,
-  { scene, view, palette, notSurveyed }: Picture,
+  { scene, view, palette, aerial, notSurveyed }: Picture,
   square: Box
 ): void {
   const edgePx = Math.max(10, 4.5 * scene.plane.unitsPerM * view.scale)
@@ -77,8 +77,22 @@ export function paintBlockNames(
       ? y
       : paintNotSurveyed(context, palette, { x, y, widthPx, words: notSurveyed })
     write(context, `800 15px ${palette.font}`, palette.text)
+    if (aerial) paintHalo(context, palette, { words: block.name, x, y: top })
     context.fillText(block.name, x, top)
   }
+}
+
+/** Round what is written over a picture, which may be of any colour. */
+function paintHalo(
+  context: CanvasRenderingContext2D,
+  palette: Picture['palette'],
+  { words, x, y }: { words: string; x: number; y: number }
+): void {
+  context.strokeStyle = palette.ground
+  context.lineWidth = 5
+  context.lineJoin = 'round'
+  context.strokeText(words, x, y)
+  context.lineJoin = 'miter'
 }
 
 /**
