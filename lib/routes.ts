@@ -58,6 +58,12 @@ export const routes = {
   weather: () => '/weather',
   flags: () => '/flags',
   disease: () => '/disease',
+  /** With the letters of a block that was laid out just now. */
+  ground: (made?: string) =>
+    `/ground${made === undefined ? '' : `?made=${encodeURIComponent(made)}`}`,
+  newBlock: () => '/ground/new',
+  cultivars: () => '/ground/cultivars',
+  block: (block: number) => `/ground/${block}`,
   /** One sheet, or several at once. */
   referral: (...flags: string[]) => `/referral/${flags.join('+')}`,
   calls: (incidentOf?: string) =>

@@ -5377,7 +5377,7 @@ AS $function$
 begin
   return private.trees_with(coalesce((
     select jsonb_agg(jsonb_build_object('code', u.code, 'tree', u.tree_no)) from (
-      select 'trees_held' as code, c.tree_no from public.claims c
+      select 'trees_in_progress' as code, c.tree_no from public.claims c
       where c.orchard_id = p_orchard and c.tree_no = any (p_trees) and c.ended_at is null
       union
       -- A row of brush is held with all of its trees.

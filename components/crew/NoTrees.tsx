@@ -7,7 +7,7 @@ import { useLeadWords } from './use-lead-words'
 
 /** An orchard without trees: for a manager how they come in, for a lead who does that. */
 export function NoTrees() {
-  const { leadMap } = useLeadWords()
+  const { leadMap, ground } = useLeadWords()
   const isManager = useSelect((view) => view.state?.me.role === 'manager')
   if (!isManager)
     return (
@@ -23,6 +23,7 @@ export function NoTrees() {
       <ButtonLink kind="call" href={routes.bringIn()}>
         {leadMap.bringInTrees}
       </ButtonLink>
+      <ButtonLink href={routes.newBlock()}>{ground.newBlock}</ButtonLink>
     </div>
   )
 }

@@ -5,6 +5,7 @@ import type { ReactNode } from 'react'
 import { callKindOf } from '../call/call-kinds'
 import { treeNumber } from '../tree/tree-number'
 import { cutScreens } from './cut-screens'
+import { groundScreens } from './ground-screens'
 import { leadScreens } from './lead-screens'
 import type { ScreenName } from './screen-paths'
 import { screensAfterPruning } from './screens-after-pruning'
@@ -161,6 +162,7 @@ export const screens: Record<ScreenName, Screen> = {
   },
   ...leadScreens,
   ...screensOfInventory,
+  ...groundScreens,
 }
 
 const loading = new Map<ScreenName, Promise<Draw>>()

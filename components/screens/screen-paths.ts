@@ -66,6 +66,10 @@ export const screenPaths = {
   left: /^\/left$/,
   forget: /^\/forget\/([^/]+)$/,
   audit: /^\/audit$/,
+  ground: /^\/ground$/,
+  newBlock: /^\/ground\/new$/,
+  cultivars: /^\/ground\/cultivars$/,
+  block: /^\/ground\/(\d+)$/,
 } as const satisfies Partial<Record<keyof typeof routes, RegExp>>
 
 export type ScreenName = keyof typeof screenPaths

@@ -13,6 +13,7 @@ import { benchDay } from './day'
 import { print } from './figures'
 import { benchFirstScreen } from './first-screen'
 import { benchJoins } from './joins'
+import { layoutFigures } from './layout'
 import { benchLimbs } from './limbs'
 import { benchMap, mapFigures } from './map'
 import { memoryFigures } from './memory'
@@ -44,6 +45,7 @@ try {
   print('What HTTP adds', await benchWhatHttpAdds(join(folder, 'second')))
   print('Bringing in and out', await benchBringIn(join(folder, 'in-and-out')))
   print('Limbs', benchLimbs())
+  print('Lay out a block', layoutFigures())
   print('Map', mapFigures(await benchMap()))
   print('Disease', await benchJoins())
   print('Openness', await benchOpenness())

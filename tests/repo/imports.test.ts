@@ -20,6 +20,7 @@ const areas = [
   'components/day',
   'components/disease',
   'components/flags',
+  'components/ground',
   'components/history',
   'components/join',
   'components/labels',

@@ -26,7 +26,11 @@ export const doorsOfGround: Record<string, Use[]> = {
       as: 'of Bo',
       right: 'manager',
       args: () => ({ p_trees: [2], p_set: { life: 'dead' } }),
-      outcome: { else: 'ok', open: 'refused: trees_held', stopped: 'refused: trees_held' },
+      outcome: {
+        else: 'ok',
+        open: 'refused: trees_in_progress',
+        stopped: 'refused: trees_in_progress',
+      },
     },
   ],
   add_tree: [

@@ -99,7 +99,7 @@ describe.each(engines)('the ground on $name', ({ open }) => {
       expect(reply.body.refused).toEqual([
         { code: 'trees_dealt', detail: { trees: [5] } },
         { code: 'trees_flagged', detail: { trees: [7, 9] } },
-        { code: 'trees_held', detail: { trees: [3] } },
+        { code: 'trees_in_progress', detail: { trees: [3] } },
       ])
       expect((await treesOf(orchard, ...trees)).map(({ life }) => life)).toEqual(
         Array(5).fill('standing')
@@ -171,7 +171,7 @@ describe.each(engines)('the ground on $name', ({ open }) => {
       const codes = async (tree: number) =>
         codesOf(await orchard.manager.send('move_tree', { tree, ...there }))
 
-      expect(await codes(3)).toEqual(['trees_held'])
+      expect(await codes(3)).toEqual(['trees_in_progress'])
       expect(await codes(5)).toEqual(['trees_dealt'])
       expect(await codes(9)).toEqual(['trees_flagged'])
       expect(await codes(7)).toEqual([])
@@ -214,7 +214,7 @@ describe.each(engines)('the ground on $name', ({ open }) => {
           await orchard.manager.send('number_trees', { block: 1, numbers: [[tree, 9, tree]] })
         )
 
-      expect(await codes(3)).toEqual(['trees_held'])
+      expect(await codes(3)).toEqual(['trees_in_progress'])
       expect(await codes(5)).toEqual(['trees_dealt'])
       await lead.must('take_back', { trees: [5] })
       expect(await codes(5)).toEqual([])
@@ -375,7 +375,7 @@ describe.each(engines)('the ground on $name', ({ open }) => {
 
       expect(reply.body.refused).toEqual([
         { code: 'trees_dealt', detail: { trees: [5] } },
-        { code: 'trees_held', detail: { trees: [3] } },
+        { code: 'trees_in_progress', detail: { trees: [3] } },
         { code: 'trees_done', detail: { trees: [12] } },
       ])
       expect((await ann.send('leave_out_trees', { trees: [20], ...wet })).status).toBe(403)

@@ -63,6 +63,23 @@ export const walksOfManagers: readonly Walk[] = [
     },
   },
   {
+    of: 'a manager who sets up the ground',
+    who: 'Mo',
+    device: 'tablet',
+    screens: () => [
+      routes.ground(),
+      routes.newBlock(),
+      routes.cultivars(),
+      { path: routes.cultivars(), press: (words) => words.ground.newCultivar },
+      routes.block(1),
+      { path: routes.block(1), press: (words) => words.ground.pickAll },
+      { path: routes.block(1), press: (words) => words.ground.pickRange },
+      { path: routes.block(1), press: (words) => words.ground.addTree },
+      { path: routes.block(1), press: (words) => words.ground.renumber },
+      { path: routes.block(1), press: (words) => words.ground.changeBlock },
+    ],
+  },
+  {
     of: 'a manager with a hazard to clear',
     who: 'Mo',
     device: 'desktop',

@@ -29,11 +29,18 @@ export function positionsOf(
     const own = byBlock.get(block.no) ?? []
     const anchors = anchorsOf(block, own)
     if (anchors.length === 0) adrift.push(block)
-    else placeBlock(placed, own, { anchors, ...directionsOf(block, own) })
+    else {
+      const directions = directionsOf(block, own)
+      placeBlock(placed, own, { ...directions, anchors, rowsTo: sideOfRows(anchors, directions) })
+    }
   }
   for (const block of adrift) {
     const own = byBlock.get(block.no) ?? []
-    const grid = { anchors: [anchorAt(1, 1, nowhere)], ...directionsOf(block, own) }
+    const grid = {
+      ...directionsOf(block, own),
+      anchors: [anchorAt(1, 1, nowhere)],
+      rowsTo: 1 as const,
+    }
     placeAside(placed, own, grid)
   }
   return placed
@@ -44,7 +51,9 @@ type Anchor = { row: number; place: number; position: Position; alongRow: AlongR
 /** Where one is after walking so many metres along the anchor's own row: for all rows of a block the same. */
 type AlongRow = Map<number, Position>
 
-type Grid = { anchors: Anchor[]; bearingDeg: number; rowSpacingM: number; treeSpacingM: number }
+type Directions = { bearingDeg: number; rowSpacingM: number; treeSpacingM: number }
+/** `rowsTo`: 1 where row 2 lies to the right of row 1, -1 where rows are counted the other way. */
+type Grid = Directions & { anchors: Anchor[]; rowsTo: 1 | -1 }
 
 function anchorsOf(block: Block, trees: readonly Tree[]): Anchor[] {
   const surveyed = trees.flatMap(({ row, place, position }) =>
@@ -57,13 +66,23 @@ function anchorAt(row: number, place: number, position: Position): Anchor {
   return { row, place, position, alongRow: new Map() }
 }
 
-function directionsOf(block: Block, trees: readonly Tree[]) {
+function directionsOf(block: Block, trees: readonly Tree[]): Directions {
   const { rowSpacingM, treeSpacingM } = block
   return {
     rowSpacingM,
     treeSpacingM,
     bearingDeg: block.bearingDeg ?? shapeOf(trees).bearingDeg ?? 0,
   }
+}
+
+/** As two surveyed trees of different rows have it. */
+function sideOfRows([first, ...others]: Anchor[], { bearingDeg }: Directions): 1 | -1 {
+  const other = others.find(({ row }) => row !== first?.row)
+  if (!first || !other) return 1
+  const { eastM, northM } = offsetFrom(first.position, other.position)
+  const turn = (bearingDeg * Math.PI) / 180
+  const rightM = eastM * Math.cos(turn) - northM * Math.sin(turn)
+  return rightM * (other.row - first.row) < 0 ? -1 : 1
 }
 
 function placeBlock(placed: Map<number, Placed>, trees: readonly Tree[], grid: Grid): void {
@@ -88,7 +107,7 @@ function gridPosition(tree: Tree, grid: Grid): Position {
   const { alongM, acrossM } = fromAnchor(anchor)
   const along = anchor.alongRow.get(alongM) ?? step(anchor.position, grid.bearingDeg, alongM)
   anchor.alongRow.set(alongM, along)
-  return step(along, grid.bearingDeg + 90, acrossM)
+  return step(along, grid.bearingDeg + 90 * grid.rowsTo, acrossM)
 }
 
 /** Laid out nowhere first, then moved until its north-west corner is beside what is drawn. */

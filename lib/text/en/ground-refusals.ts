@@ -5,7 +5,7 @@ import type { RefusalDetail } from '../refusal'
 type Detail = RefusalDetail
 
 export const groundRefusals = {
-  trees_held: ({ trees }: Detail) =>
+  trees_in_progress: ({ trees }: Detail) =>
     `Somebody is at ${trees ?? 'one of these trees'}. Nothing was changed. Wait until they are done.`,
   rows_held: ({ trees }: Detail) =>
     `Somebody hauls brush in the row of ${trees ?? 'these trees'}. Nothing was changed. Wait until it is hauled.`,

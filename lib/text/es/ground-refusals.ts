@@ -1,7 +1,7 @@
 import type { groundRefusals as english } from '../en/ground-refusals'
 
 export const groundRefusals: typeof english = {
-  trees_held: ({ trees }) =>
+  trees_in_progress: ({ trees }) =>
     `Alguien está en ${trees ?? 'uno de estos árboles'}. No se cambió nada. Espera a que termine.`,
   rows_held: ({ trees }) =>
     `Alguien recoge ramas en la fila de ${trees ?? 'estos árboles'}. No se cambió nada. Espera a que termine.`,
@@ -12,13 +12,13 @@ export const groundRefusals: typeof english = {
   trees_done: ({ trees }) =>
     `${trees ?? 'Algunos de estos árboles'}: ya hechos en esta ronda. No se cambió nada. Quítalos de la selección.`,
   other_species: ({ trees, species }) =>
-    `Este cultivar es de ${species ?? 'otra especie'}, y ${trees ?? 'algunos de estos árboles'} no lo son. No se cambió nada. Elige también la especie.`,
+    `Esta variedad es de ${species ?? 'otra especie'}, y ${trees ?? 'algunos de estos árboles'} no lo son. No se cambió nada. Elige también la especie.`,
   places_taken: ({ trees }) =>
     `Dos árboles estarían en un mismo lugar: ${trees ?? 'mira los números'}. No se cambió nada. Da otra fila u otro lugar.`,
   code_taken: () => 'Otro bloque tiene estas letras. Elige otras.',
   block_has_history: () =>
     'En este bloque hay algo registrado, así que se queda. Pon sus árboles como retirados.',
-  cultivar_known: () => 'Esta especie ya tiene un cultivar con ese nombre. Cambia ese.',
+  cultivar_known: () => 'Esta especie ya tiene una variedad con ese nombre. Cambia esa.',
   cultivar_in_use: ({ trees }) =>
-    `${trees ?? 'Algunos árboles'}: de este cultivar. Dales otro primero.`,
+    `${trees ?? 'Algunos árboles'}: de esta variedad. Dales otra primero.`,
 }

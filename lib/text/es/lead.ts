@@ -11,6 +11,7 @@ import { daySoFar } from './day-so-far'
 import { disease } from './disease'
 import { flags } from './flags'
 import { fromPaper } from './from-paper'
+import { ground } from './ground'
 import { houseRules } from './house-rules'
 import { inventory } from './inventory'
 import { labels } from './labels'
@@ -51,6 +52,7 @@ export const lead: typeof en = {
   inventory,
   disease,
   flags,
+  ground,
   houseRules,
   referral,
   setUp,

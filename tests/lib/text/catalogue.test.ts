@@ -19,6 +19,11 @@ const sameInBoth = [
   'wentWrong.appName',
   // only names and numbers
   'common.speciesAndCultivar',
+  'ground.acres',
+  'ground.hectares',
+  'ground.no',
+  'ground.north',
+  'ground.patterns.hexagonal',
   'tools.labelled',
   'tree.age',
   'board.part',
