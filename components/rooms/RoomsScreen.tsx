@@ -17,6 +17,7 @@ export function RoomsScreen() {
   const people = useSelect((view) => Object.keys(view.state?.people ?? {}).length)
   const openRounds = useSelect((view) => Object.keys(view.state?.rounds ?? {}).length)
   const planned = useSelect((view) => plannedShifts(view).length)
+  const blocks = useSelect((view) => view.sheet?.blocks.length ?? 0)
   const waiting = usePeopleWaiting()
 
   return (
@@ -64,6 +65,12 @@ export function RoomsScreen() {
         </Panel>
         <Panel title={text.groundGroup}>
           <List label={text.groundGroup}>
+            <Way
+              icon="map"
+              href={routes.ground()}
+              title={words.ground.title}
+              note={words.ground.roomNote(blocks)}
+            />
             <Way
               icon="plus"
               href={routes.bringIn()}
