@@ -2,7 +2,7 @@ import type { refusalsOfRooms as en } from '../en/refusals-of-rooms'
 
 export const refusalsOfRooms: typeof en = {
   shifts_planned: () =>
-    'Hay turnos planeados en esta ronda. Di que se cancelan y después ciérrala.',
+    'Hay turnos previstos en esta ronda. Di que se cancelan y después ciérrala.',
 
   // olvidar
   forgotten_before: () => 'Este nombre ya está olvidado. No queda nada por hacer.',

@@ -32,7 +32,7 @@ export const rooms: typeof enRooms = {
       /^0 están abiertas$/,
       'Ninguna está abierta'
     ),
-  shiftsNote: (planned) => plural(planned, '1 está planeado', `${planned} están planeados`),
+  shiftsNote: (planned) => plural(planned, '1 está previsto', `${planned} están previstos`),
   settingsNote: 'Nombre, idioma, unidades, tarjeta de emergencia',
   labelsNote: 'La placa de cada árbol, con un código para escanear',
   houseRulesNote: 'Límites, cada uno con su fuente',
@@ -84,12 +84,12 @@ export const rounds: typeof enRounds = {
   begun: (count) => `${count} a medias`,
   leftOut: (count) => `${count} fuera de la ronda`,
   held: (count) => plural(count, '1 turno', `${count} turnos`),
-  planned: (count) => plural(count, '1 planeado', `${count} planeados`),
+  planned: (count) => plural(count, '1 previsto', `${count} previstos`),
   closedOn: (day) => `cerrada el ${day}`,
   worksHere: 'El trabajo cuenta aquí',
   another: 'Empezar otra ronda',
   anotherNote:
-    'Ya hay una ronda abierta. Desde ahora el trabajo cuenta en la nueva, salvo en los turnos planeados en la anterior. Cierra antes la anterior si ha terminado.',
+    'Ya hay una ronda abierta. Desde ahora el trabajo cuenta en la nueva, salvo en los turnos previstos en la anterior. Cierra antes la anterior si ha terminado.',
   reopen: 'Volver a abrirla',
   reopenOf: (round) => `Volver a abrir: ${round}`,
   reopenTitle: '¿Volver a abrir esta ronda?',
@@ -97,8 +97,8 @@ export const rounds: typeof enRounds = {
   closePlanned: (count) =>
     plural(
       count,
-      'Hay 1 turno planeado en esta ronda. Se cancela:',
-      `Hay ${count} turnos planeados en esta ronda. Se cancelan:`
+      'Hay 1 turno previsto en esta ronda. Se cancela:',
+      `Hay ${count} turnos previstos en esta ronda. Se cancelan:`
     ),
   closePlannedNote: 'Avisa tú a la cuadrilla: no se manda ningún mensaje.',
   closeBegun: (count) =>
@@ -116,7 +116,7 @@ export const shifts: typeof enShifts = {
   title: 'Turnos',
   past: 'Turnos pasados',
   none: 'Aún no se ha abierto ningún turno.',
-  toShift: 'Planear o abrir un turno',
+  toShift: 'Prever o abrir un turno',
   isOpen: 'abierto ahora',
   calledOff: 'cancelado',
   people: (count) => plural(count, '1 persona', `${count} personas`),
