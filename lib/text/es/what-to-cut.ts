@@ -9,7 +9,7 @@ export const whatToCut: typeof en = {
       title: 'Quita lo muerto, roto y enfermo',
       look: 'Ramillas quebradizas sin yemas, puntas rotas, corteza hundida o que supura.',
       do: 'Corta hasta madera sana, en una rama lateral o junto al collar.',
-      never: 'Ningún tocón, y nunca a ras del tronco.',
+      never: 'Dejar un tocón o cortar a ras del tronco.',
       why: 'La madera muerta deja entrar pudrición y enfermedad, y tapa lo demás que hay que quitar.',
       done: 'Lo muerto está fuera',
       picture:
@@ -19,7 +19,7 @@ export const whatToCut: typeof en = {
       title: 'Quita las ramas que se cruzan o rozan',
       look: 'Dos ramas que se tocan, o se tocarán con fruta. Corteza pelada por el roce.',
       do: 'Deja la que crece hacia fuera. Quita la otra en una rama lateral o junto al collar.',
-      never: 'Ninguna rama principal sin tu jefe de cuadrilla.',
+      never: 'Quitar una rama principal sin tu jefe de cuadrilla.',
       why: 'La corteza que roza es una herida que no cierra.',
       done: 'Ya nada roza',
       picture: 'Dos ramas se rozan en el árbol. La que crece hacia dentro se corta en su collar.',
@@ -29,7 +29,7 @@ export const whatToCut: typeof en = {
       look: 'Lo que sube o cruza dentro del vaso.',
       do: 'Córtalo en la rama de la que sale, junto al collar.',
       never:
-        'Ninguna rama principal sin tu jefe de cuadrilla. No dejes el interior pelado: el sol quema la corteza.',
+        'Quitar una rama principal sin tu jefe de cuadrilla, o pelar el interior: el sol quema la corteza.',
       why: 'Con luz y aire dentro, la madera baja sigue dando fruto y las hojas se secan antes.',
       done: 'El centro está abierto',
       picture:
@@ -39,7 +39,7 @@ export const whatToCut: typeof en = {
       title: 'Libera la guía',
       look: 'Lo que se levanta junto a la guía, la mitad de gruesa que ella o más.',
       do: 'Quita las rivales junto al collar, o vuelve a una rama lateral más tendida.',
-      never: 'Nunca cortes la guía.',
+      never: 'Cortar la guía.',
       why: 'Dos guías forman una horqueta que se raja.',
       done: 'La guía está libre',
       picture: 'Un eje sigue hacia arriba. Se cortan dos que se levantan a su lado.',
@@ -48,7 +48,7 @@ export const whatToCut: typeof en = {
       title: 'Deja entrar la luz',
       look: 'Madera fina que amontona el centro.',
       do: 'Aclárala. Pregunta a tu jefe de cuadrilla qué forma tiene este árbol.',
-      never: 'Nada más grueso que un pulgar hasta saber la forma.',
+      never: 'Cortar algo más grueso que un pulgar hasta saber la forma.',
       why: 'Un vaso y un árbol con guía piden cortes distintos.',
       done: 'Entra la luz',
       picture: 'Un vaso de lado y desde arriba: se corta lo que amontona el centro.',
@@ -57,7 +57,7 @@ export const whatToCut: typeof en = {
       title: 'De abajo arriba, de dentro afuera',
       look: 'Chupones al pie, brotes que cuelgan hasta el suelo, madera débil a la sombra.',
       do: 'Empieza abajo y cerca del tronco, sigue hacia arriba y afuera. Aléjate a mirar cada pocos cortes.',
-      never: 'No peles una rama dejando un penacho en la punta.',
+      never: 'Pelar una rama dejando un penacho en la punta.',
       why: 'Desde abajo se ve lo que cada corte le hace al árbol.',
       done: 'El interior está limpio',
       picture:
@@ -67,7 +67,7 @@ export const whatToCut: typeof en = {
       title: 'Renueva los dardos viejos',
       look: 'Dardos viejos: nudosos, muy ramificados, colgantes, con yemas pequeñas.',
       do: 'Quita los más viejos, o recórtalos hasta una yema joven.',
-      never: 'No todos en una rama, y ningún dardo joven con yemas gordas.',
+      never: 'Quitar todos en una rama, o un dardo joven con yemas gordas.',
       why: 'Los dardos se agotan. Una parte cada año los mantiene jóvenes a todos.',
       done: 'Los dardos están renovados',
       picture: 'Una rama con dardos: se corta uno viejo y ramificado, los jóvenes quedan.',
@@ -76,7 +76,7 @@ export const whatToCut: typeof en = {
       title: 'Haz sitio a brotes nuevos',
       look: 'Brotes del año pasado: lisos y rojizos, sin brotes laterales.',
       do: 'Quita desde su base los débiles, los sombreados y los que amontonan.',
-      never: 'No dejes ninguna rama sin brotes: llevan la cosecha.',
+      never: 'Dejar una rama sin brotes: llevan la cosecha.',
       why: 'Solo da fruto en los brotes del año pasado, y en cada uno una sola vez.',
       done: 'Los brotes están aclarados',
       picture: 'Una rama con brotes del año pasado: uno de cada dos se corta en su base.',
@@ -89,7 +89,7 @@ export const whatToCut: typeof en = {
       title: 'Lo demás es de tu jefe de cuadrilla',
       look: 'Un árbol joven: sus ramas aún se están eligiendo.',
       do: 'Para aquí y llama a tu jefe de cuadrilla.',
-      never: 'No elijas ramas ni acortes brotes.',
+      never: 'Elegir una rama o acortar un brote.',
       why: 'Lo que se corta en los primeros años da forma al árbol para toda su vida.',
       done: 'Mi jefe lo ha visto',
       picture: 'Un árbol joven con pocas ramas. No se corta nada.',
@@ -99,7 +99,7 @@ export const whatToCut: typeof en = {
     outer_third: {
       title: 'Brotes del año pasado: el tercio exterior',
       do: 'Se puede quitar el tercio exterior, en una yema que mira hacia fuera.',
-      never: 'No más de un tercio.',
+      never: 'Quitar más de un tercio.',
       why: 'La mayoría de las yemas de fruto está más adentro: se pierde poca cosecha y la rama la lleva más cerca del tronco.',
       picture:
         'Brotes con yemas de fruto en sus dos tercios de abajo. Se corta el tercio exterior de cada uno.',
@@ -107,7 +107,7 @@ export const whatToCut: typeof en = {
     outer_half: {
       title: 'Brotes del año pasado: hasta la mitad',
       do: 'Se puede quitar hasta la mitad, en una yema que mira hacia fuera.',
-      never: 'No más de la mitad, salvo que lo diga tu jefe de cuadrilla.',
+      never: 'Quitar más de la mitad, salvo que lo diga tu jefe de cuadrilla.',
       why: 'Las yemas de fruto están cerca de la base: se pierde poca cosecha.',
       picture:
         'Brotes con yemas de fruto cerca de la base. Se corta la mitad exterior de cada uno.',
@@ -115,7 +115,7 @@ export const whatToCut: typeof en = {
     never: {
       title: 'Brotes del año pasado: nunca acortar',
       do: 'Deja todas las puntas. Donde se amontonan, quita brotes enteros desde su base.',
-      never: 'Aquí nunca acortes.',
+      never: 'Acortar uno de estos.',
       why: 'Las yemas de fruto están en la punta: la cosecha se iría con ella.',
       picture:
         'Brotes con yemas de fruto hasta la punta. Ninguno se acorta; se quitan dos que amontonan.',
@@ -123,21 +123,21 @@ export const whatToCut: typeof en = {
     do_not_shorten: {
       title: 'Brotes del año pasado: no acortar',
       do: 'Deja las puntas. Donde se amontonan, quita brotes enteros desde su base.',
-      never: 'No acortes.',
+      never: 'Acortar uno de estos.',
       why: 'La cosecha está en estos brotes, y nadie anotó en qué parte.',
       picture: 'Brotes con yemas de fruto. Ninguno se acorta; se quitan dos que amontonan.',
     },
     leave_and_ask: {
       title: 'Brotes del año pasado: pregunta',
       do: 'Déjalos y pregunta a tu jefe de cuadrilla.',
-      never: 'No acortes.',
+      never: 'Acortar uno de estos.',
       why: 'Nadie ha anotado dónde da fruto este.',
       picture: 'Brotes del año pasado en una rama. No se corta ninguno.',
     },
     another_winter: {
       title: 'Brotes del año pasado: este año no',
       do: 'Déjalos este año.',
-      never: 'No acortes.',
+      never: 'Acortar uno de estos.',
       why: 'Los primeros pasos ya quitan bastante a un árbol abandonado. Demasiado de una vez, y responde con una maraña.',
       picture: 'Brotes del año pasado en una rama. No se corta ninguno.',
     },
