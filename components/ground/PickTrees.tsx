@@ -34,10 +34,10 @@ export function PickTrees({ picking, trees }: PickTreesProps) {
   const count = treesInRange(trees, range).length
   return (
     <section className="ground-part">
-      <h2 role="status">
-        {picking.all.length === 0 ? ground.pickTitle : ground.picked(picking.all.length)}
-      </h2>
-      {picking.all.length === 0 && <p className="small">{ground.pickNone}</p>}
+      <h2>{ground.pickTitle}</h2>
+      <p role="status" className={picking.all.length === 0 ? 'small' : 'num'}>
+        {picking.all.length === 0 ? ground.pickNone : ground.picked(picking.all.length)}
+      </p>
       <div className="ground-buttons">
         <Button low expanded={isOpen} onPress={() => setIsOpen(!isOpen)}>
           {ground.pickRange}
