@@ -4,7 +4,7 @@ import { type Answer, callError } from './answers'
 
 export const largestBodyBytes = 1_000_000
 /** A hundred thousand trees with all that is known of them, or a part of an archive. */
-export const largestOrchardBytes = 16_000_000
+export const largestOrchardBytes = 32_000_000
 const deepestNesting = 64
 
 export type Body =

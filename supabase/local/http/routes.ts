@@ -20,6 +20,7 @@ const usualLimits: Limits = {
 const mostAtOnce = 1_000
 /** These carry trees by the thousand, or an archive in parts. */
 const takesWholeOrchards = ['bring_in_trees', 'put_archive_part']
+const mostLargeAtOnce = 4
 
 export type Handled = { answer: Answer; route: string; login?: string }
 type Routes = (request: IncomingMessage, path: string) => Promise<Handled> | null
@@ -32,6 +33,7 @@ export function routesOf(engine: Engine, tokens: Tokens, limits = usualLimits): 
   const strangers = new Buckets(limits.callsOfStrangers)
   const signUps = new Buckets(limits.signUps)
   let atOnce = 0
+  let largeAtOnce = 0
 
   const routes: Routes = (request, path) => {
     if (path === '/health') return asRoute('health', health(engine))
@@ -61,10 +63,21 @@ export function routesOf(engine: Engine, tokens: Tokens, limits = usualLimits): 
     const answer = await bounded(async () => {
       if (request.method !== 'POST') return callError(405, 'PGRST101', 'Calls are made by POST.')
       const isLarge = role === 'authenticated' && takesWholeOrchards.includes(name)
-      const read = await readBody(request, isLarge ? largestOrchardBytes : largestBodyBytes)
-      return read.state === 'refused' ? read.answer : rpc({ role, claims }, name, read.body)
+      if (!isLarge) return answerWithin(largestBodyBytes)
+      // Anybody can sign in, and memory is not for everybody's large bodies at once.
+      if (largeAtOnce >= mostLargeAtOnce) return busy()
+      largeAtOnce += 1
+      return answerWithin(largestOrchardBytes).finally(() => {
+        largeAtOnce -= 1
+      })
     })
+
     return { route, answer, ...login }
+
+    async function answerWithin(mostBytes: number): Promise<Answer> {
+      const read = await readBody(request, mostBytes)
+      return read.state === 'refused' ? read.answer : rpc({ role, claims }, name, read.body)
+    }
   }
 
   async function auths(request: IncomingMessage, path: string): Promise<Answer> {
