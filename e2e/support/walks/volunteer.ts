@@ -20,6 +20,7 @@ export const walksOfVolunteers: readonly Walk[] = [
       await orchard.link('Ann', { kind: 'device' }),
       routes.setUp(),
       routes.setUp(takeSetUpCode()),
+      { path: routes.setUp(takeSetUpCode()), press: (words) => words.takeOut.inInstead },
     ],
   },
   {
