@@ -1,6 +1,6 @@
 'use client'
 
-import { useState } from 'react'
+import { useId, useState } from 'react'
 
 import { toE7 } from '@/lib/domain/orchard/ellipsoid'
 import { positionFor } from '@/lib/domain/orchard/next-place'
@@ -11,9 +11,11 @@ import { AskedNote } from '../crew/AskedNote'
 import { useAsk } from '../crew/use-ask'
 import { useLeadWords } from '../crew/use-lead-words'
 import { Button } from '../ui/Button'
+import { offWhen } from '../ui/button-look'
 import { Segmented } from '../ui/Segmented'
 import { SelectField } from '../ui/SelectField'
 import { TextField } from '../ui/TextField'
+import { Why } from '../ui/Why'
 import { useSpeciesOptions } from './NameFields'
 import { StandingNote } from './StandingNote'
 import { numberTyped } from './typed'
@@ -25,6 +27,7 @@ type AddTreeProps = { block: Block; trees: readonly Tree[]; onDone: (words: stri
 export function AddTree({ block, trees, onDone }: AddTreeProps) {
   const { ground } = useLeadWords()
   const send = useSend()
+  const whyId = useId()
   const options = useSpeciesOptions()
   const { asked, isAsking, ask } = useAsk()
   const [typed, setTyped] = useState({ row: '', place: '', species: mostOf(trees), cultivar: '' })
@@ -63,7 +66,11 @@ export function AddTree({ block, trees, onDone }: AddTreeProps) {
           />
         ))}
       </div>
-      {isTaken && <p role="alert">{ground.taken(treeTag({ ...there, block: block.code }))}</p>}
+      {isTaken && (
+        <p id={whyId} role="alert">
+          {ground.taken(treeTag({ ...there, block: block.code }))}
+        </p>
+      )}
       {there?.life === 'gap' && <p className="small">{ground.fillsGap}</p>}
       <SelectField
         label={ground.speciesOf}
@@ -94,9 +101,18 @@ export function AddTree({ block, trees, onDone }: AddTreeProps) {
           if (next === 'here') find()
         }}
       />
-      {where === 'here' && <StandingNote standing={standing} />}
+      {where === 'here' && (
+        <div id={isTaken ? undefined : whyId}>
+          <StandingNote standing={standing} />
+        </div>
+      )}
       <AskedNote asked={asked} />
-      <Button kind="call" state={isAsking ? 'waiting' : 'ready'} {...(canAdd && { onPress: add })}>
+      {!canAdd && !isTaken && where === 'spacing' && <Why id={whyId}>{ground.placeFault}</Why>}
+      <Button
+        kind="call"
+        {...(isAsking ? { state: 'waiting' } : offWhen(!canAdd, whyId))}
+        onPress={add}
+      >
         {ground.addTreeDo}
       </Button>
     </div>

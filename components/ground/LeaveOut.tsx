@@ -1,13 +1,15 @@
 'use client'
 
-import { useState } from 'react'
+import { useId, useState } from 'react'
 
 import { useSelect, useSend } from '@/lib/hooks'
 import { AskedNote } from '../crew/AskedNote'
 import { useAsk } from '../crew/use-ask'
 import { useLeadWords } from '../crew/use-lead-words'
 import { Button } from '../ui/Button'
+import { offWhen } from '../ui/button-look'
 import { TextField } from '../ui/TextField'
+import { Why } from '../ui/Why'
 
 type LeaveOutProps = { trees: readonly number[]; onDone: (words: string) => void }
 
@@ -17,6 +19,8 @@ export function LeaveOut({ trees, onDone }: LeaveOutProps) {
   const [isOpen, setIsOpen] = useState(false)
   const [reason, setReason] = useState('')
   const send = useSend()
+  const whyId = useId()
+  const lacksReason = reason.trim() === ''
   const { asked, isAsking, ask } = useAsk()
   const work = useSelect((view) => view.state?.work)
   const out = trees.filter((tree) => work?.[tree]?.state === 'left_out')
@@ -57,9 +61,10 @@ export function LeaveOut({ trees, onDone }: LeaveOutProps) {
               </Button>
             ))}
           </div>
+          {lacksReason && <Why id={whyId}>{ground.leaveOutReason}</Why>}
           <Button
-            state={isAsking ? 'waiting' : 'ready'}
-            {...(reason.trim() !== '' && { onPress: leaveOut })}
+            {...(isAsking ? { state: 'waiting' } : offWhen(lacksReason, whyId))}
+            onPress={leaveOut}
           >
             {ground.leaveOutDo(inRound.length)}
           </Button>
