@@ -1,7 +1,7 @@
 'use client'
 
 import dynamic from 'next/dynamic'
-import { Suspense, useState } from 'react'
+import { useState } from 'react'
 
 import { useLeadWords } from '../layout/Words'
 import { CodeField } from './CodeField'
@@ -13,7 +13,17 @@ import { useCodeInLink } from './use-code'
 /** Few come with one. */
 const ArchiveSetUp = dynamic(async () => (await import('../bring-in/ArchiveSetUp')).ArchiveSetUp, {
   ssr: false,
+  loading: () => <ArchiveComing />,
 })
+
+function ArchiveComing() {
+  const { takeOut } = useLeadWords()
+  return (
+    <JoinFrame>
+      <h1>{takeOut.inTitle}</h1>
+    </JoinFrame>
+  )
+}
 
 /** The first manager makes the orchard, by the code that an empty Rowcall prints. */
 export function SetUpScreen() {
@@ -23,11 +33,7 @@ export function SetUpScreen() {
   const code = typed ?? inLink
   const [hasArchive, setHasArchive] = useState(false)
   if (code && hasArchive) {
-    return (
-      <Suspense fallback={null}>
-        <ArchiveSetUp code={code} onBack={() => setHasArchive(false)} />
-      </Suspense>
-    )
+    return <ArchiveSetUp code={code} onBack={() => setHasArchive(false)} />
   }
   if (code) return <SetUpForm code={code} onArchive={() => setHasArchive(true)} />
   return (
