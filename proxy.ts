@@ -25,7 +25,7 @@ function policyWith(nonce: string): string {
     `style-src 'self' ${isDevelopment ? `'unsafe-inline'` : `'nonce-${nonce}'`}`,
     `connect-src 'self'${backendSources(process.env.ROWCALL_BACKEND_URL)}`,
     `worker-src 'self'`,
-    `img-src 'self' data: blob:`,
+    `img-src 'self' data: blob:${originOf(process.env.ROWCALL_TILES)}`,
     `object-src 'none'`,
     `base-uri 'none'`,
     `form-action 'self'`,
@@ -38,6 +38,11 @@ function backendSources(url: string | undefined): string {
   if (!url) return ''
   const { origin } = new URL(url)
   return ` ${origin} ${origin.replace(/^http/, 'ws')}`
+}
+
+/** Pictures of the ground come from there and from nowhere else. */
+function originOf(url: string | undefined): string {
+  return url ? ` ${new URL(url).origin}` : ''
 }
 
 export const config = {

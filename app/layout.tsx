@@ -7,6 +7,7 @@ import type { ReactNode } from 'react'
 import { BackendAddress } from '@/components/layout/BackendAddress'
 import { themeScript } from '@/components/layout/device-choices'
 import { requestLanguage } from '@/components/layout/request-language'
+import { TilesAddress } from '@/components/layout/TilesAddress'
 import { Sprite } from '@/components/ui/Sprite'
 import './globals.css'
 
@@ -54,6 +55,10 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
         <BackendAddress
           url={process.env.ROWCALL_BACKEND_URL ?? null}
           anonKey={process.env.ROWCALL_ANON_KEY ?? null}
+        />
+        <TilesAddress
+          url={process.env.ROWCALL_TILES ?? null}
+          by={process.env.ROWCALL_TILES_BY ?? null}
         />
         {children}
       </body>

@@ -15,7 +15,7 @@ export function AerialOnMapButton({ picture }: { picture: AerialOnMap }) {
         {isShown ? text.hide : text.show}
       </Button>
       {isShown && !aerial && (
-        <p className="aerial-coming" role="status">
+        <p className="map-said" role="status">
           {hasFailed ? text.notCome : text.coming}
         </p>
       )}

@@ -8,11 +8,13 @@ import { useAerialOnMap } from '../aerial/use-aerial-on-map'
 import { DiseaseOnMap } from '../disease/DiseaseOnMap'
 import { useDiseaseMode } from '../disease/use-disease-mode'
 import { OrchardMap } from '../map/OrchardMap'
+import { useTilesOnMap } from '../map/use-tiles-on-map'
 import { useLocation } from '../where/use-location'
 import { WhereOnMap } from '../where/WhereOnMap'
 import { MapLook } from './MapLook'
 import { MapTools } from './MapTools'
 import { NoTrees } from './NoTrees'
+import { TilesOnMapButton } from './TilesOnMapButton'
 import { TreeTable } from './TreeTable'
 import type { DealingNow } from './use-dealing'
 import { useLeadWords } from './use-lead-words'
@@ -46,6 +48,7 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
   const disease = useDiseaseMode()
   const here = useLocation()
   const picture = useAerialOnMap()
+  const ground = useTilesOnMap()
   const me = here.location.state === 'found' ? here.location.fix : null
   const selected = useMemo(
     () => (dealing.isPicking ? dealing.picked : new Set(open === null ? [] : [open])),
@@ -75,6 +78,7 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
         <MapLook filter={filter} onFind={on.onFind}>
           <DiseaseOnMap mode={disease} />
           <AerialOnMapButton picture={picture} />
+          <TilesOnMapButton ground={ground} />
           <WhereOnMap here={here} onTree={on.onFind} />
         </MapLook>
       )}
@@ -83,6 +87,7 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
           {...{ trees, blocks, looks, selected, dimmed, long, keepOuts, words, lookAt, me }}
           disease={disease.shown}
           aerial={picture.aerial}
+          tiles={ground.tiles}
           drawing={
             dealing.isDrawing ? { corners: dealing.corners, onStroke: dealing.stroke } : null
           }

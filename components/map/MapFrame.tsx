@@ -5,13 +5,16 @@ import './map.css'
 
 import type L from 'leaflet'
 import { useMemo, useState } from 'react'
-import { MapContainer } from 'react-leaflet'
+import { MapContainer, TileLayer } from 'react-leaflet'
 
 import { sceneOf } from '@/lib/map/scene'
 
 import { ZoomButtons } from '../ui/ZoomButtons'
 import { MapOrchard } from './MapOrchard'
 import type { MapProps } from './map-props'
+
+/** What most servers have; closer by, the same pictures are stretched. */
+const deepestTiles = 19
 
 /** The frame round the canvas: Leaflet's container, zoom buttons, and where it begins. */
 export function MapFrame({ trees, blocks, upDeg = 0, ...props }: MapProps) {
@@ -38,8 +41,12 @@ export function MapFrame({ trees, blocks, upDeg = 0, ...props }: MapProps) {
         // The arrow keys belong to the trees.
         keyboard={false}
       >
+        {props.tiles && (
+          <TileLayer url={props.tiles.url} maxZoom={24} maxNativeZoom={deepestTiles} />
+        )}
         <MapOrchard scene={scene} {...props} />
       </MapContainer>
+      {props.tiles && <p className="map-by">{props.tiles.by}</p>}
       <ZoomButtons
         inLabel={props.words.zoomIn}
         outLabel={props.words.zoomOut}

@@ -33,6 +33,7 @@ export function MapOrchard({
   called = null,
   me = null,
   aerial = null,
+  tiles = null,
   drawing = null,
   lookAt = null,
   words,
@@ -53,10 +54,22 @@ export function MapOrchard({
       layer.remove()
     }
   }, [map, layer])
+  const hasTiles = tiles !== null
   useEffect(() => layer.setLooks(looks), [layer, looks])
   useEffect(
-    () => layer.setHighlights({ selected, dimmed, long, keepOuts, disease, called, me, aerial }),
-    [layer, selected, dimmed, long, keepOuts, disease, called, me, aerial]
+    () =>
+      layer.setHighlights({
+        selected,
+        dimmed,
+        long,
+        keepOuts,
+        disease,
+        called,
+        me,
+        aerial,
+        hasTiles,
+      }),
+    [layer, selected, dimmed, long, keepOuts, disease, called, me, aerial, hasTiles]
   )
   useEffect(() => {
     if (lookAt) goTo(map, scene, lookAt.tree)

@@ -4,6 +4,7 @@ import type { Block, Tree } from '@/lib/domain/orchard/types'
 import type { Fix } from '@/lib/domain/orchard/where'
 import type { Aerial } from '@/lib/map/paint-aerial'
 import type { DiseaseShown } from '@/lib/map/paint-disease'
+import type { Tiles } from './tiles-in-page'
 
 export type { Aerial, DiseaseShown }
 
@@ -44,6 +45,8 @@ export type MapProps = {
   disease?: DiseaseShown | null
   /** The orchard's own picture from above. */
   aerial?: Aerial | null
+  /** Pictures of the ground from another server; the map must be as everybody knows it, north up. */
+  tiles?: Tiles | null
   /** Where this device is, and the circle in which it is. */
   me?: Fix | null
   drawing?: Drawing | null

@@ -19,6 +19,9 @@ type Start = {
   onStart?: (processId: number) => void
 }
 
+/** Nobody is there: a journey that looks at the ground answers for it. */
+export const groundAddress = 'https://ground.example'
+
 const bundle = fileURLToPath(new URL('../../supabase/local/dist/start.js', import.meta.url))
 const patienceMs = 120_000
 
@@ -30,6 +33,8 @@ export async function startHost({ dataFolder, logFile, onStart }: Start): Promis
       HOST: '127.0.0.1',
       ROWCALL_DATA: dataFolder,
       ROWCALL_LOG: 'info',
+      ROWCALL_TILES: `${groundAddress}/{z}/{x}/{y}.png`,
+      ROWCALL_TILES_BY: 'Ground Example',
     },
     stdio: ['ignore', 'pipe', 'pipe'],
   })

@@ -25,7 +25,7 @@ import { sizesAt, toPlane } from './view'
 /** What stands out of the picture, or steps back in it. `called`: the next tree, the one that steps forward. */
 export type Highlights = Pick<
   Picture,
-  'selected' | 'dimmed' | 'long' | 'called' | 'keepOuts' | 'disease' | 'me' | 'aerial'
+  'selected' | 'dimmed' | 'long' | 'called' | 'keepOuts' | 'disease' | 'me' | 'aerial' | 'hasTiles'
 >
 
 const none: ReadonlySet<number> = new Set()
@@ -38,6 +38,7 @@ const plainPicture: Highlights = {
   disease: null,
   me: null,
   aerial: null,
+  hasTiles: false,
 }
 
 /** Until what lies beyond the screen is painted: after the frame that shows it, before a thumb gets there. */

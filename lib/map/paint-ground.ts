@@ -12,13 +12,14 @@ export function paintGround(
   picture: Picture,
   square: Box
 ): void {
-  const { scene, view, sizes, palette, aerial } = picture
+  const { scene, view, sizes, palette } = picture
+  const isPictured = picture.aerial !== null || picture.hasTiles
   const edgePx = Math.max(10, blockEdgeM * scene.plane.unitsPerM * view.scale)
   context.lineJoin = 'round'
   context.lineCap = 'round'
 
   // Over a picture of the same ground a tint says where the block is.
-  context.globalAlpha = aerial ? 0.25 : 1
+  context.globalAlpha = isPictured ? 0.25 : 1
   context.fillStyle = palette.block
   context.strokeStyle = palette.block
   context.lineWidth = 2 * edgePx
@@ -34,7 +35,7 @@ export function paintGround(
 
   context.globalAlpha = 1
   // Nobody sees a row between trees that are not seen singly.
-  if (!sizes.isHeaped && !aerial) paintRows(context, picture, square)
+  if (!sizes.isHeaped && !isPictured) paintRows(context, picture, square)
   context.lineJoin = 'miter'
   context.lineCap = 'butt'
 }

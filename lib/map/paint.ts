@@ -45,6 +45,8 @@ export type Picture = {
   me: Fix | null
   /** Under everything; the blocks are then only tinted. */
   aerial: Aerial | null
+  /** Pictures of the ground lie below the canvas. */
+  hasTiles: boolean
   /** A shape that is being drawn. */
   outline: readonly Point[]
   focused: number | null
@@ -106,11 +108,13 @@ export function paint(context: CanvasRenderingContext2D, picture: Picture, squar
 /** Ground without an orchard. */
 export function paintBare(
   context: CanvasRenderingContext2D,
-  { palette }: Picture,
+  { palette, hasTiles }: Picture,
   { minX, minY, maxX, maxY }: Box
 ): void {
+  const size = [maxX - minX, maxY - minY] as const
   context.fillStyle = palette.ground
-  context.fillRect(minX, minY, maxX - minX, maxY - minY)
+  if (hasTiles) context.clearRect(minX, minY, ...size)
+  else context.fillRect(minX, minY, ...size)
 }
 
 /** Two rings, paper and ink, so that it shows on any ground. */

@@ -15,6 +15,7 @@ export type Settings = {
 type Environment = Readonly<Record<string, string | undefined>>
 
 export function readSettings(environment: Environment = process.env): Settings {
+  checkTiles(environment)
   return {
     port: portOf(environment.PORT),
     address: environment.HOST || '0.0.0.0',
@@ -22,6 +23,19 @@ export function readSettings(environment: Environment = process.env): Settings {
     databaseUrl: environment.DATABASE_URL || null,
     certificate: certificateOf(environment),
   }
+}
+
+/** The pages read them by themselves; here they are only refused early. */
+function checkTiles({ ROWCALL_TILES, ROWCALL_TILES_BY }: Environment): void {
+  if (!ROWCALL_TILES) return
+  const isAddress = URL.canParse(ROWCALL_TILES) && new URL(ROWCALL_TILES).protocol === 'https:'
+  const hasAll = ['{z}', '{x}', '{y}'].every((part) => ROWCALL_TILES.includes(part))
+  if (!isAddress || !hasAll || /\{(?![zxy]\})/.test(ROWCALL_TILES))
+    throw new Error(
+      'ROWCALL_TILES is an address that begins with https:// and has {z}, {x} and {y} in it, and nothing else in braces.'
+    )
+  if (!ROWCALL_TILES_BY)
+    throw new Error('With ROWCALL_TILES, ROWCALL_TILES_BY must say whose pictures they are.')
 }
 
 function portOf(text: string | undefined): number {

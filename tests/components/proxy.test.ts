@@ -30,6 +30,14 @@ test('only the page’s own origin is spoken to, unless a backend is named', () 
   )
 })
 
+test('pictures come from the page alone, and from the one server that is set for the ground', () => {
+  vi.stubEnv('ROWCALL_TILES', '')
+  expect(policyOf(answer())).toContain(`img-src 'self' data: blob:;`)
+
+  vi.stubEnv('ROWCALL_TILES', 'https://ground.example/{z}/{x}/{y}.png?key=1')
+  expect(policyOf(answer())).toContain(`img-src 'self' data: blob: https://ground.example;`)
+})
+
 function answer() {
   return proxy(new NextRequest('http://localhost/ready'))
 }

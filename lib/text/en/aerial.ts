@@ -37,6 +37,10 @@ export const aerial = {
   saved: 'It is under the map.',
   remove: 'Take the picture away',
   show: 'Picture',
+  showTiles: 'Ground from elsewhere',
+  hideTiles: 'Ground away',
+  tilesFrom: (host: string) =>
+    `The pictures come from ${host}. This device asks there, and that server sees which ground is looked at.`,
   hide: 'Hide the picture',
   coming: 'Fetching the picture…',
   notCome: 'The picture did not come. Try again when there is signal.',

@@ -37,6 +37,10 @@ export const aerial: typeof en = {
   saved: 'Está debajo del mapa.',
   remove: 'Quitar la imagen',
   show: 'Imagen',
+  showTiles: 'Terreno de otro sitio',
+  hideTiles: 'Sin el terreno',
+  tilesFrom: (host: string) =>
+    `Las imágenes vienen de ${host}. Este dispositivo las pide allí, y ese servidor ve qué terreno se mira.`,
   hide: 'Ocultar la imagen',
   coming: 'Descargando la imagen…',
   notCome: 'La imagen no ha llegado. Inténtalo cuando haya señal.',

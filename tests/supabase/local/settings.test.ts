@@ -26,6 +26,22 @@ describe('settings', () => {
     expect(() => readSettings({ PORT })).toThrow(/PORT is .*must be a number/)
   })
 
+  test.each([
+    'http://ground.example/{z}/{x}/{y}.png',
+    'https://ground.example/{z}/{x}.png',
+    'https://{s}.ground.example/{z}/{x}/{y}.png',
+    'ground',
+  ])('pictures of the ground from %s are refused with a sentence', (ROWCALL_TILES) => {
+    expect(() => readSettings({ ROWCALL_TILES, ROWCALL_TILES_BY: 'x' })).toThrow('https://')
+  })
+
+  test('pictures of the ground need to say whose they are', () => {
+    const ROWCALL_TILES = 'https://ground.example/{z}/{x}/{y}.png'
+
+    expect(() => readSettings({ ROWCALL_TILES })).toThrow('whose pictures')
+    expect(() => readSettings({ ROWCALL_TILES, ROWCALL_TILES_BY: 'x' })).not.toThrow()
+  })
+
   test('a certificate needs both its files, and both must be readable', () => {
     const file = join(folder, 'cert.pem')
     writeFileSync(file, 'x')
