@@ -28,6 +28,14 @@ test('a lead lays the ground under the map; nobody else is asked for it before, 
     'naturalWidth',
     1
   )
+  // Beside the trees the map lets it through.
+  await expect.poll(() => lee.evaluate(opacityOfCorner)).toBe(0)
   await lee.getByRole('button', { name: 'Ground away' }).tap()
+  await expect.poll(() => lee.evaluate(opacityOfCorner)).toBe(255)
   await expect(lee.locator('img[src^="https://ground.example/"]')).toHaveCount(0)
 })
+
+function opacityOfCorner(): number | undefined {
+  const canvas = document.querySelector<HTMLCanvasElement>('.orchard-map canvas')
+  return canvas?.getContext('2d')?.getImageData(2, 2, 1, 1).data[3]
+}

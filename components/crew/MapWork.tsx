@@ -76,10 +76,14 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
       <h1 className="sr">{leadMap.title}</h1>
       {!(dealing.isDrawing && show === 'map') && (
         <MapLook filter={filter} onFind={on.onFind}>
-          <DiseaseOnMap mode={disease} />
-          <AerialOnMapButton picture={picture} />
-          <TilesOnMapButton ground={ground} />
-          <WhereOnMap here={here} onTree={on.onFind} />
+          {show === 'map' && (
+            <>
+              <DiseaseOnMap mode={disease} />
+              <AerialOnMapButton picture={picture} />
+              <TilesOnMapButton ground={ground} />
+              <WhereOnMap here={here} onTree={on.onFind} />
+            </>
+          )}
         </MapLook>
       )}
       {show === 'map' ? (

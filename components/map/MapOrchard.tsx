@@ -42,9 +42,10 @@ export function MapOrchard({
 }: MapOrchardProps) {
   const map = useMap()
   const spoken = useRef<HTMLParagraphElement>(null)
+  const hasTiles = tiles !== null
   const layer = useMemo(
-    () => new OrchardLayer(scene, words.notSurveyed),
-    [scene, words.notSurveyed]
+    () => new OrchardLayer(scene, words.notSurveyed, hasTiles),
+    [scene, words.notSurveyed, hasTiles]
   )
 
   useEffect(() => begin(map, scene, called), [map, scene, called])
@@ -54,7 +55,6 @@ export function MapOrchard({
       layer.remove()
     }
   }, [map, layer])
-  const hasTiles = tiles !== null
   useEffect(() => layer.setLooks(looks), [layer, looks])
   useEffect(
     () =>
@@ -67,9 +67,8 @@ export function MapOrchard({
         called,
         me,
         aerial,
-        hasTiles,
       }),
-    [layer, selected, dimmed, long, keepOuts, disease, called, me, aerial, hasTiles]
+    [layer, selected, dimmed, long, keepOuts, disease, called, me, aerial]
   )
   useEffect(() => {
     if (lookAt) goTo(map, scene, lookAt.tree)

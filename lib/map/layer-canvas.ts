@@ -24,9 +24,13 @@ export class LayerCanvas {
   /** How many times as large as painted it is shown. */
   private stretch = 1
 
-  constructor(readonly map: L.Map) {
+  /** `isClear`: what lies below is seen through it; else it is quicker. */
+  constructor(
+    readonly map: L.Map,
+    isClear: boolean
+  ) {
     this.canvas = L.DomUtil.create('canvas', 'leaflet-zoom-animated', map.getPane('overlayPane'))
-    const context = this.canvas.getContext('2d', { alpha: false })
+    const context = this.canvas.getContext('2d', { alpha: isClear })
     if (!context) throw new Error('This browser draws no canvas.')
     this.context = context
   }

@@ -25,7 +25,7 @@ import { sizesAt, toPlane } from './view'
 /** What stands out of the picture, or steps back in it. `called`: the next tree, the one that steps forward. */
 export type Highlights = Pick<
   Picture,
-  'selected' | 'dimmed' | 'long' | 'called' | 'keepOuts' | 'disease' | 'me' | 'aerial' | 'hasTiles'
+  'selected' | 'dimmed' | 'long' | 'called' | 'keepOuts' | 'disease' | 'me' | 'aerial'
 >
 
 const none: ReadonlySet<number> = new Set()
@@ -38,7 +38,6 @@ const plainPicture: Highlights = {
   disease: null,
   me: null,
   aerial: null,
-  hasTiles: false,
 }
 
 /** Until what lies beyond the screen is painted: after the frame that shows it, before a thumb gets there. */
@@ -63,17 +62,18 @@ export class OrchardLayer extends L.Layer {
   private readonly dirty = new Set<number>()
   private stopListening = () => {}
 
-  /** `notSurveyed` is said at a block that has no positions. */
+  /** `notSurveyed` is said at a block that has no positions; `hasTiles`: pictures of the ground lie below. */
   constructor(
     private readonly scene: Scene,
-    private readonly notSurveyed: string
+    private readonly notSurveyed: string,
+    private readonly hasTiles = false
   ) {
     super()
     this.looks = looksOf(scene)
   }
 
   override onAdd(map: L.Map): this {
-    this.canvas = new LayerCanvas(map)
+    this.canvas = new LayerCanvas(map, this.hasTiles)
     this.palette = paletteAt(map.getContainer())
     this.stopListening = listenTo(map, {
       moveend: () => this.settle(),
@@ -202,7 +202,7 @@ export class OrchardLayer extends L.Layer {
 
   /** What single squares are painted from, too, until everything is painted again. */
   private compose(canvas: LayerCanvas, palette: Palette): Picture {
-    const { scene, looks, notSurveyed, focused, highlights, outline } = this
+    const { scene, looks, notSurveyed, hasTiles, focused, highlights, outline } = this
     const { view } = canvas
     const sizes = sizesAt(scene, view)
     const style = { palette, markPx: sizes.markPx, sharpness: view.sharpness }
@@ -224,6 +224,7 @@ export class OrchardLayer extends L.Layer {
       focused,
       outline,
       notSurveyed,
+      hasTiles,
     }
   }
 }

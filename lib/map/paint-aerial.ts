@@ -41,3 +41,8 @@ function aerialOnPlane({ points }: Aerial, plane: Plane): Affine | null {
   const [first, second, third] = points
   return affineBy([pairOf(first), pairOf(second), pairOf(third)])
 }
+
+/** Ground that can be seen: the blocks are then only tinted, and their names stand on a halo. */
+export function isPictured({ aerial, hasTiles }: Pick<Picture, 'aerial' | 'hasTiles'>): boolean {
+  return aerial !== null || hasTiles
+}

@@ -2,6 +2,7 @@
 
 import type { Box } from './grid-index'
 import type { Picture } from './paint'
+import { isPictured } from './paint-aerial'
 import type { Point } from './plane'
 import { boxToPlane, meet, toCanvas } from './view'
 
@@ -13,13 +14,12 @@ export function paintGround(
   square: Box
 ): void {
   const { scene, view, sizes, palette } = picture
-  const isPictured = picture.aerial !== null || picture.hasTiles
   const edgePx = Math.max(10, blockEdgeM * scene.plane.unitsPerM * view.scale)
   context.lineJoin = 'round'
   context.lineCap = 'round'
 
   // Over a picture of the same ground a tint says where the block is.
-  context.globalAlpha = isPictured ? 0.25 : 1
+  context.globalAlpha = isPictured(picture) ? 0.25 : 1
   context.fillStyle = palette.block
   context.strokeStyle = palette.block
   context.lineWidth = 2 * edgePx
@@ -35,7 +35,7 @@ export function paintGround(
 
   context.globalAlpha = 1
   // Nobody sees a row between trees that are not seen singly.
-  if (!sizes.isHeaped && !isPictured) paintRows(context, picture, square)
+  if (!sizes.isHeaped && !isPictured(picture)) paintRows(context, picture, square)
   context.lineJoin = 'miter'
   context.lineCap = 'butt'
 }

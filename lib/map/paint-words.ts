@@ -2,6 +2,7 @@
 
 import type { Box } from './grid-index'
 import type { Picture } from './paint'
+import { isPictured } from './paint-aerial'
 import { labelPx, rowLabels } from './row-labels'
 import { meet, toCanvas } from './view'
 
@@ -64,9 +65,10 @@ export function paintRowLabels(
 
 export function paintBlockNames(
   context: CanvasRenderingContext2D,
-  { scene, view, palette, aerial, notSurveyed }: Picture,
+  picture: Picture,
   square: Box
 ): void {
+  const { scene, view, palette, notSurveyed } = picture
   const edgePx = Math.max(10, 4.5 * scene.plane.unitsPerM * view.scale)
   for (const { block, box, surveyed } of scene.blocks) {
     const { x } = toCanvas(view, (box.minX + box.maxX) / 2, 0)
@@ -77,7 +79,7 @@ export function paintBlockNames(
       ? y
       : paintNotSurveyed(context, palette, { x, y, widthPx, words: notSurveyed })
     write(context, `800 15px ${palette.font}`, palette.text)
-    if (aerial) paintHalo(context, palette, { words: block.name, x, y: top })
+    if (isPictured(picture)) paintHalo(context, palette, { words: block.name, x, y: top })
     context.fillText(block.name, x, top)
   }
 }
