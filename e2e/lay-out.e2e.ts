@@ -57,6 +57,46 @@ test('a manager with a tablet sets many trees at once, and is told whose tree is
   await expect(mo.getByText(/^\d+ trees are changed\.$/)).toBeVisible()
 })
 
+test('a manager walks round a block with a phone, and puts a tree where they stand', async ({
+  orchard,
+  asPerson,
+}) => {
+  const mo = await asPerson('Mo')
+  await mo.context().grantPermissions(['geolocation'])
+  await mo.goto(routes.newBlock())
+  await mo.getByRole('textbox', { name: 'Name of the block' }).fill('Pond Side')
+  await mo.getByRole('textbox', { name: 'Letters on its plates' }).fill('P')
+  for (const [at, corner] of corners.entries()) {
+    await standAt(mo, corner)
+    await mo.getByRole('button', { name: 'I stand at the next corner' }).tap()
+    const letter = String.fromCharCode(65 + at)
+    const [lat, lon] = corner.split(', ').map((degrees) => Number(degrees).toFixed(7))
+    await expect(mo.getByRole('textbox', { name: `Corner ${letter}`, exact: true })).toHaveValue(
+      `${lat}, ${lon}`
+    )
+  }
+  await mo.getByRole('button', { name: /^Make \d+ rows, \d+ trees$/ }).tap()
+  await expect(mo.getByText(/^Pond Side is laid out: \d+ trees\.$/)).toBeVisible()
+
+  await mo.goto(routes.block(1))
+  await mo.getByRole('button', { name: 'Add a tree' }).tap()
+  await mo.getByRole('textbox', { name: 'Row', exact: true }).fill('1')
+  await mo.getByRole('textbox', { name: 'Place', exact: true }).fill('13')
+  await standAt(mo, '48.00052, 2.00002')
+  await mo.locator('label').filter({ hasText: 'Where I stand' }).tap()
+  await expect(mo.getByText('Taken, to within 3 m.')).toBeVisible()
+  await mo.getByRole('button', { name: 'Add this tree' }).tap()
+
+  await expect(mo.getByText('The tree is there.')).toBeVisible()
+  expect(await orchard.heard('tree_added')).toHaveLength(1)
+})
+
+/** As a phone says it when it is sure to three metres. */
+async function standAt(page: Page, corner: string): Promise<void> {
+  const [latitude = 0, longitude = 0] = corner.split(', ').map(Number)
+  await page.context().setGeolocation({ latitude, longitude, accuracy: 3 })
+}
+
 async function typeCorners(page: Page, order: readonly number[]): Promise<void> {
   for (const [line, corner] of order.entries()) {
     const letter = String.fromCharCode(65 + line)
