@@ -5576,18 +5576,6 @@ begin
     select exists (select 1 from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null));
 end $function$;
 
-CREATE OR REPLACE FUNCTION private.is_in_use(p_orchard uuid, p_tree integer)
- RETURNS boolean
- LANGUAGE plpgsql
- STABLE
- SET search_path TO ''
-AS $function$
-begin
-  return exists (select 1 from public.claims where orchard_id = p_orchard and tree_no = p_tree and ended_at is null)
-    or exists (select 1 from public.deals where orchard_id = p_orchard and tree_no = p_tree and ended_at is null);
-end $function$;
-comment on function private.is_in_use(uuid,integer) is 'Somebody is at this tree, or it is kept for somebody.';
-
 CREATE OR REPLACE FUNCTION private.is_last_manager(p_person people, p_without_login uuid DEFAULT NULL::uuid)
  RETURNS boolean
  LANGUAGE sql
@@ -8143,7 +8131,8 @@ AS $function$
     ('trunkMm', case when t.trunk_mm is null and private.is_said(t.said -> 'trunkMm') then 'out_of_range' end),
     ('asksSaw', case when jsonb_typeof(t.said -> 'asksSaw') not in ('boolean', 'null') then 'not_one_of' end),
     ('life', case when t.life not in ('standing', 'dead', 'removed', 'gap') then 'not_one_of'
-      when t.life in ('removed', 'gap') and t.life <> t.life_now and private.is_in_use(p_orchard, t.no) then 'in_use' end),
+      when t.life <> 'standing' and t.life <> t.life_now and private.in_use(p_orchard, array[t.no],
+        case when t.life = 'dead' then '{}'::text[] else array['disease', 'arborist'] end) <> '[]' then 'in_use' end),
     ('latE7', case when t.lat_e7 is null and private.is_said(t.said -> 'latE7') then 'out_of_range' end),
     ('lonE7', case when t.lon_e7 is null and private.is_said(t.said -> 'lonE7') then 'out_of_range' end),
     ('latE7', case when (t.lat_e7 is null) <> (t.lon_e7 is null) then 'position_half' end)

@@ -1,12 +1,27 @@
 -- What an inventory says of trees that are there: each by its number, with all that is known of it from now on.
 
-create function private.is_in_use(p_orchard uuid, p_tree integer) returns boolean
+create function private.in_use(p_orchard uuid, p_trees integer[], p_flags text[] default '{}') returns jsonb
 language plpgsql stable set search_path = '' as $$
 begin
-  return exists (select 1 from public.claims where orchard_id = p_orchard and tree_no = p_tree and ended_at is null)
-    or exists (select 1 from public.deals where orchard_id = p_orchard and tree_no = p_tree and ended_at is null);
+  return private.trees_with(coalesce((
+    select jsonb_agg(jsonb_build_object('code', u.code, 'tree', u.tree_no)) from (
+      select 'trees_in_progress' as code, c.tree_no from public.claims c
+      where c.orchard_id = p_orchard and c.tree_no = any (p_trees) and c.ended_at is null
+      union
+      -- A row of brush is held with all of its trees.
+      select 'rows_held', t.no from public.claims c
+      join public.trees t on t.orchard_id = c.orchard_id and t.block_no = c.block_no and t.row_no = c.row_no
+      where c.orchard_id = p_orchard and c.tree_no is null and c.ended_at is null and t.no = any (p_trees)
+      union
+      select 'trees_dealt', d.tree_no from public.deals d
+      where d.orchard_id = p_orchard and d.tree_no = any (p_trees) and d.ended_at is null
+      union
+      select 'trees_flagged', f.tree_no from public.flags f
+      where f.orchard_id = p_orchard and f.tree_no = any (p_trees) and f.ended_at is null and f.kind = any (p_flags)
+    ) u), '[]'));
 end $$;
-comment on function private.is_in_use is 'Somebody is at this tree, or it is kept for somebody.';
+comment on function private.in_use is
+  'Of these trees those that somebody holds or is on the way to, and those with an open flag of these kinds; one refusal a code.';
 
 create function private.wrong_changes(p_orchard uuid, p_cultivars jsonb, p_changes jsonb)
 returns table (index integer, field text, code text)
@@ -34,7 +49,8 @@ language sql stable set search_path = '' as $$
     ('trunkMm', case when t.trunk_mm is null and private.is_said(t.said -> 'trunkMm') then 'out_of_range' end),
     ('asksSaw', case when jsonb_typeof(t.said -> 'asksSaw') not in ('boolean', 'null') then 'not_one_of' end),
     ('life', case when t.life not in ('standing', 'dead', 'removed', 'gap') then 'not_one_of'
-      when t.life in ('removed', 'gap') and t.life <> t.life_now and private.is_in_use(p_orchard, t.no) then 'in_use' end),
+      when t.life <> 'standing' and t.life <> t.life_now and private.in_use(p_orchard, array[t.no],
+        case when t.life = 'dead' then '{}'::text[] else array['disease', 'arborist'] end) <> '[]' then 'in_use' end),
     ('latE7', case when t.lat_e7 is null and private.is_said(t.said -> 'latE7') then 'out_of_range' end),
     ('lonE7', case when t.lon_e7 is null and private.is_said(t.said -> 'lonE7') then 'out_of_range' end),
     ('latE7', case when (t.lat_e7 is null) <> (t.lon_e7 is null) then 'position_half' end)

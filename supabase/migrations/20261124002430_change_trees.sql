@@ -10,29 +10,6 @@ begin
   end if;
 end $$;
 
-create function private.in_use(p_orchard uuid, p_trees integer[], p_flags text[] default '{}') returns jsonb
-language plpgsql stable set search_path = '' as $$
-begin
-  return private.trees_with(coalesce((
-    select jsonb_agg(jsonb_build_object('code', u.code, 'tree', u.tree_no)) from (
-      select 'trees_in_progress' as code, c.tree_no from public.claims c
-      where c.orchard_id = p_orchard and c.tree_no = any (p_trees) and c.ended_at is null
-      union
-      -- A row of brush is held with all of its trees.
-      select 'rows_held', t.no from public.claims c
-      join public.trees t on t.orchard_id = c.orchard_id and t.block_no = c.block_no and t.row_no = c.row_no
-      where c.orchard_id = p_orchard and c.tree_no is null and c.ended_at is null and t.no = any (p_trees)
-      union
-      select 'trees_dealt', d.tree_no from public.deals d
-      where d.orchard_id = p_orchard and d.tree_no = any (p_trees) and d.ended_at is null
-      union
-      select 'trees_flagged', f.tree_no from public.flags f
-      where f.orchard_id = p_orchard and f.tree_no = any (p_trees) and f.ended_at is null and f.kind = any (p_flags)
-    ) u), '[]'));
-end $$;
-comment on function private.in_use is
-  'Of these trees those that somebody holds or is on the way to, and those with an open flag of these kinds; one refusal a code.';
-
 create function private.is_change_of_trees(p_orchard uuid, p_set jsonb) returns boolean
 language sql stable set search_path = '' as $$
   select jsonb_typeof(p_set) = 'object' and p_set <> '{}' and bool_and(case key

@@ -229,6 +229,8 @@ describe.each(engines)('bringing in on $name', ({ open }) => {
   test('one wrong change keeps everything as it is, and a tree that somebody has stays', async () => {
     const { orchard, lead, ann } = await crewOfThree(database)
     await lead.must('deal_trees', { trees: [5], to: [ann.id] })
+    const gum = { kind: 'disease', sign: 'gum', severity: 'low' }
+    await ann.must('flag_tree', { tree: 8, ...gum })
     const before = await sheetOf(orchard)
 
     const reply = await orchard.manager.send('bring_in_trees', {
@@ -246,6 +248,7 @@ describe.each(engines)('bringing in on $name', ({ open }) => {
         { tree: 7, species: 'pear' },
         { tree: 7, species: 'apple' },
         'not a change',
+        { tree: 8, species: 'pear', life: 'gap' },
       ],
     })
 
@@ -260,6 +263,7 @@ describe.each(engines)('bringing in on $name', ({ open }) => {
       'changes 8 tree twice',
       'changes 9 species not_one_of',
       'changes 9 tree not_one_of',
+      'changes 10 life in_use',
     ])
     expect(await sheetOf(orchard)).toEqual(before)
   })
