@@ -4,24 +4,13 @@ import { blockCodes } from './block-codes'
 import { folded } from './inventory-columns'
 import type { InventoryRow } from './inventory-row'
 import { sizeClassOf } from './size-class'
-import type {
-  Block,
-  BudSite,
-  Cultivar,
-  Habit,
-  Life,
-  Position,
-  SizeClass,
-  Species,
-  Tree,
-} from './types'
+import type { Block, Cultivar, Life, Species, Tree } from './types'
 
 export type Inventory = { blocks: Block[]; cultivars: Cultivar[]; trees: Tree[] }
 export const nothingYet: Inventory = { blocks: [], cultivars: [], trees: [] }
 
 /** What the tree will be: what the row says, else what is known of it. */
-export type PlacedRow = {
-  line: number
+export type PlacedRow = Omit<InventoryRow, 'block' | 'blockName' | 'place' | 'asksSaw' | 'life'> & {
   /** The tree that stands there; null: a new one. */
   existing: Tree | null
   /** What the file calls its block. */
@@ -29,21 +18,9 @@ export type PlacedRow = {
   /** The code on the plate. */
   block: string
   blockName: string
-  row: number
   place: number
-  /** Null: a new tree of which nobody said what it is. */
-  species: Species | null
-  cultivar: string | null
-  habit: Habit | null
-  buds: BudSite | null
-  plantedYear: number | null
-  trunkCm: number | null
-  heightCm: number | null
-  sizeClass: SizeClass | null
   asksSaw: boolean
   life: Life
-  hazard: InventoryRow['hazard']
-  position: Position | null
 }
 
 export type Placing = {

@@ -11,10 +11,11 @@ const highHeatFromF = 95
 /** One who watches, to so many. */
 const mostWatched = 20
 
+const everyDay = ['water', 'rest_on_need'] as const
+const inHeat = [...everyDay, 'shade'] as const
+/** All of them, as high heat asks. */
 export const heatDutyCodes = [
-  'water',
-  'rest_on_need',
-  'shade',
+  ...inHeat,
   'contact',
   'watch',
   'who_calls',
@@ -24,21 +25,10 @@ export const heatDutyCodes = [
 ] as const
 export type HeatDuty = (typeof heatDutyCodes)[number]
 
-/** In the order in which they come as it gets hotter. An unknown temperature asks what every day asks. */
-export function heatDuties(temperatureC: number | null): HeatDuty[] {
-  const always: HeatDuty[] = ['water', 'rest_on_need']
-  if (temperatureC === null || !isHot(temperatureC)) return always
-  if (!isHighHeat(temperatureC)) return [...always, 'shade']
-  return [
-    ...always,
-    'shade',
-    'contact',
-    'watch',
-    'who_calls',
-    'water_reminders',
-    'meeting',
-    'rests',
-  ]
+/** An unknown temperature asks what every day asks. */
+export function heatDuties(temperatureC: number | null): readonly HeatDuty[] {
+  if (temperatureC === null || !isHot(temperatureC)) return everyDay
+  return isHighHeat(temperatureC) ? heatDutyCodes : inHeat
 }
 
 /** Shade is up, and there is room in it for everybody who rests. */
