@@ -11,10 +11,13 @@ test('a middle bearer and a tip bearer side by side say different things, by thu
 
   await expect(ann.getByRole('heading', { level: 1 })).toContainText('the outer third')
   await expect(ann.getByRole('status').filter({ hasText: 'May go.' })).toBeVisible()
-  await expect(bo.getByRole('heading', { level: 1 })).toContainText('never shorten')
+  await expect(bo.getByRole('heading', { level: 1 })).toContainText('leave the tips')
   await expect(bo.getByRole('status').filter({ hasText: 'Do not shorten.' })).toContainText(
     'It would cost 57% of the fruit buds.'
   )
+  await expect(bo.getByRole('status').filter({ hasText: 'may be cut to a bud.' })).toBeVisible()
+  await bo.getByRole('slider', { name: 'Length of the shoot' }).press('Home')
+  await expect(bo.getByRole('status').filter({ hasText: 'Up to 23 cm: leave it.' })).toBeVisible()
 
   const taken = ann.getByRole('slider', { name: 'How much goes' })
   await tapAt(ann, taken, 0.9)

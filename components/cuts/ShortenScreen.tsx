@@ -1,8 +1,7 @@
 'use client'
 
 import { useState } from 'react'
-
-import { longTipShootCm, mayGo, tipShoot } from '@/lib/domain/pruning/last-years-wood'
+import { longTipShootCm, mayGo } from '@/lib/domain/pruning/last-years-wood'
 import { isLeadView, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { useFormat } from '../layout/use-format'
@@ -12,6 +11,7 @@ import { NoSuchTree } from '../tree/NoSuchTree'
 import { type TreeFacts, useTree } from '../tree/use-tree'
 import { useWorkCard } from '../tree/use-work-card'
 import { ButtonLink } from '../ui/ButtonLink'
+import { Note } from '../ui/Note'
 import { Slider } from '../ui/Slider'
 import { BudProfile } from './BudProfile'
 import { ShortenDrawing } from './drawings/ShortenDrawing'
@@ -45,7 +45,6 @@ function OneShoot({ facts }: { facts: TreeFacts }) {
   const share = taken / parts
   const shootCm = centimetresOf(scale, length)
   const said = what === 'in_training' ? whatToCut.steps.in_training : whatToCut.shoots[what]
-  const isTip = facts.tree.species === 'apple' && shoot.bearing.buds === 'tip'
   const isAsked = shoot.counts === null && mayGo(shoot.bearing) === null
   const isCalling = isAsked && !isLead
 
@@ -93,13 +92,23 @@ function OneShoot({ facts }: { facts: TreeFacts }) {
             lessLabel={text.shorter}
             moreLabel={text.longer}
           />
-          {isTip && tipShoot(shootCm) === 'lead_may_cut' && (
-            <p className="small">{text.longTip(format.span(longTipShootCm, 'up'))}</p>
-          )}
+          <TipShoot verdict={shoot.tipVerdict(shootCm)} />
         </>
       )}
       {isLead && <BudProfile shoot={shoot} cultivar={facts.cultivar} />}
     </HelperScreen>
+  )
+}
+
+/** Of a tip-bearing apple: what is said of a shoot of this length. */
+function TipShoot({ verdict }: { verdict: ReturnType<ReturnType<typeof useShoot>['tipVerdict']> }) {
+  const { shorten: text } = useWords().cuts
+  const length = useFormat().span(longTipShootCm, 'up')
+  if (verdict === null) return null
+  return (
+    <Note icon="info" role="status" lead={text.tipShoot[verdict](length)}>
+      {text.tipShootFrom(length)}
+    </Note>
   )
 }
 

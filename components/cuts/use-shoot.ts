@@ -3,7 +3,7 @@
 import { useState } from 'react'
 
 import type { BudSite } from '@/lib/domain/orchard/types'
-import type { LastYearsWood } from '@/lib/domain/pruning/last-years-wood'
+import { type LastYearsWood, lastYearsWood, tipShoot } from '@/lib/domain/pruning/last-years-wood'
 import {
   readCounts,
   type ShootVerdict,
@@ -37,6 +37,7 @@ export function useShoot({ tree, cultivar }: TreeFacts, what: LastYearsWood | 'i
   const counts = countsOf(profile, counted)
   const buds: BudSite =
     profile === 'counted' ? (counted ? siteOf(counted) : 'unknown') : (profile ?? 'unknown')
+  const bearing = { species: tree.species, habit: known.habit, buds }
   const isHeldBack = what === 'in_training' || what === 'another_winter'
 
   return {
@@ -47,11 +48,13 @@ export function useShoot({ tree, cultivar }: TreeFacts, what: LastYearsWood | 'i
     isTypedWrong: profile === 'counted' && typed.trim() !== '' && counted === null,
     /** Null: nobody has said where the buds sit. */
     counts,
-    bearing: { species: tree.species, habit: known.habit, buds },
-    verdict: (taken: number): ShootVerdict =>
-      isHeldBack
-        ? 'refused'
-        : verdictOf({ species: tree.species, habit: known.habit, buds }, taken),
+    bearing,
+    verdict: (taken: number): ShootVerdict => (isHeldBack ? 'refused' : verdictOf(bearing, taken)),
+    /** Of one so long; null: its length does not matter. */
+    tipVerdict: (shootCm: number) =>
+      isHeldBack || lastYearsWood(bearing) !== 'leave_short'
+        ? null
+        : tipShoot(bearing.species, shootCm),
   }
 }
 

@@ -1,6 +1,7 @@
 /** A step of the work in words: what stands in the catalogue, with this tree's own numbers. */
 
 import type { Origin } from '@/lib/domain/pruning/fact'
+import { longTipShootCm } from '@/lib/domain/pruning/last-years-wood'
 import type { WorkStep } from '@/lib/domain/pruning/work-card'
 import type { Format } from '@/lib/text/format'
 import type { Messages } from '@/lib/text/messages'
@@ -16,8 +17,8 @@ export type StepWords = {
   picture: string
 }
 
-/** Kept shoots of a peach: general garden references, second hand. */
-const keptShootsCm = { shortest: 30, longest: 60 }
+/** Kept shoots of a peach, 12 to 24 inches: general garden references, second hand. */
+const keptShootsCm = { shortest: 12 * 2.54, longest: 24 * 2.54 }
 
 export function stepWords(
   { whatToCut: text }: Pick<Messages, 'whatToCut'>,
@@ -26,7 +27,10 @@ export function stepWords(
 ): StepWords {
   switch (step.code) {
     case 'last_years_wood':
-      return withLines({ ...text.steps.last_years_wood, ...text.shoots[step.what] })
+      return withLines(
+        { ...text.steps.last_years_wood, ...text.shoots[step.what] },
+        ...(step.what === 'leave_short' ? [text.longTip(format.span(longTipShootCm, 'up'))] : [])
+      )
     case 'renew_spurs':
       return withLines(
         text.steps.renew_spurs,
@@ -37,8 +41,8 @@ export function stepWords(
         text.steps.renew_shoots,
         text.share.renew_shoots(
           shareRange(text, format, step.share),
-          format.span(keptShootsCm.shortest),
-          format.span(keptShootsCm.longest)
+          format.span(keptShootsCm.shortest, 'down'),
+          format.span(keptShootsCm.longest, 'down')
         )
       )
     default:

@@ -37,12 +37,13 @@ export function ShootsDrawing({ what }: { what: LastYearsWood }) {
         </>
       )
     case 'never':
+    case 'leave_short':
     case 'do_not_shorten':
       return (
         <>
           <Wood limbs={[branch]} />
           <Young limbs={staying} />
-          <Buds limbs={staying} from={what === 'never' ? 0.45 : 0} upTo={1} />
+          <Buds limbs={staying} from={what === 'do_not_shorten' ? 0 : 0.45} upTo={1} />
           <Goes limbs={crowding} />
         </>
       )

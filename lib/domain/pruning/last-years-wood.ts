@@ -10,6 +10,7 @@ export const shoots = [
   'outer_third',
   'outer_half',
   'never',
+  'leave_short',
   'do_not_shorten',
   'leave_and_ask',
   'another_winter',
@@ -22,6 +23,8 @@ export type LastYearsWood =
   | 'outer_half'
   /** The buds sit at the tip, and the crop goes with it. */
   | 'never'
+  /** The same of an apple; but one source lets its long shoots be cut to a bud. */
+  | 'leave_short'
   /** The crop is on the shoots, nobody wrote down where: thin them, leave their tips. */
   | 'do_not_shorten'
   /** Nobody knows where this one bears. */
@@ -31,7 +34,8 @@ export type LastYearsWood =
 
 export type Bearing = { species: Species; habit: Habit; buds: BudSite }
 
-export function lastYearsWood({ habit, buds }: Bearing): LastYearsWood {
+export function lastYearsWood({ species, habit, buds }: Bearing): LastYearsWood {
+  if (species === 'apple' && buds === 'tip') return 'leave_short'
   return buds === 'unknown' ? byHabit[habit] : bySite[buds]
 }
 
@@ -60,6 +64,7 @@ export function mayGo({ species, ...bearing }: Bearing): Range | null {
     case 'outer_half':
       return species === 'apricot' ? { least: 1 / 2, most: 2 / 3 } : { least: 1 / 3, most: 1 / 2 }
     case 'never':
+    case 'leave_short':
     case 'do_not_shorten':
     case 'leave_and_ask':
     case 'another_winter':
@@ -67,10 +72,13 @@ export function mayGo({ species, ...bearing }: Bearing): Range | null {
   }
 }
 
-/** Heritage-orchard site, second hand: shorter than 9 inches they are left alone. */
+/** Heritage-orchard site, second hand, of apples that bear at the tip: "about 9 inches". */
 export const longTipShootCm = 9 * 2.54
 
-/** Of tip-bearing apples only: a longer shoot may be cut to a bud, where the lead says so. */
-export function tipShoot(lengthCm: number): 'leave' | 'lead_may_cut' {
-  return lengthCm < longTipShootCm ? 'leave' : 'lead_may_cut'
+/**
+ * One shoot of a tip bearer. A share of it never goes; of an apple one longer than nine inches may be cut to a
+ * bud, and of any other species nobody says so.
+ */
+export function tipShoot(species: Species, lengthCm: number): 'leave' | 'may_cut' {
+  return species === 'apple' && lengthCm > longTipShootCm ? 'may_cut' : 'leave'
 }

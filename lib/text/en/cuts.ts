@@ -72,8 +72,12 @@ export const cuts = {
     too_much: (share: string) => `Too much. Not more than ${share}.`,
     refused: 'Do not shorten.',
     wouldCost: (share: string) => `It would cost ${share} of the fruit buds.`,
-    longTip: (length: string) =>
-      `One source lets shoots of an apple longer than ${length} be cut to a bud: only where your lead says so.`,
+    tipShoot: {
+      leave: (length: string) => `Up to ${length}: leave it.`,
+      may_cut: (length: string) => `Longer than ${length}: may be cut to a bud.`,
+    },
+    tipShootFrom: (length: string) =>
+      `One source, second hand, on apples that bear at the tip: shoots up to ${length} stay; a longer one may be cut to a bud. In doubt, leave it.`,
     ask: 'Call your lead',
     profile: 'Where the fruit buds sit',
     profiles: { base: 'Near the base', middle: 'Middle', tip: 'Tip', counted: 'Counted' },

@@ -116,6 +116,14 @@ export const whatToCut = {
       picture:
         'Shoots with fruit buds to the tip. None is shortened; two that crowd are taken out.',
     },
+    leave_short: {
+      title: 'Last year’s shoots: leave the tips',
+      do: 'Leave them whole. Where shoots crowd, take whole ones out at their base.',
+      never: 'Take a third off them, as on other trees.',
+      why: 'The fruit buds sit at the tip: the crop would go with it. That long shoots may be cut was read in one source, second hand.',
+      picture:
+        'Shoots with fruit buds to the tip. None is shortened; two that crowd are taken out.',
+    },
     do_not_shorten: {
       title: 'Last year’s shoots: do not shorten',
       do: 'Leave the tips. Where shoots crowd, take whole ones out at their base.',
@@ -138,6 +146,8 @@ export const whatToCut = {
       picture: 'Last year’s shoots on a branch. None of them is cut.',
     },
   },
+  /** Of a tip-bearing apple. */
+  longTip: (length: string) => `One longer than ${length} may be cut to a bud. In doubt, leave it.`,
   /** How much, for the steps that make wood new. */
   share: {
     renew_spurs: (share: string) => `About ${share} of them this year, over the whole tree.`,

@@ -71,8 +71,12 @@ export const cuts: typeof en = {
     too_much: (share) => `Demasiado. No más del ${share}.`,
     refused: 'No lo acortes.',
     wouldCost: (share) => `Costaría el ${share} de las yemas de fruto.`,
-    longTip: (length) =>
-      `Una fuente deja cortar a una yema los brotes de manzano de más de ${length}: solo donde lo diga tu jefe de cuadrilla.`,
+    tipShoot: {
+      leave: (length) => `Hasta ${length}: déjalo.`,
+      may_cut: (length) => `De más de ${length}: se puede cortar a una yema.`,
+    },
+    tipShootFrom: (length) =>
+      `Una fuente, de segunda mano, sobre manzanos que dan fruto en la punta: los brotes de hasta ${length} se quedan; uno más largo se puede cortar a una yema. En la duda, déjalo.`,
     ask: 'Llama a tu jefe de cuadrilla',
     profile: 'Dónde están las yemas de fruto',
     profiles: {

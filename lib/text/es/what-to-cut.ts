@@ -120,6 +120,14 @@ export const whatToCut: typeof en = {
       picture:
         'Brotes con yemas de fruto hasta la punta. Ninguno se acorta; se quitan dos que amontonan.',
     },
+    leave_short: {
+      title: 'Brotes del año pasado: deja las puntas',
+      do: 'Déjalos enteros. Donde se amontonan, quita brotes enteros desde su base.',
+      never: 'Quitarles un tercio, como en otros árboles.',
+      why: 'Las yemas de fruto están en la punta: la cosecha se iría con ella. Que los largos se pueden cortar se leyó en una fuente, de segunda mano.',
+      picture:
+        'Brotes con yemas de fruto hasta la punta. Ninguno se acorta; se quitan dos que amontonan.',
+    },
     do_not_shorten: {
       title: 'Brotes del año pasado: no acortar',
       do: 'Deja las puntas. Donde se amontonan, quita brotes enteros desde su base.',
@@ -142,6 +150,7 @@ export const whatToCut: typeof en = {
       picture: 'Brotes del año pasado en una rama. No se corta ninguno.',
     },
   },
+  longTip: (length) => `Uno de más de ${length} se puede cortar a una yema. En la duda, déjalo.`,
   share: {
     renew_spurs: (share) => `Este año, más o menos ${share} de ellos, por todo el árbol.`,
     renew_shoots: (share, shortest, longest) =>

@@ -33,12 +33,21 @@ describe('an apricot shoot of 60 cm', () => {
   })
 })
 
-// Heritage-orchard site, second hand: 9 inches.
-test.each([
-  [8 * 2.54, 'leave'],
-  [12 * 2.54, 'lead_may_cut'],
-] as const)('the shoot of a tip-bearing apple, %s cm: %s', (cm, what) => {
-  expect(tipShoot(cm)).toBe(what)
+// Heritage-orchard site, second hand: shorter than about 9 inches they are left alone, longer may be cut to a bud.
+describe('a shoot of a tip bearer', () => {
+  test.each([
+    ['apple', 8, 'leave'],
+    ['apple', 9, 'leave'],
+    ['apple', 12, 'may_cut'],
+    // The source speaks of apples alone.
+    ['quince', 12, 'leave'],
+  ] as const)('%s, %s in: %s', (species, inches, what) => {
+    expect(tipShoot(species, inches * 2.54)).toBe(what)
+  })
+
+  test('never loses a share of its length, however long it is', () => {
+    expect(mayGo({ species: 'apple', habit: 'shoot', buds: 'tip' })).toBeNull()
+  })
 })
 
 describe('the buds that go', () => {

@@ -110,6 +110,7 @@ test('almond spurs are renewed by a fifth, and the longer life asks for less', (
 describe('last year’s shoots', () => {
   test.each<[Partial<TreeToPrune>, LastYearsWood | null]>([
     [{ buds: 'tip' }, 'never'],
+    [{ buds: 'tip', species: 'apple' }, 'leave_short'],
     [{ buds: 'middle' }, 'outer_third'],
     [{ buds: 'base' }, 'outer_half'],
     [{ habit: 'spur', buds: 'unknown' }, 'outer_third'],
@@ -134,7 +135,7 @@ describe('last year’s shoots', () => {
         const tip = { ...tree, buds: 'tip' as const }
 
         expect(mayGo(tip)).toBeNull()
-        expect(['never', 'another_winter', null]).toContain(shootsOf(tip))
+        expect(['never', 'leave_short', 'another_winter', null]).toContain(shootsOf(tip))
       })
     )
   })
