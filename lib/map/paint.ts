@@ -20,9 +20,10 @@ import {
 import type { Palette } from './palette'
 import type { Bubble } from './people'
 import type { Point } from './plane'
+import { treesNear } from './reach'
 import type { Scene } from './scene'
 import type { TreeImages } from './tree-images'
-import { boxToPlane, canopyPx, heapPx, type Sizes, toCanvas, type View } from './view'
+import { canopyPx, type Sizes, toCanvas, type View } from './view'
 
 export type Picture = {
   scene: Scene
@@ -55,33 +56,8 @@ export type Picture = {
   notSurveyed: string
 }
 
-/** The square that a change of one tree touches. */
-export function squareOf(picture: Picture, index: number): Box {
-  const { scene, view } = picture
-  const { x, y } = toCanvas(view, scene.xs[index] ?? 0, scene.ys[index] ?? 0)
-  const reach = Math.ceil(reachPx(picture, scene.canopyR[index] ?? 0))
-  // Whole pixels: a clip through the middle of one would leave a seam.
-  const [middleX, middleY] = [Math.round(x), Math.round(y)]
-  return {
-    minX: middleX - reach,
-    minY: middleY - reach,
-    maxX: middleX + reach,
-    maxY: middleY + reach,
-  }
-}
-
-/** How far from its middle anything of a tree reaches, but for its bubbles. */
-function reachPx({ view, sizes }: Picture, canopyR: number): number {
-  // Its square of ground begins up to a side away, and its mark stands out by another.
-  if (sizes.isHeaped) return 2 * heapPx
-  return canopyPx(canopyR, view, sizes) + (sizes.hasNumbers ? 20 : 8)
-}
-
 export function paint(context: CanvasRenderingContext2D, picture: Picture, square: Box): void {
-  const { scene, view } = picture
-  const indexes = picture.sizes.isHeaped
-    ? []
-    : scene.index.within(boxToPlane(view, square, reachPx(picture, scene.widestCanopyR)))
+  const indexes = picture.sizes.isHeaped ? [] : treesNear(picture, square)
   context.save()
   context.beginPath()
   context.rect(square.minX, square.minY, square.maxX - square.minX, square.maxY - square.minY)

@@ -64,7 +64,11 @@ export function sceneOf(all: readonly Tree[], blocks: readonly Block[], upDeg = 
     canopyR[index] = canopyM(tree, blockOf.get(tree.block)) * plane.unitsPerM
   })
   const byBlock = groupBy(trees.keys(), (index) => trees[index]?.block)
-  const rows = rowsOf(trees, xs, ys, { blockOf, unitsPerM: plane.unitsPerM })
+  const rows = blocks.flatMap((block) => {
+    const own = byBlock.get(block.no) ?? []
+    return rowsOf(block, own, { trees, xs, ys, unitsPerM: plane.unitsPerM })
+  })
+  const rowsByBlock = groupBy(rows, (row) => row.block)
   return {
     plane,
     box: trees.length > 0 ? boxOf(xs, ys) : { minX: 0, minY: 0, maxX: 0, maxY: 0 },
@@ -78,7 +82,7 @@ export function sceneOf(all: readonly Tree[], blocks: readonly Block[], upDeg = 
     rows,
     rowOf: new Map(rows.map((row) => [rowKey(row), row])),
     blocks: blocks.flatMap((block) => {
-      const own = byBlock.get(block.no) ?? []
+      const own = rowsByBlock.get(block.no) ?? []
       return sceneBlockOf(block, own, { trees, xs, ys })
     }),
     spacing: Math.min(...blocks.map((block) => block.treeSpacingM), 8) * plane.unitsPerM,
@@ -100,31 +104,27 @@ function canopyM({ sizeClass }: Tree, block: Block | undefined): number {
 /** A bend that nobody could see, however near they look. */
 const leastBendM = 0.02
 
-type RowFacts = { blockOf: ReadonlyMap<number, Block>; unitsPerM: number }
+type Placed = Pick<Scene, 'trees' | 'xs' | 'ys'>
 
 function rowsOf(
-  trees: readonly Tree[],
-  xs: Float64Array,
-  ys: Float64Array,
-  { blockOf, unitsPerM }: RowFacts
+  block: Block,
+  own: readonly number[],
+  { trees, xs, ys, unitsPerM }: Placed & { unitsPerM: number }
 ): SceneRow[] {
-  const byRow = groupBy(trees.keys(), (index) => rowKey(trees[index] ?? { block: 0, row: 0 }))
-  return [...byRow.values()].flatMap((found) => {
+  const spacing = block.treeSpacingM * unitsPerM
+  const byRow = groupBy(own, (index) => trees[index]?.row ?? 0)
+  return [...byRow].map(([row, found]) => {
     const indexes = found.toSorted((a, b) => (trees[a]?.place ?? 0) - (trees[b]?.place ?? 0))
-    const first = trees[indexes[0] ?? -1]
-    const block = first && blockOf.get(first.block)
-    if (!block) return []
     const points = indexes.map((index) => ({ x: xs[index] ?? 0, y: ys[index] ?? 0 }))
     const box = boxOf(
       points.map(({ x }) => x),
       points.map(({ y }) => y)
     )
     const fromTagged = block.taggedEnd === 'low' ? points : points.toReversed()
-    const spacing = block.treeSpacingM * unitsPerM
     const taggedEnd = beyondEnd(fromTagged, spacing)
     const farEnd = beyondEnd(fromTagged.toReversed(), spacing)
     const corners = straightened(points, leastBendM * unitsPerM).flatMap((at) => indexes[at] ?? [])
-    return [{ block: block.no, row: first.row, indexes, corners, taggedEnd, farEnd, box }]
+    return { block: block.no, row, indexes, corners, taggedEnd, farEnd, box }
   })
 }
 
@@ -142,16 +142,20 @@ function beyondEnd(points: readonly Point[], spacing: number): Point {
 
 function sceneBlockOf(
   block: Block,
-  own: readonly number[],
-  { trees, xs, ys }: Pick<Scene, 'trees' | 'xs' | 'ys'>
+  own: readonly SceneRow[],
+  { trees, xs, ys }: Placed
 ): SceneBlock[] {
   if (own.length === 0) return []
-  const hull = hullOf(own.map((index) => ({ x: xs[index] ?? 0, y: ys[index] ?? 0 })))
+  // What bends less than anybody sees does not show in the outline either, and is most of the trees.
+  const corners = own.flatMap((row) => row.corners)
+  const hull = hullOf(corners.map((index) => ({ x: xs[index] ?? 0, y: ys[index] ?? 0 })))
   const box = boxOf(
-    hull.map(({ x }) => x),
-    hull.map(({ y }) => y)
+    own.flatMap((row) => [row.box.minX, row.box.maxX]),
+    own.flatMap((row) => [row.box.minY, row.box.maxY])
   )
   // Where a first tree is known, the whole block is where it is drawn, to a metre or two.
-  const surveyed = block.firstTree !== null || own.some((index) => trees[index]?.position)
+  const surveyed =
+    block.firstTree !== null ||
+    own.some((row) => row.indexes.some((index) => trees[index]?.position))
   return [{ block, hull, box, surveyed }]
 }

@@ -8,6 +8,7 @@ import { type Mark, marks } from '@/lib/domain/orchard/status'
 
 import { drawMark } from './marks'
 import type { Palette } from './palette'
+import { type Stamp, stampOf } from './pixels'
 
 export type TreeKind = {
   /** Null: only the crown, where the mark is drawn by itself. */
@@ -25,8 +26,7 @@ export type TreeImage = {
   reach: number
   /** Its width and height in pixels of the screen. */
   side: number
-  /** One number a pixel, as in `ImageData`. */
-  pixels: () => Uint32Array
+  stamp: () => Stamp
 }
 
 export type TreeImages = (kind: TreeKind) => TreeImage
@@ -73,14 +73,14 @@ function painted(kind: TreeKind, { palette, markPx, sharpness }: Style): TreeIma
   }
   if (kind.isFaint) fade(pencil, side)
 
-  let pixels: Uint32Array | null = null
+  let stamp: Stamp | null = null
   return {
     image: canvas,
     reach: side / 2 / sharpness,
     side,
-    pixels: () => {
-      pixels ??= new Uint32Array(pencil.getImageData(0, 0, side, side).data.buffer)
-      return pixels
+    stamp: () => {
+      stamp ??= stampOf(new Uint32Array(pencil.getImageData(0, 0, side, side).data.buffer), side)
+      return stamp
     },
   }
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 
-import { stampOnto } from '@/lib/map/pixels'
+import { stampOf, stampOnto } from '@/lib/map/pixels'
 
 const red = 0xff0000ff
 const clear = 0
@@ -13,8 +13,8 @@ function sheet(width: number, height: number, filledWith = clear) {
 test('a stamp that hangs over an edge is cut there, and nothing else is touched', () => {
   const pixels = sheet(4, 3)
 
-  stampOnto(pixels, { values: new Uint32Array(9).fill(red), side: 3 }, -1, -2)
-  stampOnto(pixels, { values: new Uint32Array(9).fill(red), side: 3 }, 3, 2)
+  stampOnto(pixels, stampOf(new Uint32Array(9).fill(red), 3), -1, -2)
+  stampOnto(pixels, stampOf(new Uint32Array(9).fill(red), 3), 3, 2)
 
   expect([...pixels.values]).toEqual([red, red, 0, 0, 0, 0, 0, 0, 0, 0, 0, red])
 })
@@ -22,8 +22,8 @@ test('a stamp that hangs over an edge is cut there, and nothing else is touched'
 test('a stamp that is wholly outside leaves no trace', () => {
   const pixels = sheet(2, 2)
 
-  stampOnto(pixels, { values: new Uint32Array(4).fill(red), side: 2 }, 7, 0)
-  stampOnto(pixels, { values: new Uint32Array(4).fill(red), side: 2 }, 0, -5)
+  stampOnto(pixels, stampOf(new Uint32Array(4).fill(red), 2), 7, 0)
+  stampOnto(pixels, stampOf(new Uint32Array(4).fill(red), 2), 0, -5)
 
   expect([...pixels.values]).toEqual([0, 0, 0, 0])
 })
@@ -37,7 +37,7 @@ test('what is half clear is mixed with what is below, as a canvas does', () => {
     fc.property(colour, colour, (above, below) => {
       const pixels = sheet(1, 1, packed(below))
 
-      stampOnto(pixels, { values: new Uint32Array([packed(above)]), side: 1 }, 0, 0)
+      stampOnto(pixels, stampOf(new Uint32Array([packed(above)]), 1), 0, 0)
 
       const found = premultiplied(unpacked(pixels.values[0] ?? 0))
       const [top, bottom] = [premultiplied(above), premultiplied(below)]
