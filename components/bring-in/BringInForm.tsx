@@ -16,12 +16,14 @@ import { BringInMap } from './BringInMap'
 import { type ChosenFile, nothingSaid } from './bring-in-draft'
 import { ChangedTrees } from './ChangedTrees'
 import { ColumnList } from './ColumnList'
+import { CultivarsTold } from './CultivarsTold'
 import { hazardsIn } from './hazards-in'
 import { NewBlocks } from './NewBlocks'
 import type { Reading } from './reading'
 import { SpeciesChoices } from './SpeciesChoices'
 import type { SaidDraft } from './use-bring-in'
 import { WhatComesIn } from './WhatComesIn'
+import { WhatWasRead } from './WhatWasRead'
 import { WrongRows } from './WrongRows'
 import { whyNot } from './why-not'
 
@@ -59,6 +61,7 @@ export function BringInForm({ file, said, name, existing, reading }: BringInForm
     const done = {
       trees: trees.length,
       changed: chosen.length,
+      leftOut: reading.isLeftOut ? reading.wrongLines.length : 0,
       hazards: hazardsIn(reading.rows),
       flagged: 0,
     }
@@ -82,18 +85,21 @@ export function BringInForm({ file, said, name, existing, reading }: BringInForm
             {[text.kinds[table.separator ?? 'geojson'], encodingNames[table.encoding]].join(', ')}.{' '}
             {text.kept}
           </p>
+          <WhatWasRead reading={reading} />
           <Button onPress={drop}>{text.another}</Button>
         </div>
       </Panel>
       <ColumnList reading={reading} said={said} />
       {strangeSpecies.length > 0 && <SpeciesChoices strange={strangeSpecies} said={said} />}
       {newBlocks.length > 0 && <NewBlocks blocks={newBlocks} said={said} />}
-      <WhatComesIn reading={reading} existing={existing} />
-      {reading.problems.length > 0 && <WrongRows reading={reading} />}
+      <WhatComesIn reading={reading} />
+      {reading.problems.length > 0 && <WrongRows reading={reading} said={said} />}
       {changed.length > 0 && <ChangedTrees reading={reading} existing={existing} said={said} />}
-      {reading.problems.length === 0 && trees.length + changed.length > 0 && (
-        <BringInMap reading={reading} existing={existing} ticked={ticked} />
-      )}
+      <CultivarsTold reading={reading} existing={existing} />
+      {(reading.problems.length === 0 || reading.isLeftOut) &&
+        trees.length + changed.length > 0 && (
+          <BringInMap reading={reading} existing={existing} ticked={ticked} />
+        )}
       <div className="bring-in-step">
         <AskedNote asked={asked} />
         {lacks !== null && <Why id={whyId}>{text[lacks.code](lacks.count)}</Why>}

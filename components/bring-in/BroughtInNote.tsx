@@ -35,6 +35,7 @@ export function BroughtInNote({ done, said }: { done: BroughtIn; said: SaidDraft
       <div className="stack">
         <Note tone="done" icon="check" role="status">
           {text.done(done.trees, done.changed)}
+          {done.leftOut > 0 && ` ${text.stayOutside(done.leftOut)}.`}
         </Note>
         {done.flagged > 0 && (
           <Note tone="arb" mark="arborist" role="status">

@@ -1,6 +1,6 @@
 'use client'
 
-import { calledKey } from '@/lib/domain/orchard/inventory-row'
+import { calledKey } from '@/lib/domain/orchard/inventory-reader'
 import { species } from '@/lib/domain/orchard/types'
 import { capitalised, speciesWords } from '@/lib/text/species'
 import { useLeadWords } from '../crew/use-lead-words'

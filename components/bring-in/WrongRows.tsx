@@ -6,13 +6,16 @@ import { useLeadWords } from '../crew/use-lead-words'
 import { saveFile } from '../shift/save-file'
 import { Button } from '../ui/Button'
 import { Panel } from '../ui/Panel'
+import { LeaveOutWrong } from './LeaveOutWrong'
 import type { Reading } from './reading'
+import type { SaidDraft } from './use-bring-in'
 import { useProblemSentence } from './use-problem-sentence'
 
 const mostShown = 50
 
 /** Row by row what is wrong and what to do; all of it also as a file to work through. */
-export function WrongRows({ reading: { table, problems } }: { reading: Reading }) {
+export function WrongRows({ reading, said }: { reading: Reading; said: SaidDraft }) {
+  const { table, problems } = reading
   const { bringIn: text, inventory } = useLeadWords()
   const sentenceOf = useProblemSentence(null)
   const byLine = [...groupBy(problems, ({ line }) => line)]
@@ -34,6 +37,7 @@ export function WrongRows({ reading: { table, problems } }: { reading: Reading }
         </ul>
         {byLine.length > mostShown && <p>{text.moreWrong(byLine.length - mostShown)}</p>}
         <Button onPress={download}>{text.download}</Button>
+        <LeaveOutWrong reading={reading} said={said} />
       </div>
     </Panel>
   )

@@ -29,7 +29,13 @@ export const noPlace: TypedPlace = {
 export type KnownHazard = TreePlace & { sign: HazardSign; note: string | null }
 
 /** What came in, until the manager has said what becomes of its hazards. */
-export type BroughtIn = { trees: number; changed: number; hazards: KnownHazard[]; flagged: number }
+export type BroughtIn = {
+  trees: number
+  changed: number
+  leftOut: number
+  hazards: KnownHazard[]
+  flagged: number
+}
 
 export type Said = {
   /** Null: as it is proposed. */
@@ -40,6 +46,8 @@ export type Said = {
   places: Record<string, TypedPlace>
   /** Trees that are to change, by number. */
   ticked: number[]
+  /** Lines that are wrong and stay outside. */
+  leftOut: number[]
   done: BroughtIn | null
 }
 export const nothingSaid: Said = {
@@ -49,5 +57,6 @@ export const nothingSaid: Said = {
   codes: {},
   places: {},
   ticked: [],
+  leftOut: [],
   done: null,
 }

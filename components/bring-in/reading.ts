@@ -4,7 +4,7 @@ import { longestCode } from '@/lib/domain/orchard/block-codes'
 import { type InventoryPlan, planInventory } from '@/lib/domain/orchard/inventory'
 import type { BlockSettings } from '@/lib/domain/orchard/inventory-contents'
 import type { Inventory } from '@/lib/domain/orchard/inventory-placed'
-import { calledKey } from '@/lib/domain/orchard/inventory-row'
+import { calledKey } from '@/lib/domain/orchard/inventory-reader'
 import type { Table } from '@/lib/domain/orchard/inventory-table'
 import { speciesIn } from '@/lib/domain/orchard/inventory-words'
 import { type Match, matchColumns } from '@/lib/domain/orchard/match-columns'
@@ -19,8 +19,10 @@ export type Reading = InventoryPlan & {
   /** Words for a kind of tree that are not known, as the file has them. */
   strangeSpecies: string[]
   newBlocks: NewBlock[]
-  /** How many rows something is wrong with, besides what `strangeSpecies` asks. */
-  wrongRows: number
+  /** Lines something is wrong with, besides what `strangeSpecies` asks. */
+  wrongLines: number[]
+  /** Somebody said that just these stay outside. */
+  isLeftOut: boolean
 }
 
 export type NewBlock = {
@@ -37,7 +39,7 @@ type Question = { table: Table; said: Said; existing: Inventory; thisYear: numbe
 
 export function readingOf({ table, said, existing, thisYear, units }: Question): Reading {
   const matching = said.matching ?? matchColumns(table, units)
-  const plan = planInventory({
+  const question = {
     table,
     matching,
     thisYear,
@@ -46,13 +48,18 @@ export function readingOf({ table, said, existing, thisYear, units }: Question):
     onlyBlock: said.onlyBlock || 'A',
     codes: said.codes,
     blockSettings: settings(said.places, units),
-  })
+  }
+  const whole = planInventory(question)
   const strangeSpecies = strangeIn(table, matching, said)
   const speciesHead = table.heads[matching.findIndex(({ column }) => column === 'species')]
   // What is asked with a choice below is not told row by row as well.
-  const problems = plan.problems.filter(
+  const problems = whole.problems.filter(
     ({ code, column }) => !(code === 'not_one_of' && column === speciesHead)
   )
+  const wrongLines = [...new Set(problems.map(({ line }) => line))]
+  const leftOut = new Set(said.leftOut)
+  const isLeftOut = wrongLines.length > 0 && wrongLines.every((line) => leftOut.has(line))
+  const plan = isLeftOut ? planInventory({ ...question, leftOut }) : whole
   return {
     ...plan,
     problems,
@@ -60,7 +67,8 @@ export function readingOf({ table, said, existing, thisYear, units }: Question):
     matching,
     strangeSpecies,
     newBlocks: newBlocksOf(plan, existing.blocks, said, units),
-    wrongRows: new Set(problems.map(({ line }) => line)).size,
+    wrongLines,
+    isLeftOut,
   }
 }
 

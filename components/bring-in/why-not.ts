@@ -1,6 +1,6 @@
 /** Why a file cannot come in yet; null: it can. The first thing that has to be done. */
 
-import { calledKey } from '@/lib/domain/orchard/inventory-row'
+import { calledKey } from '@/lib/domain/orchard/inventory-reader'
 
 import type { Said } from './bring-in-draft'
 import type { Reading } from './reading'
@@ -11,14 +11,14 @@ export type Lacks = {
 }
 
 export function whyNot(reading: Reading, ticked: number, { species }: Said): Lacks | null {
-  const { strangeSpecies, newBlocks, wrongRows, trees, changed } = reading
+  const { strangeSpecies, newBlocks, wrongLines, isLeftOut, trees, changed } = reading
   if (strangeSpecies.some((word) => !species[calledKey(word)])) {
     return { code: 'whySpecies', count: 0 }
   }
   if (newBlocks.some(({ isCodeWrong, isPlaceWrong }) => isCodeWrong || isPlaceWrong)) {
     return { code: 'whyBlocks', count: 0 }
   }
-  if (wrongRows > 0) return { code: 'whyWrong', count: wrongRows }
+  if (wrongLines.length > 0 && !isLeftOut) return { code: 'whyWrong', count: wrongLines.length }
   if (trees.length + ticked > 0) return null
   return { code: changed.length === 0 ? 'whyNothing' : 'whyTick', count: 0 }
 }

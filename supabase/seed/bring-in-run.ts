@@ -40,6 +40,9 @@ export async function bringIn(wish: BringIn, print: Print, open: Open = openPubl
     for (const problem of inventory.problems) print(sentenceOf(problem, text))
     return said(print, problemText(text).nothingBroughtIn, ends.rowsWrong)
   }
+  for (const { line, why, text: says } of inventory.passedOver) {
+    print(problemText(text).passed[why](problemText(text).lineSays(line, says)))
+  }
   const wayIn = wayInOf(wish.link)
   if (!wayIn) return said(print, text.notALink, ends.notLetIn)
 

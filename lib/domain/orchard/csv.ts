@@ -7,7 +7,7 @@ export type Csv =
   | { unclosedQuoteLine: number }
   | { tooManyAtLine: number }
 
-export const separators = [',', ';', '\t'] as const
+export const separators = [',', ';', '\t', '|'] as const
 export type Separator = (typeof separators)[number]
 
 type Reading = { separator?: Separator; mostRecords?: number }
@@ -40,16 +40,20 @@ export function parseCsv(
   return { records }
 }
 
-/** Which of the three parts the first line, outside quotes; a comma where none does. */
+/** A title may stand above the table, so several lines are asked. */
+const linesAsked = 20
+
+/** Which of them parts the first lines, outside quotes; a comma where none does. */
 export function separatorOf(text: string): Separator {
-  const [line = ''] = text.replace(/"(?:[^"]|"")*"/g, '""').split(/[\r\n]/, 1)
-  const count = {
-    ';': line.split(';').length,
-    '\t': line.split('\t').length,
+  const start = text.slice(0, linesAsked * 5_000).replace(/"(?:[^"]|"")*"/g, '""')
+  const lines = start.split(/[\r\n]+/, linesAsked)
+  const count = (separator: Separator) =>
     // A comma before a space belongs to words: "diameter, cm".
-    ',': line.split(/,(?! )/).length,
-  }
-  return separators.reduce((best, next) => (count[next] > count[best] ? next : best))
+    lines.reduce(
+      (sum, line) => sum + line.split(separator === ',' ? /,(?! )/ : separator).length,
+      0
+    )
+  return separators.reduce((best, next) => (count(next) > count(best) ? next : best))
 }
 
 /** A value for a field, quoted if it must be. */

@@ -1,14 +1,16 @@
 /** An orchard's trees as a table and as GeoJSON (RFC 7946), such that bringing them in again changes nothing. */
 
 import { csvPlain } from './csv'
-import { type Column, columns } from './inventory-columns'
+import { columns as allColumns, type Column } from './inventory-columns'
 import type { Inventory } from './inventory-placed'
 import type { Cultivar, Tree } from './types'
 
 /** The signs of open hazards, by tree. */
 export type Hazards = ReadonlyMap<number, string>
 
-type Facts = Record<Column, string | number | null>
+/** Latitude and longitude have columns of their own. */
+const columns = allColumns.filter((column) => column !== 'lat_lon')
+type Facts = Record<Exclude<Column, 'lat_lon'>, string | number | null>
 
 export function treesCsv(orchard: Inventory, hazards: Hazards): string {
   const lines = factsOf(orchard, hazards).map((facts) => columns.map((column) => facts[column]))

@@ -31,12 +31,26 @@ const strange = /[\u0000-\u0008\u000e-\u001f\u0081\u008d\u008f\u0090\u009d]/g
 function decoded(file: Uint8Array): { text: string; encoding: Encoding } {
   if (beginsWith(file, [0xff, 0xfe])) return { text: decode(file, 'utf-16le'), encoding: 'utf-16' }
   if (beginsWith(file, [0xfe, 0xff])) return { text: decode(file, 'utf-16be'), encoding: 'utf-16' }
+  const unmarked = unmarkedUtf16(file)
+  if (unmarked) return { text: decode(file, unmarked), encoding: 'utf-16' }
   try {
     const text = new TextDecoder('utf-8', { fatal: true }).decode(file)
     return { text, encoding: 'utf-8' }
   } catch {
     return { text: decode(file, 'windows-1252'), encoding: 'windows-1252' }
   }
+}
+
+/** Without its mark: then every other byte of a table in our letters is nothing. */
+function unmarkedUtf16(file: Uint8Array): 'utf-16le' | 'utf-16be' | null {
+  const start = file.subarray(0, 1000)
+  const zeros = [0, 1].map(
+    (odd) => start.filter((byte, index) => index % 2 === odd && byte === 0).length
+  )
+  const [even = 0, odd = 0] = zeros
+  const isMost = (count: number, other: number) => other === 0 && count > start.length * 0.4
+  if (isMost(odd, even)) return 'utf-16le'
+  return isMost(even, odd) ? 'utf-16be' : null
 }
 
 function decode(file: Uint8Array, encoding: string): string {

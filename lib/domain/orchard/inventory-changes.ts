@@ -46,13 +46,29 @@ function differs(
   }
 }
 
-/** Cultivars of the orchard of which the file says another habit: it is not for a list of trees to change that. */
-export function keptHabits(rows: readonly PlacedRow[], cultivars: readonly Cultivar[]): Cultivar[] {
-  const said = new Map(
-    rows.map(({ species, cultivar, habit }) => [`${species}|${cultivar}`, habit] as const)
+export type ToldCultivar = { cultivar: Cultivar; to: Pick<Cultivar, 'habit' | 'buds'> }
+
+/** Cultivars of the orchard of which the file says another habit or other buds; what it does not say stays. */
+export function toldCultivars(
+  rows: readonly PlacedRow[],
+  cultivars: readonly Cultivar[]
+): ToldCultivar[] {
+  const keyOf = (species: string | null, name: string | null) => `${species}|${name}`
+  const told = rows.filter(({ habit, buds }) => isSaid(habit) || isSaid(buds))
+  const first = new Map(
+    told.toReversed().map((row) => [keyOf(row.species, row.cultivar), row] as const)
   )
-  return cultivars.filter(({ species, name, habit }) => {
-    const other = said.get(`${species}|${name}`) ?? 'unknown'
-    return other !== 'unknown' && other !== habit
+  return cultivars.flatMap((cultivar) => {
+    const row = first.get(keyOf(cultivar.species, cultivar.name))
+    if (!row) return []
+    const to = {
+      habit: isSaid(row.habit) ? row.habit : cultivar.habit,
+      buds: isSaid(row.buds) ? row.buds : cultivar.buds,
+    }
+    return to.habit === cultivar.habit && to.buds === cultivar.buds ? [] : [{ cultivar, to }]
   })
+}
+
+function isSaid<Value extends string>(value: Value | null): value is Exclude<Value, 'unknown'> {
+  return value !== null && value !== 'unknown'
 }

@@ -18,6 +18,7 @@ export const columns = [
   'hazard',
   'lat',
   'lon',
+  'lat_lon',
 ] as const
 export type Column = (typeof columns)[number]
 
@@ -143,6 +144,18 @@ export const headings: Record<Column, readonly string[]> = {
   ],
   lat: ['lat', 'latitude', 'latitud'],
   lon: ['lon', 'lng', 'long', 'longitude', 'longitud'],
+  lat_lon: [
+    'lat lon',
+    'latitude longitude',
+    'latitud longitud',
+    'coordinates',
+    'coordinate',
+    'coords',
+    'coordenadas',
+    'gps',
+    'gps position',
+    'posicion gps',
+  ],
 }
 
 const unitWords: Record<LengthUnit, RegExp> = {
@@ -151,6 +164,12 @@ const unitWords: Record<LengthUnit, RegExp> = {
   m: /\b(m|mts?|metros?|met(re|er)s?)\b/,
   in: /\b(in|inch|inches|pulgadas?|pulg)\b|"/,
   ft: /\b(ft|foot|feet|pies?)\b|'/,
+}
+
+/** Nothing but a unit, as stands below the names of some tables. */
+export function isUnit(text: string): boolean {
+  const bare = folded(text).replace(/[()[\].]/g, '')
+  return lengthUnits.some((unit) => unitWords[unit].exec(bare)?.[0] === bare)
 }
 
 /** "Diámetro (cm)" is "diametro"; a unit is taken out where it follows something. */

@@ -4,6 +4,7 @@ import { type CsvRecord, parseCsv, type Separator, separatorOf, withoutApostroph
 import { type Encoding, textOfFile } from './file-text'
 import { geoJsonTable } from './geojson'
 import { type InventoryProblem, type ProblemCode, problemIn } from './inventory-problem'
+import { type PassedOver, rowsOf } from './table-rows'
 
 /** More than a hundred thousand trees with all that is known of them. */
 export const mostBytes = 50_000_000
@@ -16,6 +17,10 @@ export type Table = {
   separator: Separator | null
   heads: string[]
   records: CsvRecord[]
+  /** The line that stands alone above a record, by the record's line: its block, where no column is. */
+  titles: ReadonlyMap<number, string>
+  /** Lines that are no trees. */
+  passedOver: PassedOver[]
 }
 
 export type ReadTable = Table | { problems: InventoryProblem[] }
@@ -35,7 +40,9 @@ export function tooBig(bytes: number): { problems: InventoryProblem[] } {
 
 export function tableOfText(told: string, encoding: Encoding): ReadTable {
   const text = told.startsWith('\uFEFF') ? told.slice(1) : told
-  return text.trimStart().startsWith('{') ? ofGeoJson(text, encoding) : ofCsv(text, encoding)
+  const start = text.trimStart()
+  if (start.startsWith('<')) return refused('is_markup')
+  return /^(\{|\[\s*[{\]])/.test(start) ? ofGeoJson(text, encoding) : ofCsv(text, encoding)
 }
 
 function ofGeoJson(text: string, encoding: Encoding): ReadTable {
@@ -43,12 +50,13 @@ function ofGeoJson(text: string, encoding: Encoding): ReadTable {
   if ('tooMany' in read) return refused('too_many_rows', { allowed: String(mostTrees) })
   if ('problem' in read) return refused(read.problem, { line: read.feature, found: read.found })
   if (read.records.length === 0) return refused('no_trees')
-  return { kind: 'geojson', encoding, separator: null, ...read }
+  const all = { titles: new Map(), passedOver: [] }
+  return { kind: 'geojson', encoding, separator: null, ...read, ...all }
 }
 
 function ofCsv(text: string, encoding: Encoding): ReadTable {
   // A line that some spreadsheet programs write for each other.
-  const told = text.match(/^sep=([,;\t])\r?\n/)
+  const told = text.match(/^"?sep=([,;\t|])[^\r\n]*\r?\n/i)
   const separator = (told?.[1] as Separator | undefined) ?? separatorOf(text.trimStart())
   const csv = parseCsv(text, { separator, mostRecords: mostTrees + 10 })
   if ('tooManyAtLine' in csv) return refused('too_many_rows', { allowed: String(mostTrees) })
@@ -58,13 +66,12 @@ function ofCsv(text: string, encoding: Encoding): ReadTable {
   const filled = csv.records
     .filter(({ fields }) => fields.some((field) => field.trim() !== ''))
     .map(({ line, fields }) => ({ line, fields: fields.map(tidied) }))
-  // A title may stand above the names of the columns.
-  const first = filled.findIndex(({ fields }) => fields.filter(Boolean).length > 1)
-  const header = filled[first]
-  const records = filled.slice(first + 1)
-  if (first === -1 || !header || records.length === 0) return refused('no_trees')
-  if (records.length > mostTrees) return refused('too_many_rows', { allowed: String(mostTrees) })
-  return { kind: 'table', encoding, separator, heads: header.fields, records }
+  const rows = rowsOf(told ? filled.slice(1) : filled)
+  if (rows === null || rows.records.length === 0) return refused('no_trees')
+  if (rows.records.length > mostTrees) {
+    return refused('too_many_rows', { allowed: String(mostTrees) })
+  }
+  return { kind: 'table', encoding, separator, ...rows }
 }
 
 function tidied(field: string): string {

@@ -70,7 +70,7 @@ const yesNoWords: Words<'yes' | 'no'> = {
   no: ['no', 'n', 'false', '0', '-', 'falso'],
 }
 
-export const speciesIn = finder(speciesWords, species)
+export const speciesIn = finder(speciesWords, species, asOne)
 export const habitIn = finder(habitWords, habits)
 export const budsIn = finder(budWords, budSites)
 export const lifeIn = finder(lifeWords, ['standing', 'dead', 'removed', 'gap'])
@@ -102,16 +102,46 @@ const hazardWords: [HazardSign, RegExp][] = [
 /** Null: none. */
 export function hazardIn(text: string, head: string): HazardSign | null {
   const said = folded(text)
-  if (said === '' || yesNoIn(said) === 'no' || /^(none|ningun[oa]?|nada)$/.test(said)) return null
+  if (said === '' || yesNoIn(said) === 'no' || /^([-–—]+|none|n\/a|ningun[oa]?|nada)$/.test(said))
+    return null
   const exact = hazardSigns.find((sign) => folded(sign) === said)
   const named = yesNoIn(said) === 'yes' ? folded(head) : said
   return exact ?? hazardWords.find(([, words]) => words.test(named))?.[0] ?? 'other'
 }
 
-function finder<Value extends string>(words: Words<Value>, values: readonly Value[]) {
+/** What people write where they know nothing, and what a spreadsheet puts there. */
+export function saysNothing(text: string): boolean {
+  return /^([-–—?.]+|#?n[/.]?[ad]\.?|s[/.]?d\.?|sin datos?|(un|not )known|unknown|desconocid[oa]|no se sabe|ningun[oa]|none)$/.test(
+    folded(text)
+  )
+}
+
+/** "Apple trees", "árboles de cereza", "ciruelas japonesas": the kind alone, and one of them. */
+function asOne(text: string): string[] {
+  const bare = text.replace(/^(arbol|arboles) de /, '').replace(/ trees?$/, '')
+  const last = (end: RegExp, put: string) => bare.replace(end, put)
+  const every = (end: RegExp, put: string) => bare.split(' ').map((word) => word.replace(end, put))
+  return [
+    bare,
+    last(/ies$/, 'y'),
+    last(/s$/, ''),
+    last(/es$/, ''),
+    every(/s$/, '').join(' '),
+    every(/ces$/, 'z').join(' '),
+  ]
+}
+
+function finder<Value extends string>(
+  words: Words<Value>,
+  values: readonly Value[],
+  otherwise: (word: string) => string[] = () => []
+) {
   const byWord = new Map(
     values.flatMap((value) => words[value].map((word) => [folded(word), value] as const))
   )
-  return (text: string): Value | null =>
-    byWord.get(text) ?? byWord.get(folded(text).replace(/[’']/g, '').replace(/\s+/g, ' ')) ?? null
+  return (text: string): Value | null => {
+    const plain = folded(text).replace(/[’']/g, '').replace(/\s+/g, ' ')
+    const spelled = [text, plain, ...otherwise(plain)].find((word) => byWord.has(word))
+    return spelled === undefined ? null : (byWord.get(spelled) ?? null)
+  }
 }

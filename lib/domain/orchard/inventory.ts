@@ -9,6 +9,8 @@ import { type InventoryProblem, problemIn } from './inventory-problem'
 import { readRow } from './inventory-row'
 import { type Table, tableOf } from './inventory-table'
 import { type Match, matchColumns } from './match-columns'
+import { type FilledDown, filledDown } from './merged-cells'
+import type { PassedOver } from './table-rows'
 import type { Species } from './types'
 
 export type { Inventory } from './inventory-placed'
@@ -23,9 +25,11 @@ export type PlanQuestion = {
   speciesCalled?: ReadonlyMap<string, Species>
   onlyBlock?: string
   codes?: Readonly<Record<string, string>>
+  /** Lines that stay outside, because somebody said so. */
+  leftOut?: ReadonlySet<number>
 }
 
-/** What would come in. With problems nothing does. */
+/** What would come in. With problems nothing does, unless all their lines are left out. */
 export type InventoryPlan = Inventory & {
   problems: InventoryProblem[]
   /** Every row that could be read, in the order of the file. */
@@ -33,22 +37,25 @@ export type InventoryPlan = Inventory & {
   changed: ChangedTree[]
   /** Trees that the orchard has just so. */
   same: number
+  filled: FilledDown[]
 }
 
 export function planInventory(question: PlanQuestion): InventoryPlan {
   const { table, matching, existing = nothingYet } = question
   const missing = columnProblems(table, matching)
   if (missing.length > 0) {
-    return { ...nothingYet, problems: missing, rows: [], changed: [], same: 0 }
+    return { ...nothingYet, problems: missing, rows: [], changed: [], same: 0, filled: [] }
   }
   const reading = {
     heads: table.heads,
     matching,
     thisYear: question.thisYear,
     speciesCalled: question.speciesCalled ?? new Map(),
+    titles: table.titles,
   }
-  const read = table.records.map((record) => readRow(record, reading))
-  const rows = placedRows(
+  const { records, filled } = filledDown(table, matching)
+  const read = records.map((record) => readRow(record, reading))
+  const all = placedRows(
     read.flatMap((result) => ('row' in result ? [result.row] : [])),
     { existing, onlyBlock: question.onlyBlock ?? 'A', codes: question.codes ?? {} }
   )
@@ -56,9 +63,10 @@ export function planInventory(question: PlanQuestion): InventoryPlan {
   const known = existing.trees.flatMap(({ position }) => position ?? [])
   const problems = [
     ...read.flatMap((result) => ('problems' in result ? result.problems : [])),
-    ...withoutSpecies(rows, headOf('species')),
-    ...contradictionsIn(rows, headOf, known),
+    ...withoutSpecies(all, headOf('species')),
+    ...contradictionsIn(all, headOf, known),
   ].toSorted((a, b) => a.line - b.line)
+  const rows = all.filter(({ line }) => !question.leftOut?.has(line))
   const names = new Map(existing.cultivars.map(({ no, name }) => [no, name]))
   const changed = changedTrees(rows, names)
   const here = rows.filter((row) => row.existing !== null).length
@@ -68,11 +76,12 @@ export function planInventory(question: PlanQuestion): InventoryPlan {
     rows,
     changed,
     same: here - changed.length,
+    filled,
   }
 }
 
 export type ParsedInventory =
-  | ({ state: 'read'; lines: number[] } & Inventory)
+  | ({ state: 'read'; lines: number[]; passedOver: PassedOver[] } & Inventory)
   | { state: 'refused'; problems: InventoryProblem[] }
 
 export type InventoryQuestion = {
@@ -86,13 +95,15 @@ export function parseInventory({ file, ...question }: InventoryQuestion): Parsed
   const table = tableOf(file)
   if ('problems' in table) return { state: 'refused', problems: table.problems }
   const matching = matchColumns(table, 'metric')
+  const { passedOver } = table
   const { problems, rows, blocks, cultivars, trees } = planInventory({
     table,
     matching,
     ...question,
   })
   if (problems.length > 0) return { state: 'refused', problems }
-  return { state: 'read', blocks, cultivars, trees, lines: rows.map(({ line }) => line) }
+  const lines = rows.map(({ line }) => line)
+  return { state: 'read', blocks, cultivars, trees, lines, passedOver }
 }
 
 /** As the file calls a column; what it does not have is called by ours. */

@@ -11,7 +11,7 @@ import {
   unitsOf,
 } from './inventory-columns'
 import type { Table } from './inventory-table'
-import { numberIn } from './number-in'
+import { measureIn, numberIn } from './number-in'
 
 /** For each heading in turn: what it is (null: left out), and in which unit. */
 export type Match = { column: Column | null; unit: LengthUnit | null }
@@ -23,21 +23,46 @@ export function matchColumns(
   const plain = heads.map(plainHead)
   const found = new Map<number, Column>()
   const isFree = (column: Column) => ![...found.values()].includes(column)
-  // The exact names first, so that "tree" is not taken by "tree height".
-  for (const [index, head] of plain.entries()) {
-    const exact = columns.find((column) => isFree(column) && headings[column].includes(head))
-    if (exact) found.set(index, exact)
+  const indexOf = (column: Column) => [...found].find(([, one]) => one === column)?.[0] ?? -1
+  // The exact names first, so that "tree" is not taken by "tree height"; of two the better one, so that it is not by "no".
+  for (const { index, column } of exactNames(plain)) {
+    if (!found.has(index) && isFree(column)) found.set(index, column)
   }
   for (const [index, head] of plain.entries()) {
     if (found.has(index)) continue
     const near = nearest(head, columns.filter(isFree))
     if (near) found.set(index, near)
   }
+  for (const [index, column] of [...found]) {
+    const isNumber = column === 'place' && /^(no?|number|numero)$/.test(plain[index] ?? '')
+    const isOnlyCounted = isNumber && isRunning(records, index, indexOf('row'))
+    const isTwice = column === 'lat_lon' && !isFree('lat') && !isFree('lon')
+    if (isOnlyCounted || isTwice) found.delete(index)
+  }
   return heads.map((head, index) => {
     const column = found.get(index) ?? null
     const samples = records.slice(0, 500).map(({ fields }) => fields[index] ?? '')
     return { column, unit: column && unitFor(column, head, samples, units) }
   })
+}
+
+/** In the order of how surely the name means the column. */
+function exactNames(plain: readonly string[]): { index: number; column: Column; rank: number }[] {
+  const names = plain.flatMap((head, index) =>
+    columns.flatMap((column) => {
+      const rank = headings[column].indexOf(head)
+      return rank === -1 ? [] : [{ index, column, rank }]
+    })
+  )
+  return names.toSorted((a, b) => a.rank - b.rank)
+}
+
+/** The lines of the file, counted through several rows: no place in a row. */
+function isRunning(records: Table['records'], index: number, rowIndex: number): boolean {
+  const rows = new Set(records.map(({ fields }) => fields[rowIndex]))
+  return (
+    rows.size > 1 && records.every(({ fields }, at) => numberIn(fields[index] ?? '') === at + 1)
+  )
 }
 
 /** The same column cannot be two; whichever had it before is left out. */
@@ -61,7 +86,9 @@ export function unitFor(
   if (!allowed) return null
   const said = unitInHead(head)
   if (said && allowed.includes(said)) return said
-  const values = samples.flatMap((sample) => numberIn(sample) ?? []).toSorted((a, b) => a - b)
+  const values = samples
+    .flatMap((sample) => measureIn(sample)?.value ?? [])
+    .toSorted((a, b) => a - b)
   const middle = values[Math.floor(values.length / 2)]
   const inOrder: readonly LengthUnit[] =
     units === 'us' ? allowed.toSorted((a, b) => Number(isUs(b)) - Number(isUs(a))) : allowed

@@ -11,13 +11,7 @@ export type ReadPosition =
   | { state: 'out_of_range' }
 
 export function readPosition(typed: string): ReadPosition {
-  const text = typed
-    .trim()
-    .toUpperCase()
-    .replace(/[−–]/g, '-')
-    .replace(/[º˚]/g, '°')
-    .replace(/[′’]/g, "'")
-    .replace(/[″”]|''/g, '"')
+  const text = plainSigns(typed)
   if (text === '') return { state: 'empty' }
   const [lat, lon] = pointDegrees(text) ?? commaDegrees(text) ?? anglesWithLetters(text) ?? []
   if (lat === undefined || lon === undefined) return { state: 'unreadable' }
@@ -25,6 +19,23 @@ export function readPosition(typed: string): ReadPosition {
   return isPosition(lon, lat)
     ? { state: 'swapped', position: { lat: lon, lon: lat } }
     : { state: 'out_of_range' }
+}
+
+/** One of the two with minutes and its letter: 41°12'15"N. */
+export function angleIn(typed: string): number | null {
+  const text = plainSigns(typed)
+  const [angle, second] = anglesIn(text) ?? []
+  return angle && !second ? angle.value : null
+}
+
+function plainSigns(typed: string): string {
+  return typed
+    .trim()
+    .toUpperCase()
+    .replace(/[−–]/g, '-')
+    .replace(/[º˚]/g, '°')
+    .replace(/[′’]/g, "'")
+    .replace(/[″”]|''/g, '"')
 }
 
 /** As it is typed back into a field. */
@@ -59,17 +70,21 @@ const letterLast = new RegExp(`${angle}\\s*(?<letter>[NSEWO])`, 'g')
 
 /** Letters say which is which, also the other way round. O is west in Spanish. */
 function anglesWithLetters(text: string): Pair | null {
+  const angles = anglesIn(text) ?? []
+  const lat = angles.find(({ letter }) => letter === 'N' || letter === 'S')
+  const lon = angles.find(({ letter }) => letter === 'E' || letter === 'W' || letter === 'O')
+  return lat && lon ? [lat.value, lon.value] : null
+}
+
+function anglesIn(text: string): { letter: string; value: number }[] | null {
   const pattern = /^[NSEWO]/.test(text) ? letterFirst : letterLast
   const rest = text.replace(pattern, '').replace(/[,;\s]/g, '')
   if (rest !== '') return null
-  const angles = [...text.matchAll(pattern)].map(({ groups = {} }) => {
+  return [...text.matchAll(pattern)].map(({ groups = {} }) => {
     const { letter = '', degrees, minutes, seconds } = groups
     const size = numberOf(degrees) + numberOf(minutes) / 60 + numberOf(seconds) / 3600
     return { letter, value: 'SWO'.includes(letter) ? -size : size }
   })
-  const lat = angles.find(({ letter }) => letter === 'N' || letter === 'S')
-  const lon = angles.find(({ letter }) => letter === 'E' || letter === 'W' || letter === 'O')
-  return lat && lon ? [lat.value, lon.value] : null
 }
 
 function numberOf(text: string | undefined): number {

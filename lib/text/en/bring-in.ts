@@ -27,6 +27,7 @@ export const bringIn = {
     ',': 'parted by commas',
     ';': 'parted by semicolons',
     '\t': 'parted by tabs',
+    '|': 'parted by upright lines',
   },
 
   columnsTitle: 'What each column is',
@@ -55,6 +56,7 @@ export const bringIn = {
     hazard: 'Known hazard',
     lat: 'Latitude',
     lon: 'Longitude',
+    lat_lon: 'Latitude and longitude in one',
   },
   noPlaces:
     'No column is the place: the trees of a row are counted from 1 in the order of the file.',
@@ -89,16 +91,32 @@ export const bringIn = {
   sameTrees: (count: number) => `${trees(count)} here already, just so`,
   differing: (count: number) => `${trees(count)} here already, told differently`,
   notSurveyed: (count: number) => `${trees(count)} without a position`,
-  habitsKept: (count: number) =>
+  stayOutside: (count: number) =>
+    plural(count, '1 row that is wrong stays outside', `${count} rows that are wrong stay outside`),
+  cultivarsTold: (count: number) =>
     plural(
       count,
-      '1 cultivar here has another habit in the file. It stays as it is.',
-      `${count} cultivars here have another habit in the file. They stay as they are.`
+      '1 cultivar has other fruit buds in the file',
+      `${count} cultivars have other fruit buds in the file`
     ),
+  cultivarsLead:
+    'Where they sit decides what may be cut. They stay as they are, but for those you tick.',
+  changeCultivars: (count: number) =>
+    plural(count, 'Change 1 cultivar', `Change ${count} cultivars`),
 
   wrongTitle: (count: number) => `${rows(count)} to mend`,
   wrongLead:
-    'Nothing comes in before all rows are right. Mend them in the file, then choose it again.',
+    'Mend them in the file, then choose it again. Until then nothing comes in, unless you leave them out.',
+  leaveOut: (count: number) =>
+    plural(
+      count,
+      'Leave out the 1 row that is wrong and bring in the others',
+      `Leave out the ${count} rows that are wrong and bring in the others`
+    ),
+  leaveOutHint:
+    'What is left out is on no map and in no list. Download it first; of two at one place the first comes in.',
+  cannotLeaveOut:
+    'The trees of a row are counted in the order of the file. A row left out would give its number to the next tree, so mend it.',
   atFeature: (no: number) => `Tree ${no} of the file`,
   moreWrong: (count: number) => `and ${rows(count)} more, in the file with what is wrong`,
   download: 'Download what is wrong',

@@ -1,11 +1,26 @@
 /** What is wrong in a file of trees, row by row, and what to do about it. */
 
+import { plural } from './plural'
+
 type Problem = { column: string; found: string; allowed: string }
 
 export const inventory = {
   title: 'Bring in trees',
   atLine: (line: number) => `Line ${line}`,
   nothingBroughtIn: 'Nothing was brought in. Mend these rows and try again.',
+  lineSays: (line: number, text: string) => `line ${line} (“${text}”)`,
+  /** What was done to a table before it was read; `lines` names where. */
+  passed: {
+    above: (lines: string) => `Above the names of the columns, passed over: ${lines}.`,
+    units: (lines: string) => `Units below the names of the columns: ${lines}.`,
+    heads_again: (lines: string) => `The names of the columns again, passed over: ${lines}.`,
+    total: (lines: string) => `A total, passed over: ${lines}.`,
+    title: (lines: string) => `A title or a note and no tree, passed over: ${lines}.`,
+  },
+  blocksFromTitles:
+    'No column is the block: the titles between the trees are taken for the blocks of what stands below them.',
+  filledDown: (head: string, count: number) =>
+    `${head} is empty in ${plural(count, '1 row', `${count} rows`)}, as merged cells are: taken from the row above.`,
   problems: {
     file_too_big: ({ found, allowed }: Problem) =>
       `The file has ${found}; ${allowed} is the most. Split it by blocks.`,
@@ -15,6 +30,8 @@ export const inventory = {
       'This is a spreadsheet program’s own file. Save it there as CSV, then choose that file.',
     not_text: (_: Problem) =>
       'This file is not a text. Save the table as CSV, then choose that file.',
+    is_markup: (_: Problem) =>
+      'This is a web page or XML, not a table. Open it in a spreadsheet program, save it as CSV, then choose that file.',
     not_geojson: (_: Problem) =>
       'This is not a GeoJSON of trees. It has to be a FeatureCollection (RFC 7946).',
     other_crs: ({ found }: Problem) =>
@@ -38,9 +55,13 @@ export const inventory = {
       `${column} is “${found}”, not a whole number. Write digits only.`,
     not_a_number: ({ column, found, allowed }: Problem) =>
       `${column} is “${found}”, not a number. Write ${allowed}, without a sign for thousands.`,
+    not_a_year: ({ column, found, allowed }: Problem) =>
+      `${column} is “${found}”. Write the year with four digits, within ${allowed}.`,
     out_of_range: ({ column, found, allowed }: Problem) =>
       `${column} is ${found}. Write something within ${allowed}.`,
     position_half: (_: Problem) => 'Only one of lat and lon is there. Write both or none.',
+    not_a_position: ({ column, found }: Problem) =>
+      `${column} is “${found}”. Write latitude, then longitude, such as 41.2042, -2.8177.`,
     position_far_away: ({ found }: Problem) =>
       `The position (${found}) is far from the other trees. Check lat and lon.`,
     place_taken: ({ allowed }: Problem) =>

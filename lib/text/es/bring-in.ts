@@ -27,6 +27,7 @@ export const bringIn: typeof en = {
     ',': 'separada por comas',
     ';': 'separada por punto y coma',
     '\t': 'separada por tabuladores',
+    '|': 'separada por barras verticales',
   },
 
   columnsTitle: 'Qué es cada columna',
@@ -55,6 +56,7 @@ export const bringIn: typeof en = {
     hazard: 'Peligro conocido',
     lat: 'Latitud',
     lon: 'Longitud',
+    lat_lon: 'Latitud y longitud juntas',
   },
   noPlaces:
     'Ninguna columna es el lugar: los árboles de una fila se cuentan desde el 1 en el orden del archivo.',
@@ -89,16 +91,31 @@ export const bringIn: typeof en = {
   sameTrees: (count) => `${trees(count)} que ya están, tal cual`,
   differing: (count) => `${trees(count)} que ya están, con otros datos`,
   notSurveyed: (count) => `${trees(count)} sin posición`,
-  habitsKept: (count) =>
+  stayOutside: (count) =>
+    plural(count, '1 fila que está mal queda fuera', `${count} filas que están mal quedan fuera`),
+  cultivarsTold: (count) =>
     plural(
       count,
-      '1 variedad tiene aquí otro hábito que en el archivo. Se queda como está.',
-      `${count} variedades tienen aquí otro hábito que en el archivo. Se quedan como están.`
+      '1 variedad tiene otras yemas de fruto en el archivo',
+      `${count} variedades tienen otras yemas de fruto en el archivo`
     ),
+  cultivarsLead:
+    'Dónde están decide qué se puede cortar. Se quedan como están, menos las que marques.',
+  changeCultivars: (count) => plural(count, 'Cambiar 1 variedad', `Cambiar ${count} variedades`),
 
   wrongTitle: (count) => `${rows(count)} por corregir`,
   wrongLead:
-    'No entra nada hasta que todas las filas estén bien. Corrígelas en el archivo y elígelo otra vez.',
+    'Corrígelas en el archivo y elígelo otra vez. Mientras tanto no entra nada, salvo que las dejes fuera.',
+  leaveOut: (count) =>
+    plural(
+      count,
+      'Dejar fuera la fila que está mal y traer las demás',
+      `Dejar fuera las ${count} filas que están mal y traer las demás`
+    ),
+  leaveOutHint:
+    'Lo que queda fuera no está en ningún mapa ni lista. Descárgalo antes; de dos en un mismo lugar entra la primera.',
+  cannotLeaveOut:
+    'Los árboles de una fila se cuentan en el orden del archivo. Una fila que se deja fuera daría su número al árbol siguiente: corrígela.',
   atFeature: (no) => `Árbol ${no} del archivo`,
   moreWrong: (count) => `y ${rows(count)} más, en el archivo con lo que está mal`,
   download: 'Descargar lo que está mal',

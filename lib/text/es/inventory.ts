@@ -1,9 +1,22 @@
 import type { inventory as en } from '../en/inventory'
+import { plural } from './plural'
 
 export const inventory: typeof en = {
   title: 'Traer árboles',
   atLine: (line) => `Línea ${line}`,
   nothingBroughtIn: 'No se trajo nada. Corrige estas filas e intenta otra vez.',
+  lineSays: (line, text) => `línea ${line} («${text}»)`,
+  passed: {
+    above: (lines) => `Encima de los nombres de las columnas, no se lee: ${lines}.`,
+    units: (lines) => `Unidades bajo los nombres de las columnas: ${lines}.`,
+    heads_again: (lines) => `Los nombres de las columnas otra vez, no se leen: ${lines}.`,
+    total: (lines) => `Un total, no se lee: ${lines}.`,
+    title: (lines) => `Un título o una nota y ningún árbol, no se lee: ${lines}.`,
+  },
+  blocksFromTitles:
+    'Ninguna columna es el bloque: los títulos entre los árboles se toman como los bloques de lo que tienen debajo.',
+  filledDown: (head, count) =>
+    `${head} está vacío en ${plural(count, '1 fila', `${count} filas`)}, como las celdas combinadas: se toma de la fila de arriba.`,
   problems: {
     file_too_big: ({ found, allowed }) =>
       `El archivo tiene ${found}; ${allowed} es lo máximo. Divídelo por bloques.`,
@@ -12,6 +25,8 @@ export const inventory: typeof en = {
     is_spreadsheet: () =>
       'Es el archivo propio de un programa de hojas de cálculo. Guárdalo allí como CSV y elige ese archivo.',
     not_text: () => 'Este archivo no es un texto. Guarda la tabla como CSV y elige ese archivo.',
+    is_markup: () =>
+      'Es una página web o XML, no una tabla. Ábrela en un programa de hojas de cálculo, guárdala como CSV y elige ese archivo.',
     not_geojson: () =>
       'Esto no es un GeoJSON de árboles. Tiene que ser una FeatureCollection (RFC 7946).',
     other_crs: ({ found }) =>
@@ -35,9 +50,13 @@ export const inventory: typeof en = {
       `${column} es «${found}», no un número entero. Escribe solo cifras.`,
     not_a_number: ({ column, found, allowed }) =>
       `${column} es «${found}», no un número. Escribe ${allowed}, sin signo de millares.`,
+    not_a_year: ({ column, found, allowed }) =>
+      `${column} es «${found}». Escribe el año con cuatro cifras, dentro de ${allowed}.`,
     out_of_range: ({ column, found, allowed }) =>
       `${column} es ${found}. Escribe algo dentro de ${allowed}.`,
     position_half: () => 'Solo hay uno de lat y lon. Escribe los dos o ninguno.',
+    not_a_position: ({ column, found }) =>
+      `${column} es «${found}». Escribe la latitud y luego la longitud, como 41.2042, -2.8177.`,
     position_far_away: ({ found }) =>
       `La posición (${found}) está lejos de los demás árboles. Revisa lat y lon.`,
     place_taken: ({ allowed }) =>

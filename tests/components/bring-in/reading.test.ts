@@ -47,6 +47,25 @@ function read(text: string, change: Partial<Said> = {}) {
   return { ...reading, lacks: whyNot(reading, said.ticked.length, said)?.code ?? null }
 }
 
+describe('rows that are wrong', () => {
+  const text = 'block,row,place,species\nN,2,1,plum\nN,2,x,plum\nN,2,1,pear\nN,2,3,fig'
+
+  test('keep all others out until somebody leaves just them out', () => {
+    const before = read(text)
+    const after = read(text, { leftOut: [...before.wrongLines] })
+
+    expect(before).toMatchObject({ wrongLines: [3, 4], isLeftOut: false, lacks: 'whyWrong' })
+    expect(after).toMatchObject({ wrongLines: [3, 4], isLeftOut: true, lacks: null })
+    expect(after.trees.map(({ species }) => species)).toEqual(['plum', 'fig'])
+  })
+
+  test('are asked for again when one more is wrong', () => {
+    const { isLeftOut, lacks } = read(`${text}\nN,2,y,fig`, { leftOut: [3, 4] })
+
+    expect({ isLeftOut, lacks }).toEqual({ isLeftOut: false, lacks: 'whyWrong' })
+  })
+})
+
 describe('a file', () => {
   test('with an unknown kind of tree asks once, and not row by row', () => {
     const text = 'block,row,place,species\nN,2,1,níspero\nN,2,2,Níspero\nN,2,3,plum'

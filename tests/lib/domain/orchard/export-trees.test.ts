@@ -9,7 +9,7 @@ import { treesCsv, treesGeoJson } from '@/lib/domain/orchard/export-trees'
 import { planInventory } from '@/lib/domain/orchard/inventory'
 import type { Inventory } from '@/lib/domain/orchard/inventory-placed'
 import { tableOf } from '@/lib/domain/orchard/inventory-table'
-import { hazardSigns } from '@/lib/domain/orchard/inventory-words'
+import { hazardSigns, saysNothing } from '@/lib/domain/orchard/inventory-words'
 import { matchColumns } from '@/lib/domain/orchard/match-columns'
 import {
   budSites,
@@ -69,7 +69,11 @@ const orchard: fc.Arbitrary<Inventory> = fc
       maxLength: 3,
     }),
     names: fc.array(name, { minLength: 3, maxLength: 3 }),
-    cultivarNames: fc.uniqueArray(name, { minLength: 3, maxLength: 3 }),
+    // A cultivar that is called "-" is none.
+    cultivarNames: fc.uniqueArray(
+      name.filter((text) => !saysNothing(text)),
+      { minLength: 3, maxLength: 3 }
+    ),
     habits: fc.array(fc.constantFrom(...habits), { minLength: 3, maxLength: 3 }),
     buds: fc.array(fc.constantFrom(...budSites), { minLength: 3, maxLength: 3 }),
     trees: fc.array(tree, { minLength: 1, maxLength: 30 }),

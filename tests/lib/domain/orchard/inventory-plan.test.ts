@@ -6,6 +6,7 @@ import { blockCodes } from '@/lib/domain/orchard/block-codes'
 import { distanceM } from '@/lib/domain/orchard/distance'
 import { type InventoryPlan, planInventory } from '@/lib/domain/orchard/inventory'
 import { inventoryArgs } from '@/lib/domain/orchard/inventory-args'
+import { toldCultivars } from '@/lib/domain/orchard/inventory-changes'
 import { errorFile } from '@/lib/domain/orchard/inventory-error-file'
 import { tableOf } from '@/lib/domain/orchard/inventory-table'
 import { hazardIn } from '@/lib/domain/orchard/inventory-words'
@@ -216,4 +217,14 @@ test('the error file has each wrong row once, with its sentences, and no formula
   expect(text).toBe(
     "Line,What is wrong,row,place,species\r\n2,out_of_range out_of_range not_one_of,0,0,'=1+1\r\n"
   )
+})
+
+test('a cultivar of the orchard is told with what the file says of its buds, and what it does not say stays', () => {
+  const { rows } = plan(
+    'block,row,place,species,cultivar,habit,buds\nN,2,1,plum,Stanley,?,tip\nN,2,2,plum,New,both,base'
+  )
+
+  expect(toldCultivars(rows, existing.cultivars)).toEqual([
+    { cultivar: existing.cultivars[0], to: { habit: 'spur', buds: 'tip' } },
+  ])
 })

@@ -43,6 +43,7 @@ describe('an inventory', () => {
     expect(read(good, 'S,South,1,2,,,,,,,,gap,,', 'N,North,7,3,apple,,,,,,yes,,,')).toEqual({
       state: 'read',
       lines: [2, 3, 4],
+      passedOver: [],
       blocks: [
         expect.objectContaining({ no: 1, code: 'S', name: 'South', taggedEnd: 'low' }),
         expect.objectContaining({ no: 2, code: 'N', name: 'North', firstTree: null }),
