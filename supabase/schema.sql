@@ -4763,6 +4763,10 @@ begin
     'limb_cm', 10,              -- thicker limbs are the arborist's; common practice, no source: 3 to 4 inches
     'pruner_cm', 1.905,         -- common practice, no source: 1/2 to 3/4 inch
     'lopper_cm', 3.81,          -- common practice, no source: 1 1/2 to 2 inches
+    'three_cut_out_cm', 30.48,  -- sources differ: 6 to 24 inches
+    'three_cut_further_cm', 5.08, -- sources differ: 1 to 2 inches
+    'feet_cm', 183,             -- on a ladder; common practice, no source
+    'lean_deg', 15,             -- a trunk that leans further is the arborist's; common practice, no source
     'clean_tools', 1,           -- a choice, by its place in lib/domain/disease/sanitation.ts; the sources differ
     'consent_version', 1,
     'overhead_apart_m', 6,      -- between ladder or saw work and the next person; common practice, no source
@@ -5312,6 +5316,10 @@ begin
     when 'limb_cm' then array[2, 10]
     when 'pruner_cm' then array[1.27, 1.905]
     when 'lopper_cm' then array[2.54, 5.08]
+    when 'three_cut_out_cm' then array[15.24, 60.96]
+    when 'three_cut_further_cm' then array[2.54, 5.08]
+    when 'feet_cm' then array[0, 183]
+    when 'lean_deg' then array[5, 15]
     when 'clean_tools' then array[1, 3]
     when 'keep_out_m' then array[3, 200]
     when 'overhead_apart_m' then array[3, 50]
@@ -5330,7 +5338,7 @@ begin
     when 'rain_free_days' then array[14, 90]
     else case when p_key like '%\_month' then array[1, 12] else array[0, 10000] end end;
 end $function$;
-comment on function private.house_rule_range(text) is 'Least and most, as lib/domain/safety/house-rules.ts. A limb may be thinner than usual for the arborist, never thicker.';
+comment on function private.house_rule_range(text) is 'Least and most, as lib/domain/safety/house-rules.ts. A limb may be thinner than usual for the arborist, never thicker; feet lower, never higher; a lean less, never more.';
 
 CREATE OR REPLACE FUNCTION private.in_the_way_of_forgetting(p_subject people, p_by uuid)
  RETURNS jsonb

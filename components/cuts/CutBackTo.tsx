@@ -36,7 +36,7 @@ export function CutBackTo({ removedCm, scale, hasLeader }: CutBackToProps) {
       <p role="status">
         {lateralTakesOver({ removedCm, lateralCm })
           ? text.lateralOk
-          : text.lateralBad(format.span(leastCm, 'up'))}
+          : text.lateralBad(format.diameter(leastCm, 'up'))}
       </p>
       {hasLeader && (
         <>

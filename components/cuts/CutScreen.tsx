@@ -2,7 +2,12 @@
 
 import { useState } from 'react'
 
-import { type CutLimits, toolFor } from '@/lib/domain/pruning/cut'
+import {
+  type CutLimits,
+  houseThreeCuts,
+  type ThreeCutDistances,
+  toolFor,
+} from '@/lib/domain/pruning/cut'
 import { formOf } from '@/lib/domain/pruning/species-facts'
 import { houseRuleOf } from '@/lib/domain/safety/house-rules'
 import { useSelect } from '@/lib/hooks'
@@ -34,6 +39,7 @@ function OneCut({ facts }: { facts: TreeFacts }) {
   const { cut: text } = cuts
   const format = useFormat()
   const limits = useCutLimits()
+  const rule = houseThreeCuts(useThreeCutDistances())
   const scale = useSelect((view) => thicknessScale[view.state?.orchard.units ?? 'metric'])
   const [steps, setSteps] = useState(scale.usual)
   const [wood, setWood] = useState<'live' | 'dead'>('live')
@@ -74,8 +80,8 @@ function OneCut({ facts }: { facts: TreeFacts }) {
         onChange={setWood}
       />
       <WhichTool tool={tool} limbCm={limits.limbCm} />
-      <CutDrawing tool={tool} diameterCm={diameterCm} thickness={thickness} />
-      <HowToCut tool={tool} diameterCm={diameterCm} isDead={isDead} />
+      <CutDrawing tool={tool} diameterCm={diameterCm} thickness={thickness} rule={rule.value} />
+      <HowToCut tool={tool} diameterCm={diameterCm} isDead={isDead} rule={rule.value} />
       <DiseaseReminder tree={facts.tree} />
       {tool.state === 'ours' && (
         <CutBackTo
@@ -84,7 +90,7 @@ function OneCut({ facts }: { facts: TreeFacts }) {
           hasLeader={formOf(facts.tree.species) === 'leader'}
         />
       )}
-      <CutSources limits={limits} />
+      <CutSources limits={limits} house={rule} />
     </HelperScreen>
   )
 }
@@ -96,6 +102,16 @@ function useCutLimits(): CutLimits {
       prunerCm: houseRuleOf(set, 'pruner_cm'),
       lopperCm: houseRuleOf(set, 'lopper_cm'),
       limbCm: houseRuleOf(set, 'limb_cm'),
+    }
+  })
+}
+
+function useThreeCutDistances(): ThreeCutDistances {
+  return useSelect((view) => {
+    const set = view.state?.orchard.houseRules ?? {}
+    return {
+      outCm: houseRuleOf(set, 'three_cut_out_cm'),
+      furtherCm: houseRuleOf(set, 'three_cut_further_cm'),
     }
   })
 }

@@ -6,13 +6,15 @@ import {
   type ThreeCutRule,
   threeCutRules,
 } from '@/lib/domain/pruning/cut'
-import type { Range } from '@/lib/domain/pruning/fact'
+import type { Fact, Range } from '@/lib/domain/pruning/fact'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { More } from '../ui/More'
 
+type CutSourcesProps = { limits: CutLimits; house: Fact<ThreeCutRule> }
+
 /** Every number of the screen with where it comes from; of the three cuts all sources, since they differ. */
-export function CutSources({ limits }: { limits: CutLimits }) {
+export function CutSources({ limits, house }: CutSourcesProps) {
   const { cuts, tradeSources } = useWords()
   const { cut: text } = cuts
   const format = useFormat()
@@ -29,13 +31,13 @@ export function CutSources({ limits }: { limits: CutLimits }) {
     <More title={cuts.sources}>
       <p>
         {text.houseLimits(
-          format.thickness(limits.prunerCm),
-          format.thickness(limits.lopperCm),
+          format.diameter(limits.prunerCm),
+          format.diameter(limits.lopperCm),
           format.diameter(limits.limbCm)
         )}
       </p>
       <ul className="stack">
-        {Object.values(threeCutRules).map(({ source, value }) => (
+        {[house, ...Object.values(threeCutRules)].map(({ source, value }) => (
           <li key={source}>
             <b>{source === null ? text.house : tradeSources[source]}:</b> {ruleWords(value)}
           </li>

@@ -1,6 +1,6 @@
 'use client'
 
-import { type ToolFor, threeCuts } from '@/lib/domain/pruning/cut'
+import { type ThreeCutRule, type ToolFor, threeCuts } from '@/lib/domain/pruning/cut'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { Icon } from '../ui/Icon'
@@ -26,31 +26,35 @@ export function WhichTool({ tool, limbCm }: { tool: ToolFor; limbCm: number }) {
   )
 }
 
-type HowToCutProps = { tool: ToolFor; diameterCm: number; isDead: boolean }
+type HowToCutProps = { tool: ToolFor; diameterCm: number; isDead: boolean; rule: ThreeCutRule }
 
 /** The way to cut; where the limb is not ours there is none. */
-export function HowToCut({ tool, diameterCm, isDead }: HowToCutProps) {
+export function HowToCut({ tool, diameterCm, isDead, rule }: HowToCutProps) {
   const { cut: text } = useWords().cuts
   if (tool.state === 'refer') return null
   return (
     <div className="stack">
       {isDead && <p>{text.deadWood}</p>}
-      {tool.inThree ? <ThreeCuts diameterCm={diameterCm} /> : <p>{text.how[tool.tool]}</p>}
+      {tool.inThree ? (
+        <ThreeCuts diameterCm={diameterCm} rule={rule} />
+      ) : (
+        <p>{text.how[tool.tool]}</p>
+      )}
     </div>
   )
 }
 
-function ThreeCuts({ diameterCm }: { diameterCm: number }) {
+function ThreeCuts({ diameterCm, rule }: { diameterCm: number; rule: ThreeCutRule }) {
   const { cuts } = useWords()
   const { cut: text } = cuts
   const format = useFormat()
-  const { undercutDepthCm, undercutAtCm, topCutAtCm } = threeCuts(diameterCm)
+  const { undercutDepthCm, undercutAtCm, topCutAtCm } = threeCuts(diameterCm, rule)
   return (
     <>
       <h2>{text.threeTitle}</h2>
       <ol className="three-cuts">
         <li>
-          {text.three.first(format.span(undercutDepthCm.most), format.span(undercutAtCm.most))}
+          {text.three.first(format.thickness(undercutDepthCm.most), format.span(undercutAtCm.most))}
         </li>
         <li>{text.three.second(format.span(topCutAtCm.most))}</li>
         <li>{text.three.third}</li>

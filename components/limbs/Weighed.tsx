@@ -10,7 +10,7 @@ import {
   oneHandKg,
   type Take,
 } from '@/lib/domain/pruning/carry-limb'
-import { loadConstantKg, multipliersOf } from '@/lib/domain/pruning/lifting'
+import { multipliersOf } from '@/lib/domain/pruning/lifting'
 import {
   densityOf,
   type LimbShape,
@@ -26,6 +26,11 @@ import { More } from '../ui/More'
 import { Note } from '../ui/Note'
 import { density, heavySide, lightSide } from './mass'
 
+/** Ten centimetres, or half a foot. */
+const gradeM = { metric: 0.1, us: 0.1524 }
+/** As the manual prints it in either system. The metric one is reckoned with: it is the smaller. */
+const loadConstant = { metric: '23 kg', us: '51 lb' }
+
 type WeighedProps = { shape: LimbShape; species: Species; hold: Hold; take: Take }
 
 /** Its weight as a range, and who takes it by the heavy end. */
@@ -35,7 +40,7 @@ export function Weighed({ shape, species, hold, take }: WeighedProps) {
   const limbCm = useSelect((view) => houseRuleOf(view.state?.orchard.houseRules ?? {}, 'limb_cm'))
   const kg = limbKg(shape, species)
   const limitKg = limitOf(hold, take)
-  const carried = carry(shape, { species, limitKg, limbCm })
+  const carried = carry(shape, { species, limitKg, limbCm, gradeM: gradeM[units] })
   const isRefer = carried.by === 'refer'
   return (
     <section className="stack" aria-live="polite">
@@ -62,7 +67,7 @@ function Detail({ carried, limbCm }: { carried: Carried; limbCm: number }) {
   const format = useFormat()
   switch (carried.by) {
     case 'in_pieces':
-      return text.pieces(format.list(carried.piecesM.map((metres) => format.height(metres))))
+      return text.pieces(format.list(carried.piecesM.map((metres) => format.reach(metres, 'near'))))
     case 'refer':
       return carried.why === 'thick'
         ? text.whyRefer.thick(format.diameter(limbCm))
@@ -92,9 +97,9 @@ function HowReckoned({ shape, species, hold, take }: WeighedProps) {
       </p>
       <p>{text.more(format.number(more.least, 1), format.number(more.most, 1))}</p>
       <p>{text.niosh}</p>
-      <p>{text.factors(lightSide(loadConstantKg, units), factors)}</p>
+      <p>{text.factors(loadConstant[units], factors)}</p>
       <p>{text.two}</p>
-      <p>{text.oneHand(lightSide(oneHandKg, units))}</p>
+      <p>{text.oneHand(units === 'us' ? '10 lb' : `${format.number(oneHandKg, 1)} kg`)}</p>
     </div>
   )
 }

@@ -9,7 +9,7 @@ export type ShownUnit = Exclude<HouseRule['unit'], 'choice'> | 'in' | 'ft' | 'mp
 type Shown = { unit: ShownUnit; per: number; plus: number; digits: number }
 
 export function shownIn({ unit, key }: HouseRule, units: Units): Shown {
-  const whole = unit === 'month' || unit === 'choice'
+  const whole = unit === 'month' || unit === 'choice' || unit === '°' || key.startsWith('three_cut')
   // What is chosen is never typed.
   const shown = unit === 'choice' ? 'min' : unit
   const asItIs: Shown = { unit: shown, per: 1, plus: 0, digits: whole ? 0 : 1 }
@@ -24,6 +24,7 @@ export function shownIn({ unit, key }: HouseRule, units: Units): Shown {
     case '°C':
       return { ...asItIs, unit: '°F', per: 1 / 1.8, plus: -32 / 1.8 }
     case 'month':
+    case '°':
     case 'choice':
     case 'min':
     case 'h':
@@ -34,6 +35,7 @@ export function shownIn({ unit, key }: HouseRule, units: Units): Shown {
 
 /** A limb is measured in inches, a tree in feet. */
 function inUsUnits(key: string): Pick<Shown, 'unit' | 'per' | 'digits'> {
+  if (key.startsWith('three_cut')) return { unit: 'in', per: 2.54, digits: 0 }
   if (key === 'limb_cm') return { unit: 'in', per: 2.54, digits: 1 }
   if (key === 'pruner_cm' || key === 'lopper_cm') return { unit: 'in', per: 2.54, digits: 2 }
   return { unit: 'ft', per: 30.48, digits: 1 }

@@ -49,6 +49,8 @@ export function FlagForm({ facts, draft, onRaised }: FlagFormProps) {
     share,
     heightCm: tree.heightCm,
     limbCm: houseRuleOf(rules, 'limb_cm'),
+    feetCm: houseRuleOf(rules, 'feet_cm'),
+    leanDeg: houseRuleOf(rules, 'lean_deg'),
     houseM: houseRuleOf(rules, 'keep_out_m'),
   }
   const args = flagArgs(tree.no, flag, here)

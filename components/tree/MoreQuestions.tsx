@@ -2,14 +2,15 @@
 
 import { heights, thicknesses, trunkSigns, underSigns } from '@/lib/domain/safety/five-questions'
 import { houseRuleOf } from '@/lib/domain/safety/house-rules'
-import { mostFeetCm } from '@/lib/domain/safety/refer-rules'
+import { asideOf } from '@/lib/domain/safety/ours-or-the-arborists'
 import { useSelect } from '@/lib/hooks'
+import type { Format } from '@/lib/text/format'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import type { DangerDraft } from './danger-draft'
 import { OursDrawing } from './drawings/OursDrawing'
 import { MeasureField } from './MeasureField'
-import { measures } from './measure'
+import { measures, type Units } from './measure'
 import { OneOf, SomeOf } from './PictureQuestion'
 
 type MoreQuestionsProps = {
@@ -23,10 +24,13 @@ type MoreQuestionsProps = {
 export function MoreQuestions({ danger, upTo, onChange }: MoreQuestionsProps) {
   const { ours } = useWords()
   const format = useFormat()
-  const limbCm = useSelect((view) => houseRuleOf(view.state?.orchard.houseRules ?? {}, 'limb_cm'))
+  const rules = useSelect((view) => view.state?.orchard.houseRules ?? {})
+  const units = useSelect((view) => view.state?.orchard.units ?? 'metric')
   const { thickness, height, trunk, under } = ours
-  const limit = format.diameter(limbCm)
-  const reach = format.height(mostFeetCm / 100)
+  const limit = format.diameter(houseRuleOf(rules, 'limb_cm'))
+  const feetCm = houseRuleOf(rules, 'feet_cm')
+  const ladder = feetCm > 0 ? height.ladder(format.reach(feetCm / 100, 'down')) : height.anyLadder
+  const lean = trunk.leaning_far(...asideWords(format, houseRuleOf(rules, 'lean_deg'), units))
   return (
     <>
       <OneOf
@@ -54,7 +58,7 @@ export function MoreQuestions({ danger, upTo, onChange }: MoreQuestionsProps) {
           choices={heights}
           chosen={danger.height}
           onChange={(height) => onChange({ height })}
-          words={(choice) => (choice === 'ladder' ? height.ladder(reach) : height[choice])}
+          words={(choice) => (choice === 'ladder' ? ladder : height[choice])}
           art={(choice) => choice !== 'not_known' && <OursDrawing of={choice} />}
         />
       )}
@@ -65,7 +69,7 @@ export function MoreQuestions({ danger, upTo, onChange }: MoreQuestionsProps) {
           signs={trunkSigns}
           looked={danger.trunk}
           onChange={(trunk) => onChange({ trunk })}
-          words={(sign) => trunk[sign]}
+          words={(sign) => (sign === 'leaning_far' ? lean : trunk[sign])}
           art={(sign) => <OursDrawing of={sign} />}
         />
       )}
@@ -85,6 +89,12 @@ export function MoreQuestions({ danger, upTo, onChange }: MoreQuestionsProps) {
       )}
     </>
   )
+}
+
+/** A lean as a plumb line shows it: so far aside for each metre or foot of height. Rounded down, so that more leans. */
+function asideWords(format: Format, leanDeg: number, units: Units): [aside: string, up: string] {
+  const upCm = units === 'us' ? 30.48 : 100
+  return [format.span(asideOf(leanDeg, upCm), 'down'), units === 'us' ? '1 ft' : '1 m']
 }
 
 type HollowProps = {

@@ -10,7 +10,7 @@ import {
   type UnderSign,
 } from '@/lib/domain/safety/five-questions'
 import { type Decision, decide } from '@/lib/domain/safety/ours-or-the-arborists'
-import { referRules } from '@/lib/domain/safety/refer-rules'
+import { type ReferSettings, referRules } from '@/lib/domain/safety/refer-rules'
 import { measuredOrNull, measures, type Units } from './measure'
 
 export type LineTyped = {
@@ -46,11 +46,11 @@ export const noDanger: DangerDraft = {
   bearingDeg: null,
 }
 
-export type Circumstances = { limbCm: number; units: Units }
+export type Circumstances = Omit<ReferSettings, 'lineKv'> & { units: Units }
 
-export function decisionOf(danger: DangerDraft, { limbCm, units }: Circumstances): Decision {
+export function decisionOf(danger: DangerDraft, here: Circumstances): Decision {
   const lineKv = danger.line.kv === '' ? null : Number(danger.line.kv)
-  return decide(answersOf(toldOf(danger, units)), referRules({ limbCm, lineKv }))
+  return decide(answersOf(toldOf(danger, here.units), here), referRules({ ...here, lineKv }))
 }
 
 export function toldOf(danger: DangerDraft, units: Units): Told {

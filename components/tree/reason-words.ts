@@ -10,7 +10,6 @@ import {
 } from '@/lib/domain/safety/refer-rules'
 import type { Source } from '@/lib/domain/safety/source'
 import type { FlaggedLimb, ReferReason } from '@/lib/events/state'
-import { useSelect } from '@/lib/hooks'
 import type { Format } from '@/lib/text/format'
 import type { Messages } from '@/lib/text/messages'
 import { useFormat } from '../layout/use-format'
@@ -23,52 +22,44 @@ export type AnyReason = Pick<ReferReason, 'code' | 'seen' | 'value' | 'limit'>
 
 export function useReasonWords(): (reasons: readonly AnyReason[]) => string[] {
   const { ours } = useWords()
-  const reader = useReader()
-  return (reasons) => reasonLines(ours, reader, reasons)
+  const format = useFormat()
+  return (reasons) => reasonLines(ours, format, reasons)
 }
 
 export function useLimbWords(): (limb: FlaggedLimb | null) => string | null {
   const { ours } = useWords()
-  const reader = useReader()
-  return (limb) => limbWords(ours, reader, limb)
-}
-
-function useReader(): Reader {
   const format = useFormat()
-  const units = useSelect((view) => view.state?.orchard.units ?? 'metric')
-  return { format, units }
+  return (limb) => limbWords(ours, format, limb)
 }
-
-type Reader = { format: Format; units: 'metric' | 'us' }
 
 /** What was seen, a line each; what nobody could tell, in one. */
 export function reasonLines(
   text: Messages['ours'],
-  reader: Reader,
+  format: Format,
   reasons: readonly AnyReason[]
 ): string[] {
   const unknown = reasons.filter(({ seen }) => !seen)
   return [
-    ...reasons.filter(({ seen }) => seen).map((reason) => seenWords(text, reader, reason)),
+    ...reasons.filter(({ seen }) => seen).map((reason) => seenWords(text, format, reason)),
     ...(unknown.length > 0
       ? [
           text.notKnown(
-            reader.format.list(unknown.map(({ code }) => (isKnown(code) ? text.asked[code] : code)))
+            format.list(unknown.map(({ code }) => (isKnown(code) ? text.asked[code] : code)))
           ),
         ]
       : []),
   ]
 }
 
-function seenWords(text: Messages['ours'], reader: Reader, reason: AnyReason): string {
+function seenWords(text: Messages['ours'], format: Format, reason: AnyReason): string {
   const { code, value, limit } = reason
   if (!isKnown(code)) return code.replaceAll('_', ' ')
   const name = text.reasons[code]
   if (value === null) return name
-  const found = inUnit(code, value, reader, 'up')
+  const found = inUnit(code, value, format, 'up')
   return limit === null
     ? `${name}: ${found}`
-    : text.measuredOf(name, found, inUnit(code, limit, reader, 'down'))
+    : text.measuredOf(name, found, inUnit(code, limit, format, 'down'))
 }
 
 function isKnown(code: string): code is ReferCode {
@@ -76,24 +67,17 @@ function isKnown(code: string): code is ReferCode {
 }
 
 /** To the cautious side: what was measured up, what is allowed down; the other way where more is better. */
-function inUnit(code: ReferCode, value: number, reader: Reader, way: 'up' | 'down'): string {
-  const { format, units } = reader
-  const isUs = units === 'us'
-  const rounded = (number: number) => {
-    const round = (way === 'up') === (code !== 'line_near') ? Math.ceil : Math.floor
-    return format.number(round(Number((number * 10).toFixed(6))) / 10, 1)
-  }
+function inUnit(code: ReferCode, value: number, format: Format, way: 'up' | 'down'): string {
   switch (code) {
     case 'line_near':
-    case 'too_high': {
-      const metres = code === 'too_high' ? value / 100 : value
-      return isUs ? `${rounded(metres / 0.3048)} ft` : `${rounded(metres)} m`
-    }
+      return format.reach(value, way === 'up' ? 'down' : 'up')
+    case 'too_high':
+      return format.reach(value / 100, way)
     case 'limb_thick':
     case 'dead_limb':
-      return isUs ? `${rounded(value / 2.54)} in` : `${rounded(value)} cm`
+      return format.diameter(value, way)
     case 'leaning_far':
-      return `${rounded(value)}°`
+      return `${format.number(way === 'up' ? Math.ceil(value) : Math.floor(value))}°`
     default:
       return format.share(value)
   }
@@ -112,7 +96,9 @@ export function useSourceWords(): (reasons: readonly AnyReason[]) => string[] {
 function rulesBehind({ code, value, limit }: AnyReason) {
   // A line whose voltage was known has a limit.
   const lineKv = code === 'line_near' && (value === null || limit !== null) ? 50 : null
-  return referRules({ limbCm: limit ?? 0, lineKv }).filter((rule) => rule.code === code)
+  return referRules({ limbCm: 0, feetCm: 0, leanDeg: 0, lineKv }).filter(
+    (rule) => rule.code === code
+  )
 }
 
 function sourceWords(text: Messages['ours'], { source, mark }: ReferRule): string {
@@ -135,13 +121,13 @@ function sourceName(text: Messages['ours'], source: Source): string {
 /** "14 cm across, on the north side"; null: nobody said. */
 export function limbWords(
   text: Messages['ours'],
-  reader: Reader,
+  format: Format,
   limb: FlaggedLimb | null
 ): string | null {
   if (!limb) return null
   const side = limb.bearingDeg === null ? undefined : sides[Math.round(limb.bearingDeg / 45) % 8]
   const parts = [
-    limb.cm !== null && text.limbAcross(inUnit('limb_thick', limb.cm, reader, 'up')),
+    limb.cm !== null && text.limbAcross(inUnit('limb_thick', limb.cm, format, 'up')),
     side && text.limbOn(text.sides[side]),
   ]
   return parts.filter(Boolean).join(', ') || null

@@ -5,6 +5,7 @@
 
 import type { Language } from './language'
 import { ordinal } from './ordinal'
+import { feetAndInches, fractionOf, type Rounding } from './us-lengths'
 
 export type Units = 'metric' | 'us'
 
@@ -15,13 +16,13 @@ const metresPerFoot = 0.3048
 const centimetresPerInch = 2.54
 const kmPerMile = 1.609344
 
-type Rounding = 'up' | 'near' | 'down'
-
 /** The formats of one reader: their language, the orchard's units and its time zone. */
 export function formatFor(reader: { language: Language; units: Units; timeZone: string }) {
   const { language, units, timeZone } = reader
   const isUs = units === 'us'
   const number = (value: number, digits = 0) => numberIn(language, value, digits)
+  const inches = (centimetres: number, parts: number, rounding: Rounding) =>
+    `${fractionOf(centimetres / centimetresPerInch, parts, rounding)} in`
   const shortNumber = (value: number, digitBelow: number, rounding: Rounding) => {
     const digits = value < digitBelow ? 1 : 0
     return number(roundedTo(value, digits, rounding), digits)
@@ -69,18 +70,23 @@ export function formatFor(reader: { language: Language; units: Units; timeZone: 
       isUs
         ? `${number(quarts)} qt (${number(quarts / 4, 1)} gal)`
         : `${number(up(quarts * 0.946))} l`,
-    /** Thickness of wood: 10 cm, 3.9 in. A limit in inches is rounded down, to the safe side. */
-    diameter: (centimetres: number) =>
+    /** How far something reaches: 4.1 m, 10 ft 8 in; the caller rounds to the safe side. */
+    reach: (metres: number, rounding: Rounding) =>
       isUs
-        ? `${number(Math.floor((centimetres / centimetresPerInch) * 10) / 10, 1)} in`
-        : `${number(centimetres, 1)} cm`,
-    /** How thick somebody says a branch is: 1.5 cm, 0.75 in. */
+        ? feetAndInches((metres * 100) / centimetresPerInch, rounding)
+        : `${number(roundedTo(metres, 1, rounding), 1)} m`,
+    /** Thickness of wood: 10 cm, 3 7/8 in. A limit is rounded down, to the safe side. */
+    diameter: (centimetres: number, rounding: Rounding = 'down') =>
+      isUs
+        ? inches(centimetres, 8, rounding)
+        : `${number(roundedTo(centimetres, 1, rounding), 1)} cm`,
+    /** How thick somebody says a branch is: 1.5 cm, 3/4 in. */
     thickness: (centimetres: number) =>
-      isUs ? `${number(centimetres / centimetresPerInch, 2)} in` : `${number(centimetres, 1)} cm`,
-    /** Along wood: 41 cm, 16 in. Below 10 cm or 12 in with a digit; the caller rounds to the safe side. */
+      isUs ? inches(centimetres, 8, 'near') : `${number(centimetres, 1)} cm`,
+    /** Along wood: 41 cm, 16 in. Finer below 10 cm or 12 in; the caller rounds to the safe side. */
     span: (centimetres: number, rounding: Rounding = 'near') =>
       isUs
-        ? `${shortNumber(centimetres / centimetresPerInch, 12, rounding)} in`
+        ? inches(centimetres, centimetres / centimetresPerInch < 12 ? 4 : 1, rounding)
         : `${shortNumber(centimetres, 10, rounding)} cm`,
     /** Whole steps of 0.75 m; never none, for nobody stands in the tree. */
     paces: (metres: number) => Math.max(1, Math.round(metres / metresPerPace)),

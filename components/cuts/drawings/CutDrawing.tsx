@@ -1,10 +1,15 @@
 'use client'
 
-import { type ToolFor, threeCuts } from '@/lib/domain/pruning/cut'
+import { type ThreeCutRule, type ToolFor, threeCuts } from '@/lib/domain/pruning/cut'
 import { useFormat } from '../../layout/use-format'
 import { useWords } from '../../layout/Words'
 
-type CutDrawingProps = { tool: ToolFor; diameterCm: number; thickness: string }
+type CutDrawingProps = {
+  tool: ToolFor
+  diameterCm: number
+  thickness: string
+  rule: ThreeCutRule
+}
 
 /** Half a metre of limb fits the picture. */
 const perCm = 6.2
@@ -13,7 +18,7 @@ const middleY = 92
 const endX = 358
 
 /** The branch at its trunk, to scale, with the cuts where they go. */
-export function CutDrawing({ tool, diameterCm, thickness }: CutDrawingProps) {
+export function CutDrawing({ tool, diameterCm, thickness, rule }: CutDrawingProps) {
   const { cuts } = useWords()
   const { cut: text } = cuts
   const half = (diameterCm * perCm) / 2
@@ -39,7 +44,7 @@ export function CutDrawing({ tool, diameterCm, thickness }: CutDrawingProps) {
               strokeWidth="2"
             />
             {tool.inThree ? (
-              <ThreeBars half={half} diameterCm={diameterCm} />
+              <ThreeBars half={half} diameterCm={diameterCm} rule={rule} />
             ) : (
               <Bar x={collarX + 4} from={middleY - half - 5} to={middleY + half + 5} />
             )}
@@ -50,9 +55,17 @@ export function CutDrawing({ tool, diameterCm, thickness }: CutDrawingProps) {
   )
 }
 
-function ThreeBars({ half, diameterCm }: { half: number; diameterCm: number }) {
+function ThreeBars({
+  half,
+  diameterCm,
+  rule,
+}: {
+  half: number
+  diameterCm: number
+  rule: ThreeCutRule
+}) {
   const format = useFormat()
-  const { undercutDepthCm, undercutAtCm, topCutAtCm } = threeCuts(diameterCm)
+  const { undercutDepthCm, undercutAtCm, topCutAtCm } = threeCuts(diameterCm, rule)
   const firstX = collarX + undercutAtCm.most * perCm
   const secondX = collarX + topCutAtCm.most * perCm
   const bottom = middleY + half

@@ -35,16 +35,23 @@ export type Carried =
   | { by: 'in_pieces'; piecesM: number[] }
   | { by: 'refer'; why: 'thick' | 'too_many_pieces' }
 
-export type CarryRule = { species: Species; limitKg: number; limbCm: number }
+export type CarryRule = {
+  species: Species
+  limitKg: number
+  limbCm: number
+  /** Pieces are as long as so many of these: what a tape shows. */
+  gradeM: number
+}
 
 /** By the heavy end of its weight. */
-export function carry(shape: LimbShape, { species, limitKg, limbCm }: CarryRule): Carried {
+export function carry(shape: LimbShape, rule: CarryRule): Carried {
+  const { species, limitKg, limbCm } = rule
   if (shape.thickCm > limbCm) return { by: 'refer', why: 'thick' }
   const { most } = limbKg(shape, species)
   if (most <= Math.min(oneHandKg, limitKg)) return { by: 'one_hand' }
   if (most <= limitKg) return { by: 'one_person' }
   if (most <= 2 * together * limitKg) return { by: 'two_people' }
-  const piecesM = piecesOf(shape, species, limitKg)
+  const piecesM = piecesOf(shape, rule)
   return piecesM ? { by: 'in_pieces', piecesM } : { by: 'refer', why: 'too_many_pieces' }
 }
 
@@ -55,10 +62,12 @@ export function limitOf(hold: Hold, take: Take): number {
 /** More cuts than this, or shorter pieces, are no work for volunteers. Common practice. */
 const mostPieces = 4
 const shortestM = 0.3
-const gradeM = 0.1
 
-/** From the tip inwards, each as long as it may weigh, down to the decimetre. Null: too many, or too short. */
-function piecesOf(shape: LimbShape, species: Species, eachKg: number): number[] | null {
+/** From the tip inwards, each as long as it may weigh, down to the grade. Null: too many, or too short. */
+function piecesOf(
+  shape: LimbShape,
+  { species, limitKg: eachKg, gradeM }: CarryRule
+): number[] | null {
   const { thickCm, thinCm, lengthM } = shape
   const kgTo = (endM: number) => {
     const endCm = thinCm + ((thickCm - thinCm) * endM) / lengthM

@@ -47,13 +47,21 @@ export type ThreeCutRule = {
   furtherCm: Range
 }
 
-/** The sources differ; the house numbers lie between them. */
+/** A third through, which lies between the sources: less lets the bark tear, more pinches the blade. */
+const undercutShare = 1 / 3
+
+/** How far out is the orchard's own, since the sources differ. */
+export type ThreeCutDistances = { outCm: number; furtherCm: number }
+
+export function houseThreeCuts({ outCm, furtherCm }: ThreeCutDistances): Fact<ThreeCutRule> {
+  return practice({
+    undercut: { least: undercutShare, most: undercutShare },
+    outCm: { least: outCm, most: outCm },
+    furtherCm: { least: furtherCm, most: furtherCm },
+  })
+}
+
 export const threeCutRules = {
-  house: practice<ThreeCutRule>({
-    undercut: { least: 1 / 3, most: 1 / 3 },
-    outCm: { least: 12 * inchCm, most: 12 * inchCm },
-    furtherCm: { least: 2 * inchCm, most: 2 * inchCm },
-  }),
   ucIpm: read<ThreeCutRule>(
     {
       undercut: { least: 1 / 4, most: 1 / 4 },
@@ -85,7 +93,7 @@ export type ThreeCuts = { undercutDepthCm: Range; undercutAtCm: Range; topCutAtC
 /** Distances are measured from the collar, where the third cut goes. */
 export function threeCuts(
   diameterCm: number,
-  { undercut, outCm, furtherCm }: ThreeCutRule = threeCutRules.house.value
+  { undercut, outCm, furtherCm }: ThreeCutRule
 ): ThreeCuts {
   return {
     undercutDepthCm: { least: diameterCm * undercut.least, most: diameterCm * undercut.most },

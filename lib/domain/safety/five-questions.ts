@@ -6,7 +6,6 @@
 
 import { type Answer, type Answers, shellShare } from './ours-or-the-arborists'
 import { freeOfLineM, type NearLine } from './power-line'
-import { mostFeetCm } from './refer-rules'
 
 /** The last two are no danger by themselves: the one asks further, the other says that somebody is not sure. */
 export const seenSigns = [
@@ -53,7 +52,8 @@ export const nothingTold: Told = {
   line: null,
 }
 
-export function answersOf(told: Told): Answers {
+/** `feetCm`: how high a ladder is used here at most; where that is not at all, any ladder is too high. */
+export function answersOf(told: Told, { feetCm }: { feetCm: number }): Answers {
   const { seen, thickness, limbCm, height, trunk, hollow, under, line } = told
   const atAll = (sign: SeenSign): Answer => (seen.includes(sign) ? 'yes' : 'no')
   return {
@@ -66,7 +66,7 @@ export function answersOf(told: Told): Answers {
       something_else: atAll('other'),
     }),
     limb_thick: limbCm ?? byThickness[thickness ?? 'not_known'],
-    too_high: byHeight[height ?? 'not_known'],
+    too_high: height === 'ladder' && feetCm > 0 ? feetCm : byHeight[height ?? 'not_known'],
     ...(trunk !== null && {
       shell_thin: looked(trunk, 'hollow', hollow && shellShare(hollow.trunkCm, hollow.soundCm)),
       conks: looked(trunk, 'conks'),
@@ -83,7 +83,7 @@ export function answersOf(told: Told): Answers {
 }
 
 const byThickness = { thin: 'no', thick: 'yes', not_known: 'not_known' } as const
-const byHeight = { ground: 0, ladder: mostFeetCm, higher: 'yes', not_known: 'not_known' } as const
+const byHeight = { ground: 0, ladder: 'yes', higher: 'yes', not_known: 'not_known' } as const
 
 function looked<Sign>(signs: Looked<Sign>, sign: Sign, measured: number | null = null): Answer {
   if (signs === 'not_known') return 'not_known'

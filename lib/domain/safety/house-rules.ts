@@ -10,7 +10,7 @@ import { weatherRules } from './weather-rules'
 
 export type HouseRule = {
   key: string
-  unit: 'cm' | 'm' | 'min' | 'choice' | 'km/h' | '°C' | 'h' | 'd' | 'month'
+  unit: 'cm' | 'm' | 'min' | 'choice' | 'km/h' | '°C' | 'h' | 'd' | 'month' | '°'
   usual: number
   least: number
   most: number
@@ -27,6 +27,27 @@ export const houseRules = [
   // Seen in general references: 1/2 to 3/4 inch, and 1 1/2 to 2 inches.
   { key: 'pruner_cm', unit: 'cm', usual: 1.905, least: 1.27, most: 1.905, cautious: 'less' },
   { key: 'lopper_cm', unit: 'cm', usual: 3.81, least: 2.54, most: 5.08, cautious: 'less' },
+  // Sources differ: 6 to 24 inches out, 1 to 2 further. Neither is more cautious: a longer stub is heavier.
+  {
+    key: 'three_cut_out_cm',
+    unit: 'cm',
+    usual: 30.48,
+    least: 15.24,
+    most: 60.96,
+    cautious: 'either',
+  },
+  {
+    key: 'three_cut_further_cm',
+    unit: 'cm',
+    usual: 5.08,
+    least: 2.54,
+    most: 5.08,
+    cautious: 'either',
+  },
+  // Not published: 6 feet. A nonprofit group of tree people bars ladders altogether: 0.
+  { key: 'feet_cm', unit: 'cm', usual: 183, least: 0, most: 183, cautious: 'less' },
+  // No public guide prints 15 degrees; an orchard may be stricter, never milder.
+  { key: 'lean_deg', unit: '°', usual: 15, least: 5, most: 15, cautious: 'less' },
   // Where the sources differ, the first is what asks for most.
   {
     key: 'clean_tools',

@@ -67,6 +67,11 @@ export function shellShare(trunkCm: number, soundCm: number): number {
   return soundCm / (trunkCm / 2)
 }
 
+/** How far a trunk of so much lean is aside at a height, in the unit of the height. */
+export function asideOf(leanDeg: number, height: number): number {
+  return Math.tan((leanDeg * Math.PI) / 180) * height
+}
+
 /** How far a trunk is out of plumb, from how far it is aside at a height. */
 export function leanDegrees(asideM: number, heightM: number): number {
   return (Math.atan2(asideM, heightM) * 180) / Math.PI

@@ -43,6 +43,10 @@ export type ReferRule = { code: ReferCode; limit: Limit; source: Source; mark: T
 export type ReferSettings = {
   /** The orchard's own rule: thicker limbs are the arborist's. */
   limbCm: number
+  /** Where somebody's feet may be at most, on a ladder. */
+  feetCm: number
+  /** A trunk that leans further is the arborist's. */
+  leanDeg: number
   /** Null: nobody knows which line it is. */
   lineKv: number | null
 }
@@ -51,7 +55,7 @@ const seen: Limit = { kind: 'seen' }
 const riskChecklist = published('ISA tree risk checklist')
 const forestService = published('USDA Forest Service, hazard tree guides')
 
-export function referRules({ limbCm, lineKv }: ReferSettings): ReferRule[] {
+export function referRules({ limbCm, feetCm, leanDeg, lineKv }: ReferSettings): ReferRule[] {
   return [
     { code: 'hanging_limb', limit: seen, source: riskChecklist, mark: 'second_hand' },
     { code: 'crack', limit: seen, source: forestService, mark: 'from_memory' },
@@ -68,8 +72,8 @@ export function referRules({ limbCm, lineKv }: ReferSettings): ReferRule[] {
     },
     {
       code: 'too_high',
-      limit: { kind: 'most', value: mostFeetCm, unit: 'cm' },
-      source: commonPractice,
+      limit: { kind: 'most', value: feetCm, unit: 'cm' },
+      source: houseRule,
       mark: 'practice',
     },
     // Two rules for the same hollow: the stricter decides, since either is enough. PMC5414253 has the change
@@ -97,7 +101,7 @@ export function referRules({ limbCm, lineKv }: ReferSettings): ReferRule[] {
     // No public guide prints 15 degrees.
     {
       code: 'leaning_far',
-      limit: { kind: 'most', value: 15, unit: 'degrees' },
+      limit: { kind: 'most', value: leanDeg, unit: 'degrees' },
       source: houseRule,
       mark: 'practice',
     },
@@ -116,9 +120,6 @@ export function referRules({ limbCm, lineKv }: ReferSettings): ReferRule[] {
     { code: 'over_road_or_house', limit: seen, source: commonPractice, mark: 'second_hand' },
   ]
 }
-
-/** Six feet: nobody's feet are higher on a ladder here. */
-export const mostFeetCm = 183
 
 function lineRule(kv: number | null): ReferRule {
   if (kv === null)

@@ -18,6 +18,7 @@ export const houseRules = {
     mph: 'mph',
     '°C': '°C',
     '°F': '°F',
+    '°': 'degrees',
     h: 'hours',
     d: 'days',
     month: 'month, 1 to 12',
@@ -54,6 +55,26 @@ export const houseRules = {
       name: 'The lopper takes wood up to',
       says: 'Thicker is sawn, in three cuts.',
       from: 'Common practice, 1 1/2 to 2 inches; no published number.',
+    },
+    three_cut_out_cm: {
+      name: 'Of three cuts the first is out from the collar by',
+      says: 'From below, a third through: deeper pinches the saw, shallower lets the bark tear.',
+      from: 'Sources differ: UC IPM 1 to 2 feet, the City of Scottsdale and the Wisconsin woodland programme 6 to 12 inches.',
+    },
+    three_cut_further_cm: {
+      name: 'The second is further out by',
+      says: 'From above, until it falls.',
+      from: 'Sources differ: UC IPM 2 inches, the Wisconsin woodland programme 1 inch.',
+    },
+    feet_cm: {
+      name: 'On a ladder feet are at most',
+      says: 'A limb that asks for more is the arborist’s. 0: nothing is cut from a ladder. It can be lower than usual, never higher.',
+      from: 'Common practice, no published number; some groups bar ladders altogether.',
+    },
+    lean_deg: {
+      name: 'A trunk is the arborist’s that leans by more than',
+      says: 'A fresh lean with lifting soil is the arborist’s in any case. It can be less than usual, never more.',
+      from: 'Common practice; no public guide prints a number.',
     },
     clean_tools: {
       name: 'In a sick tree a blade is cleaned',

@@ -43,7 +43,7 @@ export const limbs = {
   allKept: 'All are kept.',
   noted: (count: number) => plural(count, '1 limb', `${count} limbs`),
   largest: (degrees: number) => `Largest gap ${degrees}°.`,
-  evenness: (share: string) => `They lean ${share} to one side: 0 % is even, 100 % all one way.`,
+  evenness: (share: string) => `They lean ${share} to one side: 0% is even, 100% all one way.`,
   chance: (share: string) => `Chance alone leans as much in ${share} of trees (Rayleigh).`,
   chanceLess: (share: string) =>
     `Chance alone leans as much in less than ${share} of trees (Rayleigh).`,

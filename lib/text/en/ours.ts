@@ -15,6 +15,7 @@ export const ours = {
     title: 'Where would your feet be?',
     ground: 'On the ground',
     ladder: (limit: string) => `On a ladder, up to ${limit}`,
+    anyLadder: 'On a ladder',
     higher: 'Higher, or climbing',
     not_known: 'Not sure',
   },
@@ -24,7 +25,7 @@ export const ours = {
     conks: 'Shelf fungus on trunk or roots',
     canker: 'Dead bark over a third of the way round',
     metal: 'Wire or metal grown in',
-    leaning_far: 'Leans by a quarter of its height, or more',
+    leaning_far: (aside: string, up: string) => `Leans ${aside} or more for each ${up} up`,
   },
   under: {
     title: 'Is it dead, and what is below?',

@@ -2,7 +2,7 @@
 
 export const weigh = {
   title: 'What does this limb weigh?',
-  lead: 'Measure with your feet on the ground. The heavy end decides.',
+  lead: 'Measure with your feet on the ground. The higher figure decides.',
   thick: 'Thickness where it would be cut',
   thin: 'Thickness at its outer end',
   length: 'Length',

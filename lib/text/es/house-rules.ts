@@ -17,6 +17,7 @@ export const houseRules: typeof en = {
     mph: 'mph',
     '°C': '°C',
     '°F': '°F',
+    '°': 'grados',
     h: 'horas',
     d: 'días',
     month: 'mes, de 1 a 12',
@@ -52,6 +53,26 @@ export const houseRules: typeof en = {
       name: 'La tijera de dos manos corta madera de hasta',
       says: 'Lo más grueso se sierra, en tres cortes.',
       from: 'Práctica común, de 1 1/2 a 2 pulgadas; sin número publicado.',
+    },
+    three_cut_out_cm: {
+      name: 'De los tres cortes, el primero va a esta distancia del collar',
+      says: 'Desde abajo, un tercio del grosor: más hondo pellizca el serrucho, menos hondo deja desgarrarse la corteza.',
+      from: 'Las fuentes difieren: UC IPM, 1 a 2 pies; la ciudad de Scottsdale y el programa forestal de Wisconsin, 6 a 12 pulgadas.',
+    },
+    three_cut_further_cm: {
+      name: 'El segundo va más afuera por',
+      says: 'Desde arriba, hasta que caiga.',
+      from: 'Las fuentes difieren: UC IPM, 2 pulgadas; el programa forestal de Wisconsin, 1 pulgada.',
+    },
+    feet_cm: {
+      name: 'En una escalera los pies están como mucho a',
+      says: 'Una rama que pide más es del arborista. 0: nada se corta desde una escalera. Puede ser menos de lo habitual, nunca más.',
+      from: 'Práctica común, sin número publicado; hay grupos que no permiten escaleras.',
+    },
+    lean_deg: {
+      name: 'Un tronco es del arborista si se inclina más de',
+      says: 'Uno que se inclina desde hace poco y levanta la tierra es del arborista de todos modos. Puede ser menos de lo habitual, nunca más.',
+      from: 'Práctica común; ninguna guía pública imprime un número.',
     },
     clean_tools: {
       name: 'En un árbol enfermo se limpia la hoja',

@@ -9,12 +9,13 @@ export const ours: typeof en = {
     thick: (limit) => `Más de ${limit}`,
     not_known: 'Sin medir',
     typed: '¿La mediste? Escríbelo',
-    hint: 'De lado a lado de la madera, justo fuera del cuello. Solo con los pies en el suelo.',
+    hint: 'De lado a lado de la madera, justo por fuera del collar. Solo con los pies en el suelo.',
   },
   height: {
     title: '¿Dónde estarían tus pies?',
     ground: 'En el suelo',
     ladder: (limit) => `En una escalera, hasta ${limit}`,
+    anyLadder: 'En una escalera',
     higher: 'Más arriba, o trepando',
     not_known: 'No lo sé',
   },
@@ -24,7 +25,7 @@ export const ours: typeof en = {
     conks: 'Hongos en repisa en tronco o raíces',
     canker: 'Corteza muerta en más de un tercio de la vuelta',
     metal: 'Alambre o metal metido en la madera',
-    leaning_far: 'Se inclina un cuarto de su altura o más',
+    leaning_far: (aside, up) => `Se inclina ${aside} o más por cada ${up} de alto`,
   },
   under: {
     title: '¿Está muerto, y qué hay debajo?',

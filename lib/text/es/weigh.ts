@@ -2,7 +2,7 @@ import type { weigh as en } from '../en/weigh'
 
 export const weigh: typeof en = {
   title: '¿Cuánto pesa esta rama?',
-  lead: 'Mide con los pies en el suelo. Decide el extremo pesado.',
+  lead: 'Mide con los pies en el suelo. Cuenta el número mayor.',
   thick: 'Grosor donde se cortaría',
   thin: 'Grosor en su punta',
   length: 'Largo',

@@ -13,11 +13,11 @@ const limits = {
 
 // Common practice: pruner to 3/4 in, lopper to 1 1/2 in, 4 in is the most that is sawn here.
 test.each([
-  [3, '0.75 in', 'pruner'],
+  [3, '3/4 in', 'pruner'],
   [4, '1 in', 'lopper'],
-  [6, '1.5 in', 'lopper'],
-  [7, '1.75 in', 'saw'],
-  [15, '3.75 in', 'saw'],
+  [6, '1\u00a01/2 in', 'lopper'],
+  [7, '1\u00a03/4 in', 'saw'],
+  [15, '3\u00a03/4 in', 'saw'],
   [16, '4 in', null],
 ])('%s quarter inches are %s, and the tool is %s', (steps, says, tool) => {
   const diameterCm = centimetresOf(thicknessScale.us, steps)

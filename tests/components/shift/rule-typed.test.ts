@@ -18,6 +18,10 @@ test.each([
   ['quiet_minutes', 'us', 15, '15'],
   ['lopper_cm', 'us', 3.81, '1.5'],
   ['pruner_cm', 'us', 1.905, '0.75'],
+  ['three_cut_out_cm', 'us', 30.48, '12'],
+  ['three_cut_out_cm', 'metric', 30.48, '30'],
+  ['feet_cm', 'us', 183, '6'],
+  ['lean_deg', 'us', 15, '15'],
 ] as const)('%s in %s: %s is shown as %s', (key, units, value, shown) => {
   expect(asShown(rule(key), value, units)).toBe(shown)
 })

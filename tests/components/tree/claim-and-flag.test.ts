@@ -54,7 +54,8 @@ describe('the claim', () => {
 })
 
 describe('a flag', () => {
-  const here = { share: 40, limbCm: 10, houseM: 10, heightCm: 900, units: 'metric' } as const
+  const house = { limbCm: 10, feetCm: 183, leanDeg: 15, units: 'metric' } as const
+  const here = { ...house, share: 40, houseM: 10, heightCm: 900 }
   const hazard = (danger: Partial<DangerDraft>): FlagDraft => ({
     ...emptyFlag,
     kind: 'arborist',
@@ -141,7 +142,7 @@ describe('a flag', () => {
 
 describe('a lead who knows the line', () => {
   const line = { kv: '230', toTree: '12', ladder: '3', tool: '2', branch: '4' }
-  const circumstances = { limbCm: 10, units: 'metric' } as const
+  const circumstances = { limbCm: 10, feetCm: 183, leanDeg: 15, units: 'metric' } as const
   const reasonsFor = (typed: Partial<typeof line>) =>
     decisionOf(
       { ...noDanger, seen: ['power_line'], line: { ...line, ...typed } },

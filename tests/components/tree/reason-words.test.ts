@@ -6,22 +6,22 @@ import { ours as es } from '@/lib/text/es/ours'
 import { formatFor } from '@/lib/text/format'
 
 const timeZone = 'UTC'
-const metric = {
-  format: formatFor({ language: 'en', units: 'metric', timeZone }),
-  units: 'metric',
-} as const
-const us = { format: formatFor({ language: 'en', units: 'us', timeZone }), units: 'us' } as const
+const metric = formatFor({ language: 'en', units: 'metric', timeZone })
+const us = formatFor({ language: 'en', units: 'us', timeZone })
 const thick = { code: 'limb_thick', seen: true, value: 14.02, limit: 10 }
 
 test('what was measured is rounded up and what is allowed down, in either unit', () => {
   expect(reasonLines(en, metric, [thick])).toEqual(['Limb too thick: 14.1 cm, limit 10 cm'])
-  expect(reasonLines(en, us, [thick])).toEqual(['Limb too thick: 5.6 in, limit 3.9 in'])
+  expect(reasonLines(en, us, [thick])).toEqual([
+    'Limb too thick: 5\u00a05/8 in, limit 3\u00a07/8 in',
+  ])
 })
 
 test('of a distance it is the other way: less was measured, more is asked', () => {
   const near = { code: 'line_near', seen: true, value: 4.09, limit: 4.8768 }
 
   expect(reasonLines(en, metric, [near])).toEqual(['Power line near: 4 m, limit 4.9 m'])
+  expect(reasonLines(en, us, [near])).toEqual(['Power line near: 13 ft 5 in, limit 16 ft'])
 })
 
 test('what nobody could tell is one line, in either language', () => {

@@ -19,8 +19,24 @@ test('a distance to keep is rounded up, a thickness to stay under is rounded dow
   expect(metric.keepAway(9.1)).toBe('10 m')
   expect(us.keepAway(3)).toBe('10 ft')
   expect(metric.diameter(10)).toBe('10 cm')
-  expect(us.diameter(10)).toBe('3.9 in')
-  expect(us.diameter(7)).toBe('2.7 in')
+  expect(us.diameter(10)).toBe('3\u00a07/8 in')
+  expect(us.diameter(7)).toBe('2\u00a03/4 in')
+})
+
+// 29 CFR 1910.269(x): 10 ft (3.05 m), and 4 in (0.10 m) for each further step.
+test.each([
+  [3.05, '10 ft'],
+  [3.2512, '10 ft 8 in'],
+  [4.8768, '16 ft'],
+  [1.2, '4 ft'],
+  [0.2, '8 in'],
+])('a line that asks for %f m asks for %s', (metres, words) => {
+  expect(us.reach(metres, 'up')).toBe(words)
+})
+
+test('a reach is rounded as the caller asks', () => {
+  expect([us.reach(1, 'down'), us.reach(1, 'up')]).toEqual(['3 ft 3 in', '3 ft 4 in'])
+  expect([metric.reach(4.09, 'down'), metric.reach(4.09, 'up')]).toEqual(['4 m', '4.1 m'])
 })
 
 test('along wood a digit is given where it counts, and what is exact is not rounded up', () => {
@@ -29,8 +45,10 @@ test('along wood a digit is given where it counts, and what is exact is not roun
   expect(metric.span(30.48, 'up')).toBe('31 cm')
   expect(us.span(30.48, 'up')).toBe('12 in')
   expect(us.span(12.7, 'up')).toBe('5 in')
-  expect(us.span(3.39, 'down')).toBe('1.3 in')
-  expect(us.thickness(1.905)).toBe('0.75 in')
+  expect(us.span(3.39, 'down')).toBe('1\u00a01/4 in')
+  expect(us.thickness(1.905)).toBe('3/4 in')
+  expect(us.span(20.32)).toBe('8 in')
+  expect(us.span(18.6)).toBe('7\u00a01/4 in')
   expect(metric.thickness(3.5)).toBe('3.5 cm')
 })
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 
 import {
   handTools,
+  houseThreeCuts,
   isRivalOfLeader,
   lateralTakesOver,
   threeCutRules,
@@ -65,6 +66,11 @@ describe('the tool', () => {
 })
 
 describe('three cuts', () => {
+  const house = houseThreeCuts({
+    outCm: houseRuleOf({}, 'three_cut_out_cm'),
+    furtherCm: houseRuleOf({}, 'three_cut_further_cm'),
+  })
+
   // UC IPM Pest Note 74109.
   test('by UC of a limb of 2.5 in: 0.625 in deep, 12 to 24 in out, the top cut 2 in beyond', () => {
     const cuts = threeCuts(2.5 * inch, threeCutRules.ucIpm.value)
@@ -77,11 +83,11 @@ describe('three cuts', () => {
 
   // Common practice.
   test('by the house rule of a limb of 4 in: 1.333 in deep', () => {
-    expect(threeCuts(4 * inch).undercutDepthCm.most / inch).toBeCloseTo(1.333, 3)
+    expect(threeCuts(4 * inch, house.value).undercutDepthCm.most / inch).toBeCloseTo(1.333, 3)
   })
 
   test('by any source never go more than half through from below, nor outward of the top cut', () => {
-    for (const { value } of Object.values(threeCutRules)) {
+    for (const { value } of [house, ...Object.values(threeCutRules)]) {
       const cuts = threeCuts(8, value)
       expect(cuts.undercutDepthCm.most).toBeLessThanOrEqual(4)
       expect(cuts.topCutAtCm.least).toBeGreaterThanOrEqual(cuts.undercutAtCm.least)

@@ -105,7 +105,7 @@ describe('the recommended weight', () => {
 })
 
 describe('who takes a limb', () => {
-  const rule = { species: 'apple', limitKg: 8, limbCm: 10 } as const
+  const rule = { species: 'apple', limitKg: 8, limbCm: 10, gradeM: 0.1 } as const
   const limb = { thickCm: 6, thinCm: 2, lengthM: 2, branches: 'bare' } as const
 
   test.each([
@@ -171,7 +171,7 @@ describe('whatever limb', () => {
   })
 
   test('its pieces make up the whole, and none is heavier than may be lifted', () => {
-    const rule = { species: 'pear', limitKg: 7, limbCm: 10 } as const
+    const rule = { species: 'pear', limitKg: 7, limbCm: 10, gradeM: 0.1 } as const
     fc.assert(
       fc.property(shapes, (drawn) => {
         const limb = limbOf(drawn)

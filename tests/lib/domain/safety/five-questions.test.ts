@@ -12,7 +12,8 @@ import { keepOutFor } from '@/lib/domain/safety/keep-out'
 import { decide } from '@/lib/domain/safety/ours-or-the-arborists'
 import { referRules } from '@/lib/domain/safety/refer-rules'
 
-const rules = referRules({ limbCm: 10, lineKv: null })
+const here = { limbCm: 10, feetCm: 183, leanDeg: 15 }
+const rules = referRules({ ...here, lineKv: null })
 const small: Told = {
   ...nothingTold,
   seen: ['too_high_or_thick'],
@@ -23,7 +24,7 @@ const small: Told = {
 }
 
 function codesOf(told: Told): string[] {
-  return decide(answersOf(told), rules).reasons.map(({ code }) => code)
+  return decide(answersOf(told, here), rules).reasons.map(({ code }) => code)
 }
 
 test('a thin limb within reach, and nothing else there: ours', () => {
@@ -62,15 +63,26 @@ test.each<[string, Partial<Told>, string[]]>([
   expect(codesOf({ ...small, ...change })).toEqual(codes)
 })
 
+test('where nothing is cut from a ladder, what asks for one is too high', () => {
+  const noLadders = { ...here, feetCm: 0 }
+  const decided = (height: Told['height']) =>
+    decide(answersOf({ ...small, height }, noLadders), referRules({ ...noLadders, lineKv: null }))
+
+  expect(decided('ladder').reasons).toEqual([
+    { code: 'too_high', seen: true, value: null, limit: 0 },
+  ])
+  expect(decided('ground').outcome).toBe('ours')
+})
+
 test('nothing answered is the arborist’s', () => {
-  expect(decide(answersOf(nothingTold), rules).outcome).toBe('refer')
+  expect(decide(answersOf(nothingTold, here), rules).outcome).toBe('refer')
 })
 
 test('a ladder that would reach the line leaves nothing of the distance', () => {
   const line = { toTreeM: 3, ladderM: 3, toolM: 1, branchM: 0 }
-  const known = referRules({ limbCm: 10, lineKv: 25 })
+  const known = referRules({ ...here, lineKv: 25 })
 
-  expect(decide(answersOf({ ...small, line }), known).reasons).toEqual([
+  expect(decide(answersOf({ ...small, line }, here), known).reasons).toEqual([
     { code: 'line_near', seen: true, value: 0, limit: 3.05 },
   ])
 })

@@ -11,7 +11,8 @@ import {
 } from '@/lib/domain/safety/ours-or-the-arborists'
 import { type ReferCode, referCodes, referRules } from '@/lib/domain/safety/refer-rules'
 
-const rules = referRules({ limbCm: 10, lineKv: 12.47 })
+const house = { limbCm: 10, feetCm: 183, leanDeg: 15 }
+const rules = referRules({ ...house, lineKv: 12.47 })
 const cmPerInch = 2.54
 const metresPerFoot = 0.3048
 
@@ -77,7 +78,7 @@ describe('measures', () => {
   })
 
   test('a distance to a line of unknown voltage is never enough', () => {
-    const unknown = referRules({ limbCm: 10, lineKv: null })
+    const unknown = referRules({ ...house, lineKv: null })
 
     expect(decide({ ...nothing, line_near: 80 }, unknown).reasons).toEqual([
       { code: 'line_near', seen: false, value: 80, limit: null },
