@@ -15,10 +15,12 @@ export function MakeBlock({ now }: { now: NewBlockNow }) {
   const { ground } = useLeadWords()
   const { lacks, asked, isAsking, make } = useMakeBlock(now)
   const whyId = useId()
-  const { layout } = now
-  const words = layout
-    ? ground.make(layout.rows, layout.trees.length - layout.gaps)
-    : ground.makeNothing
+  const { layout, isAwaited } = now
+  const words = isAwaited
+    ? ground.layingOut
+    : layout
+      ? ground.make(layout.rows, layout.trees.length - layout.gaps)
+      : ground.makeNothing
   return (
     <div className="ground-make">
       <BlockWarnings now={now} />
@@ -32,7 +34,7 @@ export function MakeBlock({ now }: { now: NewBlockNow }) {
           {words}
         </Button>
       ) : (
-        <Button kind="call" wide state={isAsking ? 'waiting' : 'ready'} onPress={make}>
+        <Button kind="call" wide state={isAsking || isAwaited ? 'waiting' : 'ready'} onPress={make}>
           {words}
         </Button>
       )}

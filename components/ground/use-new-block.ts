@@ -1,10 +1,10 @@
 'use client'
 
-import { useDeferredValue, useMemo } from 'react'
+import { useMemo } from 'react'
 
-import { type Layout, type LayoutFault, layOut } from '@/lib/domain/orchard/layout'
 import { useDraft, useSelect } from '@/lib/hooks'
 import { type NewBlock, numbersIn, planOf, untouched } from './new-block'
+import { useLayout } from './use-layout'
 
 /** What is typed, kept on this device, and what it would make. */
 export function useNewBlock() {
@@ -13,9 +13,7 @@ export function useNewBlock() {
   const block = draft.value
   const numbers = useMemo(() => numbersIn(block, units), [block, units])
   const plan = useMemo(() => planOf(block, numbers), [block, numbers])
-  // Thousands of trees are laid out while one types: the letters come first.
-  const shown = useDeferredValue(plan)
-  const result = useMemo<Layout | LayoutFault | null>(() => shown && layOut(shown), [shown])
+  const { result, isBehind, isAwaited } = useLayout(plan)
   return {
     block,
     units,
@@ -23,8 +21,8 @@ export function useNewBlock() {
     plan,
     layout: result && 'trees' in result ? result : null,
     fault: result && 'code' in result ? result : null,
-    /** What is shown is not yet of what is typed. */
-    isBehind: shown !== plan,
+    isBehind,
+    isAwaited,
     change: (changes: Partial<NewBlock>) => draft.write({ ...block, ...changes }),
     drop: () => draft.writeNow(untouched),
   }

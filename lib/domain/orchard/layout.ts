@@ -62,7 +62,7 @@ export const ranges = {
 } as const
 
 /** As many as go in at once. */
-export const mostTreesInBlock = 20_000
+export const mostTreesInBlock = 100_000
 
 /** What can be laid out is; else the first thing that is in the way. */
 export function layOut(plan: LayoutPlan, mostTrees = mostTreesInBlock): Layout | LayoutFault {
@@ -70,7 +70,7 @@ export function layOut(plan: LayoutPlan, mostTrees = mostTreesInBlock): Layout |
   if (fault) return fault
   const area = areaM2(plan.corners)
   const spacing = spacingIn(plan.pattern, plan)
-  const about = area / (spacing.rowSpacingM * spacing.treeSpacingM)
+  const about = treesAbout(plan)
   // Before any is made: ten million would take the page with them.
   if (about > mostTrees * 2) return { code: 'too_many_trees', about }
 
@@ -107,8 +107,10 @@ export function layOut(plan: LayoutPlan, mostTrees = mostTreesInBlock): Layout |
   }
 }
 
-export function isLaidOut(layout: Layout | LayoutFault): layout is Layout {
-  return 'trees' in layout
+/** By the spacing alone: edges and headlands hold fewer. */
+export function treesAbout(plan: LayoutPlan): number {
+  const { rowSpacingM, treeSpacingM } = spacingIn(plan.pattern, plan)
+  return areaM2(plan.corners) / (rowSpacingM * treeSpacingM)
 }
 
 function rangeFault(plan: LayoutPlan): LayoutFault | null {

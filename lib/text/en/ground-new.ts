@@ -102,6 +102,7 @@ export const groundNew = {
       `${count} places stay empty. Add trees there later.`
     ),
   make: (rowCount: number, treeCount: number) => `Make ${rows(rowCount)}, ${trees(treeCount)}`,
+  layingOut: 'Working it out…',
   makeNothing: 'Make the block',
   lacks: {
     corners: 'Three corners at least are missing.',

@@ -100,6 +100,7 @@ export const groundNew: typeof english = {
       `${count} lugares quedan vacíos. Añade ahí árboles más tarde.`
     ),
   make: (rowCount, treeCount) => `Hacer ${rows(rowCount)}, ${trees(treeCount)}`,
+  layingOut: 'Calculando…',
   makeNothing: 'Hacer el bloque',
   lacks: {
     corners: 'Faltan esquinas: al menos tres.',

@@ -6,7 +6,8 @@ import { describe, expect, test } from 'vitest'
 
 import { distanceM } from '@/lib/domain/orchard/distance'
 import { sheetAround } from '@/lib/domain/orchard/ellipsoid'
-import { type Layout, type LayoutPlan, layOut } from '@/lib/domain/orchard/layout'
+import { mostTrees } from '@/lib/domain/orchard/inventory-table'
+import { type Layout, type LayoutPlan, layOut, mostTreesInBlock } from '@/lib/domain/orchard/layout'
 import { inWalkingOrder, outlineFault } from '@/lib/domain/orchard/outline'
 import type { Position } from '@/lib/domain/orchard/types'
 import { groupBy } from '@/lib/util/group-by'
@@ -148,6 +149,19 @@ describe('what is refused', () => {
     ],
   ])('%s', (_, changes, fault) => {
     expect(layOut({ ...plan, ...changes })).toMatchObject(fault)
+  })
+
+  test('one tree more than the referee takes at once', () => {
+    // 316 rows of 316 and 317 places of 317, by a metre.
+    const square = (sideM: number) => ({
+      ...plan,
+      corners: corners([0, 0], [0, sideM], [sideM, sideM], [sideM, 0]),
+      ...{ rowSpacingM: 1, treeSpacingM: 1, headlandM: 0, bearingDeg: 0, firstRowM: null },
+    })
+
+    expect(layOut(square(315.2))).toMatchObject({ rows: 316 })
+    expect(layOut(square(316.2))).toMatchObject({ code: 'too_many_trees', about: expect.closeTo(317 ** 2, -3) })
+    expect(mostTreesInBlock).toBe(mostTrees)
   })
 
   test('ten million trees, at once and without making any', () => {
