@@ -8,6 +8,7 @@ import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { ShootsDrawing } from '../tree/drawings/ShootsDrawing'
 import { NoSuchTree } from '../tree/NoSuchTree'
+import { stepWords } from '../tree/step-words'
 import { type TreeFacts, useTree } from '../tree/use-tree'
 import { useWorkCard } from '../tree/use-work-card'
 import { ButtonLink } from '../ui/ButtonLink'
@@ -32,7 +33,8 @@ export function ShortenScreen({ no }: { no: number | null }) {
 
 /** How much of a shoot may go, what it costs, and what the limb gains; or that nothing may, and why. */
 function OneShoot({ facts }: { facts: TreeFacts }) {
-  const { cuts, whatToCut } = useWords()
+  const words = useWords()
+  const { cuts } = words
   const { shorten: text } = cuts
   const format = useFormat()
   const { card } = useWorkCard(facts)
@@ -44,7 +46,9 @@ function OneShoot({ facts }: { facts: TreeFacts }) {
   const [length, setLength] = useState(scale.usual)
   const share = taken / parts
   const shootCm = centimetresOf(scale, length)
-  const said = what === 'in_training' ? whatToCut.steps.in_training : whatToCut.shoots[what]
+  const last = card.steps.at(-1)
+  const said = last && stepWords(words, format, last)
+  const tipVerdict = shoot.tipVerdict(shootCm)
   const isAsked = shoot.counts === null && mayGo(shoot.bearing) === null
   const isCalling = isAsked && !isLead
 
@@ -60,14 +64,10 @@ function OneShoot({ facts }: { facts: TreeFacts }) {
         )
       }
     >
-      <h1>{said.title}</h1>
-      <p>{said.why}</p>
-      {isAsked && (
-        <>
-          <p>{said.do}</p>
-          <LeftAlone picture={said.picture} />
-        </>
-      )}
+      <h1>{said?.title}</h1>
+      <p>{said?.why}</p>
+      {said && tipVerdict === null && <Lines of={isAsked ? said.do : said.do.slice(1)} />}
+      {isAsked && said && <LeftAlone picture={said.picture} />}
       {!isAsked && (
         <>
           <ShortenDrawing counts={shoot.counts} taken={share} shootCm={shootCm} />
@@ -92,12 +92,16 @@ function OneShoot({ facts }: { facts: TreeFacts }) {
             lessLabel={text.shorter}
             moreLabel={text.longer}
           />
-          <TipShoot verdict={shoot.tipVerdict(shootCm)} />
+          <TipShoot verdict={tipVerdict} />
         </>
       )}
       {isLead && <BudProfile shoot={shoot} cultivar={facts.cultivar} />}
     </HelperScreen>
   )
+}
+
+function Lines({ of }: { of: readonly string[] }) {
+  return of.map((line) => <p key={line}>{line}</p>)
 }
 
 /** Of a tip-bearing apple: what is said of a shoot of this length. */

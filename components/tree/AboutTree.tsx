@@ -21,9 +21,15 @@ type AboutTreeProps = {
 /** What kind of tree it is for the hand that prunes it: its season, its usual year, and how it was kept. */
 export function AboutTree({ tree, card, isNeglected, onNeglected }: AboutTreeProps) {
   const { whatToCut: text } = useWords()
+  const { caution } = factsOf(tree.species)
   const isYoung = card.steps.some(({ code }) => code === 'in_training')
   return (
     <>
+      {caution && (
+        <Note icon="warn" lead={text.caution[caution.value].lead}>
+          {text.caution[caution.value].says}
+        </Note>
+      )}
       {card.isOutOfSeason && (
         <Note icon="clock" lead={text.outOfSeason.lead}>
           {text.outOfSeason.says}

@@ -29,11 +29,15 @@ export function stepWords(
     case 'last_years_wood':
       return withLines(
         { ...text.steps.last_years_wood, ...text.shoots[step.what] },
-        ...(step.what === 'leave_short' ? [text.longTip(format.span(longTipShootCm, 'up'))] : [])
+        ...shootLines(text, format, step)
       )
     case 'renew_spurs':
       return withLines(
-        text.steps.renew_spurs,
+        {
+          ...text.steps.renew_spurs,
+          look: text.steps.renew_spurs.look[step.spurs],
+          do: text.steps.renew_spurs.do[step.spurs],
+        },
         text.share.renew_spurs(shareRange(text, format, step.share))
       )
     case 'renew_shoots':
@@ -50,6 +54,19 @@ export function stepWords(
   }
 }
 
+/** Of how many shoots, and of which. */
+function shootLines(
+  text: Messages['whatToCut'],
+  format: Format,
+  { what, usual }: Extract<WorkStep, { code: 'last_years_wood' }>
+): string[] {
+  if (what === 'leave_short') return [text.longTip(format.span(longTipShootCm, 'up'))]
+  if (usual === null) return []
+  return [
+    usual === 'light' ? text.share.fewShoots : text.share.shoots(shareRange(text, format, usual)),
+  ]
+}
+
 function withLines(words: Omit<StepWords, 'do'> & { do: string }, ...more: string[]): StepWords {
   return { ...words, do: [words.do, ...more] }
 }
@@ -61,7 +78,7 @@ export function shareRange(
   { least, most }: { least: number; most: number }
 ): string {
   const [from, to] = [format.share(least), format.share(most)]
-  return from === to ? to : share.range(from, to)
+  return from === to ? share.one(to) : share.range(from, to)
 }
 
 /** Where a fact comes from and how far it may be trusted. */

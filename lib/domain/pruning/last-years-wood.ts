@@ -5,6 +5,7 @@
 
 import type { BudSite, Habit, Species } from '../orchard/types'
 import type { Range } from './fact'
+import { hasSpurs } from './species-facts'
 
 export const shoots = [
   'outer_third',
@@ -36,7 +37,8 @@ export type Bearing = { species: Species; habit: Habit; buds: BudSite }
 
 export function lastYearsWood({ species, habit, buds }: Bearing): LastYearsWood {
   if (species === 'apple' && buds === 'tip') return 'leave_short'
-  return buds === 'unknown' ? byHabit[habit] : bySite[buds]
+  if (buds !== 'unknown') return bySite[buds]
+  return byHabit[habit === 'spur' && !hasSpurs(species) ? 'unknown' : habit]
 }
 
 const bySite: Record<Exclude<BudSite, 'unknown'>, LastYearsWood> = {

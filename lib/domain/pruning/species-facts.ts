@@ -12,6 +12,7 @@ export const bearingWoods = [
   'base_of_last_years_shoots',
   'tips_of_last_years_shoots',
   'current_shoots',
+  'shoots_from_last_years_tips',
 ] as const
 export type BearingWood = (typeof bearingWoods)[number]
 
@@ -30,6 +31,10 @@ export const seasons = [
 /** When it is usually pruned; the months are the orchard's own. */
 export type Season = (typeof seasons)[number]
 
+export const cautions = ['milky_sap', 'thorns'] as const
+/** What the tree itself does to who prunes it. */
+export type Caution = (typeof cautions)[number]
+
 /** How much goes in a usual year: a share, or only a word. */
 export type Take = ({ of: 'bearing_wood' | 'last_years_wood' } & Range) | 'light' | 'varies'
 
@@ -40,6 +45,7 @@ export type SpeciesFacts = {
   take: Fact<Take>
   form: Fact<Form>
   season: Fact<Season>
+  caution: Fact<Caution> | null
 }
 
 const openCentre = read<Form>('open_centre', 'master_gardener_column')
@@ -53,6 +59,7 @@ const peach: SpeciesFacts = {
   take: secondHand({ of: 'last_years_wood', least: 0.4, most: 0.5 }, 'garden_references'),
   form: openCentre,
   season: dormant,
+  caution: null,
 }
 
 const europeanPlum: SpeciesFacts = {
@@ -61,6 +68,7 @@ const europeanPlum: SpeciesFacts = {
   take: fromMemory({ of: 'last_years_wood', least: 0.2, most: 0.2 }),
   form: openCentre,
   season: dormantOrSummer,
+  caution: null,
 }
 
 const pear: SpeciesFacts = {
@@ -69,6 +77,7 @@ const pear: SpeciesFacts = {
   take: fromMemory({ of: 'last_years_wood', least: 0.1, most: 0.2 }),
   form: leader,
   season: dormant,
+  caution: null,
 }
 
 const facts: Record<Species, SpeciesFacts> = {
@@ -78,6 +87,7 @@ const facts: Record<Species, SpeciesFacts> = {
     take: secondHand({ of: 'bearing_wood', least: 0.2, most: 0.2 }, 'garden_references'),
     form: openCentre,
     season: read('dry_after_harvest', 'uc_ipm_apricot'),
+    caution: null,
   },
   peach,
   nectarine: peach,
@@ -87,6 +97,7 @@ const facts: Record<Species, SpeciesFacts> = {
     take: fromMemory({ of: 'last_years_wood', least: 0.05, most: 0.1 }),
     form: openCentre,
     season: read('dry_after_harvest', 'uc_ipm_cherry'),
+    caution: null,
   },
   sour_cherry: {
     bornOn: fromMemory(['last_years_shoots', 'spurs']),
@@ -94,6 +105,7 @@ const facts: Record<Species, SpeciesFacts> = {
     take: fromMemory({ of: 'last_years_wood', least: 0.1, most: 0.2 }),
     form: openCentre,
     season: fromMemory('dry_after_harvest'),
+    caution: null,
   },
   japanese_plum: {
     bornOn: fromMemory(['spurs', 'last_years_shoots']),
@@ -101,6 +113,7 @@ const facts: Record<Species, SpeciesFacts> = {
     take: fromMemory({ of: 'last_years_wood', least: 0.3, most: 0.5 }),
     form: openCentre,
     season: dormantOrSummer,
+    caution: null,
   },
   european_plum: europeanPlum,
   // Nobody said which: the one of which less goes.
@@ -111,6 +124,7 @@ const facts: Record<Species, SpeciesFacts> = {
     take: fromMemory({ of: 'last_years_wood', least: 0.1, most: 0.2 }),
     form: leader,
     season: dormant,
+    caution: null,
   },
   pear,
   quince: {
@@ -119,6 +133,7 @@ const facts: Record<Species, SpeciesFacts> = {
     take: fromMemory('light'),
     form: leader,
     season: dormant,
+    caution: null,
   },
   fig: {
     bornOn: secondHand(['current_shoots', 'last_years_shoots'], 'garden_references'),
@@ -126,13 +141,15 @@ const facts: Record<Species, SpeciesFacts> = {
     take: fromMemory('varies'),
     form: openCentre,
     season: dormant,
+    caution: fromMemory('milky_sap'),
   },
   persimmon: {
-    bornOn: secondHand(['current_shoots'], 'master_gardener_pages'),
+    bornOn: secondHand(['shoots_from_last_years_tips'], 'garden_references'),
     spurYears: null,
     take: fromMemory('light'),
     form: leader,
     season: dormant,
+    caution: null,
   },
   almond: {
     bornOn: fromMemory(['spurs', 'last_years_shoots']),
@@ -140,6 +157,7 @@ const facts: Record<Species, SpeciesFacts> = {
     take: secondHand({ of: 'bearing_wood', least: 0.2, most: 0.2 }, 'garden_references'),
     form: openCentre,
     season: secondHand('dry', 'garden_references'),
+    caution: null,
   },
   walnut: {
     bornOn: fromMemory(['current_shoots']),
@@ -148,6 +166,7 @@ const facts: Record<Species, SpeciesFacts> = {
     // A modified one.
     form: fromMemory('leader'),
     season: fromMemory('not_late_winter'),
+    caution: null,
   },
   pomegranate: {
     bornOn: secondHand(['spurs'], 'garden_references'),
@@ -156,6 +175,7 @@ const facts: Record<Species, SpeciesFacts> = {
     // Or several trunks.
     form: fromMemory('open_centre'),
     season: dormant,
+    caution: fromMemory('thorns'),
   },
   other: {
     bornOn: practice([]),
@@ -163,11 +183,23 @@ const facts: Record<Species, SpeciesFacts> = {
     take: practice('light'),
     form: practice('unknown'),
     season: practice('unknown'),
+    caution: null,
   },
 }
 
 export function factsOf(species: Species): SpeciesFacts {
   return facts[species]
+}
+
+/** Of such a species no cultivar bears on spurs, whatever somebody wrote down. */
+export function hasSpurs(species: Species): boolean {
+  const { bornOn } = facts[species]
+  return bornOn.value.length === 0 || bornOn.value.includes('spurs')
+}
+
+/** Spurs of a pome branch and stay; those of a stone fruit are single, and some hold nothing but flowers. */
+export function spurKind(species: Species): 'pome' | 'stone' {
+  return species === 'apple' || species === 'pear' ? 'pome' : 'stone'
 }
 
 export function formOf(species: Species): Form {

@@ -5,7 +5,7 @@ import { type Month, proposedOff } from '../safety/species-season'
 import { bearsOnShootsAlone, type YearsLimit, yearsLimit } from './canopy-share'
 import { type Origin, practice, type Range, secondHand } from './fact'
 import { type LastYearsWood, lastYearsWood } from './last-years-wood'
-import { type Form, factsOf, renewalShare } from './species-facts'
+import { type Form, factsOf, renewalShare, spurKind } from './species-facts'
 
 export const stepCodes = [
   'dead_broken_diseased',
@@ -24,8 +24,10 @@ export type StepCode = (typeof stepCodes)[number]
 export type WorkStep = { origin: Origin } & (
   | { code: Exclude<StepCode, 'renew_spurs' | 'renew_shoots' | 'last_years_wood'> }
   /** So much of the bearing wood, or of last year's shoots, is made new this year. */
-  | { code: 'renew_spurs' | 'renew_shoots'; share: Range }
-  | { code: 'last_years_wood'; what: LastYearsWood }
+  | { code: 'renew_shoots'; share: Range }
+  | { code: 'renew_spurs'; share: Range; spurs: ReturnType<typeof spurKind> }
+  /** `usual`: of all last year's growth so much goes in a usual year, where shoots are shortened at all. */
+  | { code: 'last_years_wood'; what: LastYearsWood; usual: Range | 'light' | null }
 )
 
 export type TreeToPrune = {
@@ -112,8 +114,12 @@ function renewal(tree: TreeToPrune): WorkStep[] {
   if (tree.isNeglected && isSpread(tree)) return []
   if (bearsOnShootsAlone(tree.species) && typeof take.value === 'object')
     return [{ code: 'renew_shoots', share: take.value, origin: take }]
-  if (spurYears === null || tree.habit === 'shoot') return []
-  return [{ code: 'renew_spurs', share: renewalShare(spurYears.value), origin: spurYears }]
+  // Where little goes in a usual year a share of the spurs is too much.
+  if (spurYears === null || tree.habit === 'shoot' || take.value === 'light') return []
+  const { least, most } = renewalShare(spurYears.value)
+  // What sources do not agree on goes by the smaller share.
+  const share = spurYears.trust === 'not_confirmed' ? { least, most: least } : { least, most }
+  return [{ code: 'renew_spurs', spurs: spurKind(tree.species), share, origin: spurYears }]
 }
 
 const bySite: Origin = secondHand(null, 'apricot_reference')
@@ -121,7 +127,16 @@ const bySite: Origin = secondHand(null, 'apricot_reference')
 function shortening(tree: TreeToPrune): WorkStep {
   const what =
     tree.isNeglected && isSpread(tree) ? ('another_winter' as const) : lastYearsWood(tree)
-  return { code: 'last_years_wood', what, origin: tree.buds === 'unknown' ? usualOrder : bySite }
+  const origin = tree.buds === 'unknown' ? usualOrder : bySite
+  return { code: 'last_years_wood', what, usual: usualOf(what, tree.species), origin }
+}
+
+/** "The outer third" is of one shoot. Of how many shoots, the species says. */
+function usualOf(what: LastYearsWood, species: Species): Range | 'light' | null {
+  const { value } = factsOf(species).take
+  if (what !== 'outer_third' && what !== 'outer_half') return null
+  if (bearsOnShootsAlone(species) || value === 'varies') return null
+  return value === 'light' ? value : value.of === 'last_years_wood' ? value : null
 }
 
 /** The quarter of the crown is not a rule for peaches, whose shoots are made new every year. */

@@ -63,8 +63,14 @@ export const whatToCut = {
     },
     renew_spurs: {
       title: 'Renew old spurs',
-      look: 'Old spurs: knobbly, branched many times, hanging, with small buds.',
-      do: 'Take out the oldest, or cut them back to a young bud.',
+      look: {
+        pome: 'Old spurs: knobbly, branched many times, hanging, with small buds.',
+        stone: 'Old spurs: short, grey and bare, with few or small buds, mostly in the shade.',
+      },
+      do: {
+        pome: 'Take out the oldest, or cut them back to a young bud.',
+        stone: 'Cut the small branch that carries the oldest back to a young side shoot.',
+      },
       never: 'Take all on one limb, or a young spur with plump buds.',
       why: 'Spurs wear out. One part each year keeps all of them young.',
       done: 'Spurs are renewed',
@@ -153,6 +159,10 @@ export const whatToCut = {
     renew_spurs: (share: string) => `About ${share} of them this year, over the whole tree.`,
     renew_shoots: (share: string, shortest: string, longest: string) =>
       `${share} of them go. Keep those of ${shortest} to ${longest}.`,
+    shoots: (share: string) =>
+      `Not every shoot: in a usual year ${share} of last year’s growth goes.`,
+    fewShoots: 'Few of them: little goes in a usual year.',
+    one: (share: string) => `${share}`,
     range: (least: string, most: string) => `${least} to ${most}`,
   },
   limit: {
@@ -196,7 +206,9 @@ export const whatToCut = {
     last_years_shoots: 'last year’s shoots',
     base_of_last_years_shoots: 'the base of last year’s shoots',
     tips_of_last_years_shoots: 'the tips of some shoots',
-    current_shoots: 'this year’s shoots',
+    current_shoots: 'this year’s shoots, which grow from last year’s wood',
+    shoots_from_last_years_tips:
+      'this year’s shoots, which grow from the tips of last year’s: a tip cut off bears nothing',
   },
   about: 'About this tree',
   speciesBears: (species: string, wood: string) => `${species} usually fruit on ${wood}.`,
@@ -207,6 +219,16 @@ export const whatToCut = {
     dry: 'Usually pruned in the dry season.',
     not_late_winter: 'Usually not pruned in late winter, when it bleeds.',
     unknown: 'When it is pruned, your lead says.',
+  },
+  caution: {
+    milky_sap: {
+      lead: 'Its milky sap burns skin in the sun.',
+      says: 'Gloves and long sleeves. Wash it off with soap, and keep it out of your eyes.',
+    },
+    thorns: {
+      lead: 'It has thorns.',
+      says: 'Gloves over the wrist, and eye protection on.',
+    },
   },
   take: {
     light: 'Little goes in a usual year.',

@@ -1,9 +1,14 @@
 import type { species as en } from '../en/species'
 
+/** Apricots and peaches have one name in Spain and another in Mexico and California. */
 export const species: typeof en = {
   almond: { name: 'almendro', a: 'un almendro', many: 'almendros' },
   apple: { name: 'manzano', a: 'un manzano', many: 'manzanos' },
-  apricot: { name: 'albaricoquero', a: 'un albaricoquero', many: 'albaricoqueros' },
+  apricot: {
+    name: 'albaricoquero (chabacano)',
+    a: 'un albaricoquero (chabacano)',
+    many: 'albaricoqueros (chabacanos)',
+  },
   cherry: { name: 'cerezo', a: 'un cerezo', many: 'cerezos' },
   european_plum: {
     name: 'ciruelo europeo',
@@ -25,7 +30,11 @@ export const species: typeof en = {
     a: 'un árbol de otra clase',
     many: 'árboles de otra clase',
   },
-  peach: { name: 'melocotonero', a: 'un melocotonero', many: 'melocotoneros' },
+  peach: {
+    name: 'melocotonero (durazno)',
+    a: 'un melocotonero (durazno)',
+    many: 'melocotoneros (duraznos)',
+  },
   pear: { name: 'peral', a: 'un peral', many: 'perales' },
   persimmon: { name: 'caqui', a: 'un caqui', many: 'caquis' },
   plum: { name: 'ciruelo', a: 'un ciruelo', many: 'ciruelos' },

@@ -10,7 +10,7 @@ export const things: typeof en = {
     pruner: 'Tijera de mano',
     lopper: 'Tijera de dos manos',
     saw: 'Serrucho de poda',
-    pole_pruner: 'Tijera de pértiga',
+    pole_pruner: 'Tijera de pértiga (garrocha)',
     ladder: 'Escalera',
     other: 'Otra herramienta',
   },

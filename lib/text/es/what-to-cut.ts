@@ -65,8 +65,15 @@ export const whatToCut: typeof en = {
     },
     renew_spurs: {
       title: 'Renueva los dardos viejos',
-      look: 'Dardos viejos: nudosos, muy ramificados, colgantes, con yemas pequeñas.',
-      do: 'Quita los más viejos, o recórtalos hasta una yema joven.',
+      look: {
+        pome: 'Dardos (espolones) viejos: nudosos, muy ramificados, colgantes, con yemas pequeñas.',
+        stone:
+          'Dardos (espolones) viejos: cortos, grises y pelados, con pocas yemas o pequeñas, casi siempre a la sombra.',
+      },
+      do: {
+        pome: 'Quita los más viejos, o recórtalos hasta una yema joven.',
+        stone: 'Recorta la ramita que lleva los más viejos hasta un brote lateral joven.',
+      },
       never: 'Quitar todos en una rama, o un dardo joven con yemas gordas.',
       why: 'Los dardos se agotan. Una parte cada año los mantiene jóvenes a todos.',
       done: 'Los dardos están renovados',
@@ -154,8 +161,12 @@ export const whatToCut: typeof en = {
   share: {
     renew_spurs: (share) => `Este año, más o menos ${share} de ellos, por todo el árbol.`,
     renew_shoots: (share, shortest, longest) =>
-      `Se va del ${share} de ellos. Deja los de ${shortest} a ${longest}.`,
-    range: (least, most) => `${least} a ${most}`,
+      `Se va ${share} de ellos. Deja los de ${shortest} a ${longest}.`,
+    shoots: (share) =>
+      `No todos: en un año normal se quita ${share} del crecimiento del año pasado.`,
+    fewShoots: 'Solo unos pocos: en un año normal se quita poco.',
+    one: (share) => `el ${share}`,
+    range: (least, most) => `entre el ${least} y el ${most}`,
   },
   limit: {
     crown: (share) => `Todos los pasos juntos: no más del ${share} de la copa este año.`,
@@ -198,7 +209,9 @@ export const whatToCut: typeof en = {
     last_years_shoots: 'brotes del año pasado',
     base_of_last_years_shoots: 'la base de los brotes del año pasado',
     tips_of_last_years_shoots: 'la punta de algunos brotes',
-    current_shoots: 'brotes de este año',
+    current_shoots: 'brotes de este año, que salen de la madera del año pasado',
+    shoots_from_last_years_tips:
+      'brotes de este año, que salen de las puntas de los del año pasado: una punta cortada no da nada',
   },
   about: 'Sobre este árbol',
   speciesBears: (species, wood) => `${species}: suelen dar fruto en ${wood}.`,
@@ -210,12 +223,22 @@ export const whatToCut: typeof en = {
     not_late_winter: 'No se suele podar a fines de invierno, cuando llora.',
     unknown: 'Cuándo se poda lo dice tu jefe de cuadrilla.',
   },
+  caution: {
+    milky_sap: {
+      lead: 'Su leche quema la piel al sol.',
+      says: 'Guantes y manga larga. Lávate con jabón y que no te entre en los ojos.',
+    },
+    thorns: {
+      lead: 'Tiene espinas.',
+      says: 'Guantes que cubran la muñeca y los ojos protegidos.',
+    },
+  },
   take: {
     light: 'En un año normal se quita poco.',
     varies: 'Cuánto se quita en un año varía mucho.',
-    bearing_wood: (share) => `En un año normal se quita el ${share} de la madera que da fruto.`,
+    bearing_wood: (share) => `En un año normal se quita ${share} de la madera que da fruto.`,
     last_years_wood: (share) =>
-      `En un año normal se quita el ${share} del crecimiento del año pasado.`,
+      `En un año normal se quita ${share} del crecimiento del año pasado.`,
   },
   from: {
     second_hand: (source) => `De segunda mano: ${source}`,

@@ -14,10 +14,11 @@ const share = { least: 0.4, most: 0.5 }
 
 /** Every step there can be. */
 const steps: WorkStep[] = stepCodes.flatMap((code): WorkStep[] => {
-  if (code === 'last_years_wood') return shoots.map((what) => ({ code, what, origin }))
-  return code === 'renew_spurs' || code === 'renew_shoots'
-    ? [{ code, share, origin }]
-    : [{ code, origin }]
+  if (code === 'last_years_wood') return shoots.map((what) => ({ code, what, usual: null, origin }))
+  if (code === 'renew_shoots') return [{ code, share, origin }]
+  if (code === 'renew_spurs')
+    return (['pome', 'stone'] as const).map((spurs) => ({ code, share, spurs, origin }))
+  return [{ code, origin }]
 })
 
 describe.each([
@@ -38,7 +39,7 @@ describe.each([
 
   test('what may never be shortened is never told to go', () => {
     for (const what of shoots.filter((each) => !each.startsWith('outer'))) {
-      const said = stepWords(words, metric, { code: 'last_years_wood', what, origin })
+      const said = stepWords(words, metric, { code: 'last_years_wood', what, usual: null, origin })
       expect(said.do.join(' ')).not.toMatch(/can go|Se puede quitar/)
     }
   })
@@ -50,7 +51,7 @@ describe.each([
   })
 
   test('of a tip-bearing apple the long shoots may be cut to a bud, the short ones stay', () => {
-    const step: WorkStep = { code: 'last_years_wood', what: 'leave_short', origin }
+    const step: WorkStep = { code: 'last_years_wood', what: 'leave_short', usual: null, origin }
     expect(stepWords(words, metric, step).do.join(' ')).toContain('23 cm')
     expect(stepWords(words, us, step).do.join(' ')).toContain('9 in')
   })

@@ -106,6 +106,48 @@ test('almond spurs are renewed by a fifth, and the longer life asks for less', (
   expect(renewalShare({ least: 3, most: 5 })).toEqual({ least: 1 / 5, most: 1 / 3 })
 })
 
+describe('spurs are renewed', () => {
+  const renewal = (species: TreeToPrune['species']) =>
+    workCard({ ...apricot, species }).steps.find(({ code }) => code === 'renew_spurs')
+
+  test('by the smaller share where sources do not agree', () => {
+    // Two to five years of life, from memory, not confirmed.
+    expect(renewal('sour_cherry')).toMatchObject({ share: { least: 0.2, most: 0.2 } })
+  })
+
+  test('not by a share where little goes in a usual year', () => {
+    expect(renewal('pomegranate')).toBeUndefined()
+  })
+
+  test('of stone fruit otherwise than of apples: a spur may hold nothing but flowers', () => {
+    expect(renewal('cherry')).toMatchObject({ spurs: 'stone' })
+    expect(renewal('apple')).toMatchObject({ spurs: 'pome' })
+  })
+})
+
+describe('how many shoots are shortened is the species’', () => {
+  // Shares of last year's growth: from memory.
+  test.each([
+    ['cherry', { least: 0.05, most: 0.1 }],
+    ['apple', { least: 0.1, most: 0.2 }],
+    ['pomegranate', 'light'],
+    ['apricot', null],
+    ['peach', null],
+  ] as const)('%s: %j', (species, usual) => {
+    expect(workCard({ ...apricot, species }).steps.at(-1)).toMatchObject({ usual })
+  })
+
+  test('and nothing is said of it where none is', () => {
+    fc.assert(
+      fc.property(anyTree, (tree) => {
+        const last = workCard({ ...tree, buds: 'tip' }).steps.at(-1)
+        expect(last?.code === 'last_years_wood' ? last.usual : null).toBeNull()
+      }),
+      { numRuns: 50 }
+    )
+  })
+})
+
 // General gardening reference on apricots, second hand; common practice agrees.
 describe('last year’s shoots', () => {
   test.each<[Partial<TreeToPrune>, LastYearsWood | null]>([
@@ -114,6 +156,8 @@ describe('last year’s shoots', () => {
     [{ buds: 'middle' }, 'outer_third'],
     [{ buds: 'base' }, 'outer_half'],
     [{ habit: 'spur', buds: 'unknown' }, 'outer_third'],
+    // A species without spurs: somebody wrote down what cannot be.
+    [{ species: 'persimmon', habit: 'spur', buds: 'unknown' }, 'leave_and_ask'],
     [{ habit: 'shoot', buds: 'unknown' }, 'do_not_shorten'],
     // A species with both habits of which nobody said more: ask. Common practice.
     [{ habit: 'both', buds: 'unknown' }, 'leave_and_ask'],
