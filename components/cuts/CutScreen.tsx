@@ -2,14 +2,8 @@
 
 import { useState } from 'react'
 
-import {
-  type CutLimits,
-  houseThreeCuts,
-  type ThreeCutDistances,
-  toolFor,
-} from '@/lib/domain/pruning/cut'
+import { houseThreeCuts, type Reach, reaches, toolFor } from '@/lib/domain/pruning/cut'
 import { formOf } from '@/lib/domain/pruning/species-facts'
-import { houseRuleOf } from '@/lib/domain/safety/house-rules'
 import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { useFormat } from '../layout/use-format'
@@ -25,6 +19,7 @@ import { CutSources } from './CutSources'
 import { CutDrawing } from './drawings/CutDrawing'
 import { HelperScreen } from './HelperScreen'
 import { HowToCut, WhichTool } from './HowToCut'
+import { useCutLimits, useThreeCutDistances } from './use-cut-rules'
 import { centimetresOf, thicknessScale } from './wood-steps'
 import './cuts.css'
 
@@ -43,9 +38,10 @@ function OneCut({ facts }: { facts: TreeFacts }) {
   const scale = useSelect((view) => thicknessScale[view.state?.orchard.units ?? 'metric'])
   const [steps, setSteps] = useState(scale.usual)
   const [wood, setWood] = useState<'live' | 'dead'>('live')
+  const [reach, setReach] = useState<Reach>('within')
   const diameterCm = centimetresOf(scale, steps)
   const isDead = wood === 'dead'
-  const tool = toolFor({ diameterCm, isDead }, limits)
+  const tool = toolFor({ diameterCm, isDead, reach }, limits)
   const thickness = format.thickness(diameterCm)
 
   return (
@@ -79,7 +75,13 @@ function OneCut({ facts }: { facts: TreeFacts }) {
         value={wood}
         onChange={setWood}
       />
-      <WhichTool tool={tool} limbCm={limits.limbCm} />
+      <Segmented
+        label={text.where}
+        options={reaches.map((value) => ({ value, label: text.reaches[value] }))}
+        value={reach}
+        onChange={setReach}
+      />
+      <WhichTool tool={tool} limits={limits} />
       <CutDrawing tool={tool} diameterCm={diameterCm} thickness={thickness} rule={rule.value} />
       <HowToCut tool={tool} diameterCm={diameterCm} isDead={isDead} rule={rule.value} />
       <DiseaseReminder tree={facts.tree} />
@@ -93,25 +95,4 @@ function OneCut({ facts }: { facts: TreeFacts }) {
       <CutSources limits={limits} house={rule} />
     </HelperScreen>
   )
-}
-
-function useCutLimits(): CutLimits {
-  return useSelect((view) => {
-    const set = view.state?.orchard.houseRules ?? {}
-    return {
-      prunerCm: houseRuleOf(set, 'pruner_cm'),
-      lopperCm: houseRuleOf(set, 'lopper_cm'),
-      limbCm: houseRuleOf(set, 'limb_cm'),
-    }
-  })
-}
-
-function useThreeCutDistances(): ThreeCutDistances {
-  return useSelect((view) => {
-    const set = view.state?.orchard.houseRules ?? {}
-    return {
-      outCm: houseRuleOf(set, 'three_cut_out_cm'),
-      furtherCm: houseRuleOf(set, 'three_cut_further_cm'),
-    }
-  })
 }

@@ -7,6 +7,7 @@ import {
   threeCutRules,
 } from '@/lib/domain/pruning/cut'
 import type { Fact, Range } from '@/lib/domain/pruning/fact'
+import { lineLimitM } from '@/lib/domain/safety/power-line'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { More } from '../ui/More'
@@ -43,6 +44,8 @@ export function CutSources({ limits, house }: CutSourcesProps) {
           </li>
         ))}
       </ul>
+      <p>{text.poleLimit(format.diameter(limits.poleCm))}</p>
+      <p>{text.lineFrom(format.reach(lineLimitM(0), 'up'))}</p>
       <p>{text.oneHandFrom}</p>
       <p>{text.lateralFrom}</p>
       {leaderShare.source && <p>{text.leaderFrom(tradeSources[leaderShare.source])}</p>}

@@ -1,26 +1,39 @@
 'use client'
 
-import { type ThreeCutRule, type ToolFor, threeCuts } from '@/lib/domain/pruning/cut'
+import {
+  type CutLimits,
+  type ThreeCutRule,
+  type ToolFor,
+  threeCuts,
+} from '@/lib/domain/pruning/cut'
+import { lineLimitM } from '@/lib/domain/safety/power-line'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
+import { toolIcons } from '../ready/use-tool-name'
 import { Icon } from '../ui/Icon'
 import { Note } from '../ui/Note'
 
 /** The tool, or whose it is. */
-export function WhichTool({ tool, limbCm }: { tool: ToolFor; limbCm: number }) {
+export function WhichTool({ tool, limits }: { tool: ToolFor; limits: CutLimits }) {
   const { cuts, things } = useWords()
   const format = useFormat()
   if (tool.state === 'refer') {
-    const lead = cuts.cut.refer(format.diameter(limbCm))
+    const lead = cuts.cut.refer(format.diameter(limits.limbCm))
     return (
       <Note tone="arb" mark="arborist" role="status" lead={lead}>
         {cuts.cut.referSays}
       </Note>
     )
   }
+  if (tool.state === 'not_from_the_ground')
+    return (
+      <Note tone="arb" icon="cross" role="status" lead={cuts.cut.notFromGround}>
+        {cuts.cut.notFromGroundSays(format.diameter(limits.poleCm))}
+      </Note>
+    )
   return (
     <p className="row which-tool" role="status">
-      <Icon name={tool.tool} size={32} />
+      <Icon name={toolIcons[tool.tool]} size={32} />
       <b>{things.tool[tool.tool]}</b>
     </p>
   )
@@ -31,7 +44,7 @@ type HowToCutProps = { tool: ToolFor; diameterCm: number; isDead: boolean; rule:
 /** The way to cut; where the limb is not ours there is none. */
 export function HowToCut({ tool, diameterCm, isDead, rule }: HowToCutProps) {
   const { cut: text } = useWords().cuts
-  if (tool.state === 'refer') return null
+  if (tool.state !== 'ours') return null
   return (
     <div className="stack">
       {isDead && <p>{text.deadWood}</p>}
@@ -40,7 +53,22 @@ export function HowToCut({ tool, diameterCm, isDead, rule }: HowToCutProps) {
       ) : (
         <p>{text.how[tool.tool]}</p>
       )}
+      {tool.tool === 'pole_pruner' && <PoleCautions />}
     </div>
+  )
+}
+
+/** A pole reaches what hands do not: also a line. */
+function PoleCautions() {
+  const { pole } = useWords().cuts.cut
+  const format = useFormat()
+  return (
+    <>
+      <p>{pole.below}</p>
+      <Note tone="stop" icon="warn">
+        {pole.line(format.reach(lineLimitM(0), 'up'))}
+      </Note>
+    </>
   )
 }
 

@@ -37,7 +37,8 @@ export function shownIn({ unit, key }: HouseRule, units: Units): Shown {
 function inUsUnits(key: string): Pick<Shown, 'unit' | 'per' | 'digits'> {
   if (key.startsWith('three_cut')) return { unit: 'in', per: 2.54, digits: 0 }
   if (key === 'limb_cm') return { unit: 'in', per: 2.54, digits: 1 }
-  if (key === 'pruner_cm' || key === 'lopper_cm') return { unit: 'in', per: 2.54, digits: 2 }
+  if (key === 'pruner_cm' || key === 'lopper_cm' || key === 'pole_cm')
+    return { unit: 'in', per: 2.54, digits: 2 }
   return { unit: 'ft', per: 30.48, digits: 1 }
 }
 

@@ -28,6 +28,7 @@ begin
     'limb_cm', 10,              -- thicker limbs are the arborist's; common practice, no source: 3 to 4 inches
     'pruner_cm', 1.905,         -- common practice, no source: 1/2 to 3/4 inch
     'lopper_cm', 3.81,          -- common practice, no source: 1 1/2 to 2 inches
+    'pole_cm', 2.54,            -- live wood for a pole pruner; common practice, no source: up to an inch
     'three_cut_out_cm', 30.48,  -- sources differ: 6 to 24 inches
     'three_cut_further_cm', 5.08, -- sources differ: 1 to 2 inches
     'feet_cm', 183,             -- on a ladder; common practice, no source
@@ -49,6 +50,7 @@ begin
     when 'limb_cm' then array[2, 10]
     when 'pruner_cm' then array[1.27, 1.905]
     when 'lopper_cm' then array[2.54, 5.08]
+    when 'pole_cm' then array[1.27, 2.54]
     when 'three_cut_out_cm' then array[15.24, 60.96]
     when 'three_cut_further_cm' then array[2.54, 5.08]
     when 'feet_cm' then array[0, 183]

@@ -23,7 +23,7 @@ export function CutDrawing({ tool, diameterCm, thickness, rule }: CutDrawingProp
   const { cut: text } = cuts
   const half = (diameterCm * perCm) / 2
   const picture =
-    tool.state === 'refer'
+    tool.state !== 'ours'
       ? text.pictureRefer(thickness)
       : tool.inThree
         ? text.pictureThree(thickness)
@@ -33,7 +33,7 @@ export function CutDrawing({ tool, diameterCm, thickness, rule }: CutDrawingProp
       <svg className="art" viewBox="0 0 358 190" role="img" aria-label={picture}>
         <path d="M0 0H36C30 60 30 130 36 190H0Z" fill="var(--wood)" />
         <path d={collarPath(half)} fill="var(--wood)" />
-        {tool.state === 'refer' ? (
+        {tool.state !== 'ours' ? (
           <path d={limbPath(collarX - 2, half)} fill="var(--wood)" />
         ) : (
           <>

@@ -8,28 +8,40 @@ import { type Fact, practice, type Range, read, secondHand } from './fact'
 export const handTools = ['pruner', 'lopper', 'saw'] as const
 export type HandTool = (typeof handTools)[number]
 
+/** `above`: not with both feet on the ground and the tool in both hands. */
+export const reaches = ['within', 'above'] as const
+export type Reach = (typeof reaches)[number]
+
 export type CutLimits = {
   /** Live wood up to here is the hand pruner's. */
   prunerCm: number
   lopperCm: number
+  poleCm: number
   /** Thicker is the arborist's. */
   limbCm: number
 }
 
 export type ToolFor =
-  | { state: 'ours'; tool: HandTool; inThree: boolean }
+  | { state: 'ours'; tool: HandTool | 'pole_pruner'; inThree: boolean }
+  /** Too high for the ground and too much for a pole: from a ladder by who may, or the lead. */
+  | { state: 'not_from_the_ground' }
   /** Not for volunteers: refer. */
   | { state: 'refer' }
 
 /**
  * Dead wood is hard and dulls or springs a bypass blade, so that it is sawn: common practice, and general
- * references agree. What the lopper does not reach comes off in three cuts.
+ * references agree. What the lopper does not take comes off in three cuts. Above reach a pole pruner takes
+ * thin live wood, and nothing else is cut from below.
  */
 export function toolFor(
-  { diameterCm, isDead }: { diameterCm: number; isDead: boolean },
-  { prunerCm, lopperCm, limbCm }: CutLimits
+  { diameterCm, isDead, reach }: { diameterCm: number; isDead: boolean; reach: Reach },
+  { prunerCm, lopperCm, poleCm, limbCm }: CutLimits
 ): ToolFor {
   if (diameterCm > limbCm) return { state: 'refer' }
+  if (reach === 'above')
+    return isDead || diameterCm > poleCm
+      ? { state: 'not_from_the_ground' }
+      : { state: 'ours', tool: 'pole_pruner', inThree: false }
   const inThree = diameterCm > lopperCm
   if (inThree || isDead) return { state: 'ours', tool: 'saw', inThree }
   return { state: 'ours', tool: diameterCm > prunerCm ? 'lopper' : 'pruner', inThree }

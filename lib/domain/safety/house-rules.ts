@@ -27,6 +27,8 @@ export const houseRules = [
   // Seen in general references: 1/2 to 3/4 inch, and 1 1/2 to 2 inches.
   { key: 'pruner_cm', unit: 'cm', usual: 1.905, least: 1.27, most: 1.905, cautious: 'less' },
   { key: 'lopper_cm', unit: 'cm', usual: 3.81, least: 2.54, most: 5.08, cautious: 'less' },
+  // Seen in general references: up to an inch.
+  { key: 'pole_cm', unit: 'cm', usual: 2.54, least: 1.27, most: 2.54, cautious: 'less' },
   // Sources differ: 6 to 24 inches out, 1 to 2 further. Neither is more cautious: a longer stub is heavier.
   {
     key: 'three_cut_out_cm',

@@ -14,12 +14,24 @@ export const cuts = {
     wood: 'The wood is',
     live: 'Live',
     dead: 'Dead',
+    where: 'It would be cut',
+    reaches: { within: 'Within reach', above: 'Above reach' },
     how: {
+      pole_pruner:
+        'Both feet on the ground, never on a ladder. Stand to the side, hook over a side branch or at the collar, and let it fall clear.',
       pruner: 'One clean cut at the collar or a side branch, blade towards what stays.',
       lopper:
         'Both hands, one cut at the collar or a side branch. If it does not close easily, take the saw.',
       saw: 'At the collar or a side branch, with the other hand well away from the blade.',
     },
+    pole: {
+      below: 'Helmet and eye protection on. Nobody under it: it comes down along the pole.',
+      line: (distance: string) =>
+        `Never near a power line: keep pole, branch and yourself ${distance} away or more, its whole length counted. A line near the tree? Not yours: flag it.`,
+    },
+    notFromGround: 'Not from the ground.',
+    notFromGroundSays: (limit: string) =>
+      `A pole pruner takes live wood up to ${limit}. This is cut only from a ladder, by two people of whom one may use it; else leave it to your lead.`,
     deadWood: 'Dead wood springs off and dulls a pruner: saw it, and stand to the side.',
     threeTitle: 'In three cuts, so that the bark does not tear',
     three: {
@@ -49,6 +61,9 @@ export const cuts = {
     noRival: 'Half the leader or less: it may stay.',
     houseLimits: (pruner: string, lopper: string, limb: string) =>
       `Pruner to ${pruner}, lopper to ${lopper}, saw to ${limb}: this orchard’s rules. Common practice; no published number.`,
+    poleLimit: (limit: string) => `Pole pruner to ${limit}, live wood: the same.`,
+    lineFrom: (distance: string) =>
+      `${distance} from a line: 29 CFR 1910.269(x), up to 50 kV; more above. Local rules win.`,
     rule: (undercut: string, out: string, further: string) =>
       `From below ${undercut} through, ${out} out; from above ${further} further.`,
     house: 'Used here (common practice)',

@@ -56,6 +56,11 @@ export const houseRules = {
       says: 'Thicker is sawn, in three cuts.',
       from: 'Common practice, 1 1/2 to 2 inches; no published number.',
     },
+    pole_cm: {
+      name: 'The pole pruner takes live wood up to',
+      says: 'From the ground alone, and never near a power line. Thicker or dead is not cut from below.',
+      from: 'Common practice, up to 1 inch; no published number.',
+    },
     three_cut_out_cm: {
       name: 'Of three cuts the first is out from the collar by',
       says: 'From below, a third through: deeper pinches the saw, shallower lets the bark tear.',

@@ -14,13 +14,25 @@ export const cuts: typeof en = {
     wood: 'La madera está',
     live: 'Viva',
     dead: 'Muerta',
+    where: 'Se cortaría',
+    reaches: { within: 'A tu alcance', above: 'Más arriba' },
     how: {
+      pole_pruner:
+        'Los dos pies en el suelo, nunca en una escalera. Ponte a un lado, engancha junto a una rama lateral o en el collar, y deja que caiga libre.',
       pruner:
         'Un corte limpio junto al collar o en una rama lateral, con la hoja hacia lo que queda.',
       lopper:
         'Con las dos manos, un corte junto al collar o en una rama lateral. Si no cierra con facilidad, usa el serrucho.',
       saw: 'Junto al collar o en una rama lateral, con la otra mano bien lejos de la hoja.',
     },
+    pole: {
+      below: 'Casco y ojos protegidos. Nadie debajo: cae a lo largo de la pértiga.',
+      line: (distance) =>
+        `Nunca cerca de una línea eléctrica: pértiga, rama y tú, a ${distance} o más, contando todo su largo. ¿Hay una línea junto al árbol? No es tuyo: avisa.`,
+    },
+    notFromGround: 'Desde el suelo no.',
+    notFromGroundSays: (limit) =>
+      `Una tijera de pértiga corta madera viva de hasta ${limit}. Esto se corta solo desde una escalera, entre dos y con permiso de usarla; si no, déjalo a tu jefe de cuadrilla.`,
     deadWood: 'La madera muerta salta y mella la tijera: sierra, y ponte a un lado.',
     threeTitle: 'En tres cortes, para que no se desgarre la corteza',
     three: {
@@ -49,6 +61,9 @@ export const cuts: typeof en = {
     noRival: 'La mitad de la guía o menos: puede quedarse.',
     houseLimits: (pruner, lopper, limb) =>
       `Tijera hasta ${pruner}, dos manos hasta ${lopper}, serrucho hasta ${limb}: reglas de este huerto. Práctica común; sin número publicado.`,
+    poleLimit: (limit) => `Tijera de pértiga hasta ${limit}, madera viva: igual.`,
+    lineFrom: (distance) =>
+      `${distance} de una línea: 29 CFR 1910.269(x), hasta 50 kV; con más, más. Valen las normas locales.`,
     rule: (undercut, out, further) =>
       `Desde abajo ${undercut} del grosor, a ${out}; desde arriba ${further} más afuera.`,
     house: 'Lo que se usa aquí (práctica común)',

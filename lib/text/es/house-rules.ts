@@ -54,6 +54,11 @@ export const houseRules: typeof en = {
       says: 'Lo más grueso se sierra, en tres cortes.',
       from: 'Práctica común, de 1 1/2 a 2 pulgadas; sin número publicado.',
     },
+    pole_cm: {
+      name: 'La tijera de pértiga corta madera viva de hasta',
+      says: 'Solo desde el suelo, y nunca cerca de una línea eléctrica. Lo más grueso o lo muerto no se corta desde abajo.',
+      from: 'Práctica común, hasta 1 pulgada; sin número publicado.',
+    },
     three_cut_out_cm: {
       name: 'De los tres cortes, el primero va a esta distancia del collar',
       says: 'Desde abajo, un tercio del grosor: más hondo pellizca el serrucho, menos hondo deja desgarrarse la corteza.',

@@ -8,6 +8,7 @@ import { formatFor } from '@/lib/text/format'
 const limits = {
   prunerCm: houseRuleOf({}, 'pruner_cm'),
   lopperCm: houseRuleOf({}, 'lopper_cm'),
+  poleCm: houseRuleOf({}, 'pole_cm'),
   limbCm: houseRuleOf({}, 'limb_cm'),
 }
 
@@ -21,7 +22,7 @@ test.each([
   [16, '4 in', null],
 ])('%s quarter inches are %s, and the tool is %s', (steps, says, tool) => {
   const diameterCm = centimetresOf(thicknessScale.us, steps)
-  const found = toolFor({ diameterCm, isDead: false }, limits)
+  const found = toolFor({ diameterCm, isDead: false, reach: 'within' }, limits)
 
   expect(formatFor({ language: 'en', units: 'us', timeZone: 'UTC' }).thickness(diameterCm)).toBe(
     says

@@ -16,6 +16,7 @@ const inch = 2.54
 const usual = {
   prunerCm: houseRuleOf({}, 'pruner_cm'),
   lopperCm: houseRuleOf({}, 'lopper_cm'),
+  poleCm: houseRuleOf({}, 'pole_cm'),
   limbCm: houseRuleOf({}, 'limb_cm'),
 }
 
@@ -29,21 +30,44 @@ describe('the tool', () => {
     [2.1, 'saw', true],
     [3.9, 'saw', true],
   ] as const)('for a live branch of %s in is the %s', (inches, tool, inThree) => {
-    const found = toolFor({ diameterCm: inches * inch, isDead: false }, usual)
+    const found = toolFor({ diameterCm: inches * inch, isDead: false, reach: 'within' }, usual)
     expect(found).toEqual({ state: 'ours', tool, inThree })
   })
 
   test.each([4.1, 4.5])('for a limb of %s in is nobody’s here: refer', (inches) => {
     for (const isDead of [true, false])
-      expect(toolFor({ diameterCm: inches * inch, isDead }, usual)).toEqual({ state: 'refer' })
+      expect(toolFor({ diameterCm: inches * inch, isDead, reach: 'within' }, usual)).toEqual({
+        state: 'refer',
+      })
   })
 
   test('for dead wood is the saw', () => {
-    expect(toolFor({ diameterCm: 1, isDead: true }, usual)).toEqual({
+    expect(toolFor({ diameterCm: 1, isDead: true, reach: 'within' }, usual)).toEqual({
       state: 'ours',
       tool: 'saw',
       inThree: false,
     })
+  })
+
+  // Up to an inch: ranges read in general references.
+  test.each([
+    [0.5, false, 'pole_pruner'],
+    [1, false, 'pole_pruner'],
+    [1.25, false, null],
+    [0.5, true, null],
+  ] as const)('above reach, for %s in, dead: %s, is %s', (inches, isDead, tool) => {
+    const found = toolFor({ diameterCm: inches * inch, isDead, reach: 'above' }, usual)
+    expect(found.state === 'ours' ? found.tool : null).toBe(tool)
+  })
+
+  test('above reach is never one that asks for both hands up there', () => {
+    const size = fc.double({ min: 0.1, max: 30, noNaN: true })
+    fc.assert(
+      fc.property(size, fc.boolean(), (diameterCm, isDead) => {
+        const found = toolFor({ diameterCm, isDead, reach: 'above' }, usual)
+        expect(found.state === 'ours' ? found.tool : 'pole_pruner').toBe('pole_pruner')
+      })
+    )
   })
 
   test('is never a smaller one for a thicker branch, and three cuts stay three', () => {
@@ -51,7 +75,7 @@ describe('the tool', () => {
     fc.assert(
       fc.property(size, size, fc.boolean(), (a, b, isDead) => {
         const [thin, thick] = [Math.min(a, b), Math.max(a, b)].map((diameterCm) =>
-          toolFor({ diameterCm, isDead }, usual)
+          toolFor({ diameterCm, isDead, reach: 'within' }, usual)
         )
         expect(rank(thin)).toBeLessThanOrEqual(rank(thick))
       })
@@ -60,7 +84,7 @@ describe('the tool', () => {
 
   function rank(found: ReturnType<typeof toolFor> | undefined): number {
     if (found === undefined) throw new Error('no tool')
-    if (found.state === 'refer') return 10
+    if (found.state !== 'ours' || found.tool === 'pole_pruner') return 10
     return handTools.indexOf(found.tool) + (found.inThree ? 5 : 0)
   }
 })
