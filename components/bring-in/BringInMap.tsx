@@ -3,17 +3,18 @@
 import { useMemo, useState } from 'react'
 
 import type { Inventory } from '@/lib/domain/orchard/inventory-placed'
-import type { Look } from '@/lib/domain/orchard/status'
+import type { TreeLooks } from '@/lib/domain/orchard/status'
 import type { Tree } from '@/lib/domain/orchard/types'
 import { speciesWords } from '@/lib/text/species'
 import { treeTag } from '@/lib/text/tree-name'
+import { PagedMap } from '@/lib/util/paged-map'
 import { useLeadWords } from '../crew/use-lead-words'
 import { useWords } from '../layout/Words'
 import { OrchardMap } from '../map/OrchardMap'
 import { Panel } from '../ui/Panel'
 import type { Reading } from './reading'
 
-const noLooks: ReadonlyMap<number, Look> = new Map()
+const noLooks: TreeLooks = PagedMap.empty()
 
 type BringInMapProps = { reading: Reading; existing: Inventory; ticked: ReadonlySet<number> }
 

@@ -1,7 +1,7 @@
 'use client'
 
-import { type Look, type Mark, markOf } from '@/lib/domain/orchard/status'
-import { looksOf, useSelect } from '@/lib/hooks'
+import type { Mark } from '@/lib/domain/orchard/status'
+import { countMarks, useSelect } from '@/lib/hooks'
 import { useWords } from '../layout/Words'
 import { Legend } from '../ui/Legend'
 import type { MarkName } from '../ui/Mark'
@@ -21,7 +21,7 @@ const legend: readonly { status: Mark; mark: MarkName; ifAny?: true }[] = [
 /** What the marks on the map mean, and how many there are of each. */
 export function CrewLegend() {
   const { common } = useWords()
-  const found = useSelect((view) => countMarks(looksOf(view)))
+  const found = useSelect(countMarks)
   return (
     <Legend
       label={common.legend}
@@ -34,13 +34,4 @@ export function CrewLegend() {
         }))}
     />
   )
-}
-
-function countMarks(looks: ReadonlyMap<number, Look>): Partial<Record<Mark, number>> {
-  const found: Partial<Record<Mark, number>> = {}
-  for (const look of looks.values()) {
-    const mark = markOf(look)
-    found[mark] = (found[mark] ?? 0) + 1
-  }
-  return found
 }

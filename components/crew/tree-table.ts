@@ -1,6 +1,6 @@
 /** The trees as lines of a table: sorted, walked with keys, picked from one to another. */
 
-import { type Look, type Mark, markOf, marks } from '@/lib/domain/orchard/status'
+import { type Mark, markOf, marks, type TreeLooks } from '@/lib/domain/orchard/status'
 import type { Tree } from '@/lib/domain/orchard/types'
 
 export const sorts = ['tree', 'status', 'who'] as const
@@ -15,7 +15,7 @@ export type TreeLine = {
 }
 
 type Facts = {
-  looks: ReadonlyMap<number, Look>
+  looks: Pick<TreeLooks, 'get'>
   dimmed: ReadonlySet<number>
   /** The order in which blocks are listed. */
   blocks: readonly { no: number }[]

@@ -2,7 +2,7 @@
 
 import type { Case } from '@/lib/domain/disease/scouting'
 import type { Survey } from '@/lib/domain/disease/survey'
-import type { Look } from '@/lib/domain/orchard/status'
+import type { Look, TreeLooks } from '@/lib/domain/orchard/status'
 import type { DiseaseShown } from '../map/map-props'
 
 export function diseaseShown(cases: readonly Case[], found: Survey | null): DiseaseShown {
@@ -29,14 +29,10 @@ export function othersThan(
 }
 
 /** A sick tree is a sick tree here, also where its work is begun or done; danger still stands before it. */
-export function sickFirst(
-  looks: ReadonlyMap<number, Look>,
-  { confirmed, suspected }: DiseaseShown
-): ReadonlyMap<number, Look> {
-  const sick = new Map(looks)
-  for (const no of [...confirmed, ...suspected]) {
+export function sickFirst(looks: TreeLooks, { confirmed, suspected }: DiseaseShown): TreeLooks {
+  const sick = [...confirmed, ...suspected].flatMap((no): [number, Look][] => {
     const look = looks.get(no)
-    if (look && look.status !== 'arborist') sick.set(no, { ...look, status: 'disease' })
-  }
-  return sick
+    return look && look.status !== 'arborist' ? [[no, { ...look, status: 'disease' }]] : []
+  })
+  return looks.with(sick)
 }

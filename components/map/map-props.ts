@@ -1,5 +1,5 @@
 import type { Corner } from '@/lib/domain/orchard/drawn-shape'
-import type { Look } from '@/lib/domain/orchard/status'
+import type { Look, TreeLooks } from '@/lib/domain/orchard/status'
 import type { Block, Tree } from '@/lib/domain/orchard/types'
 import type { Fix } from '@/lib/domain/orchard/where'
 import type { Aerial } from '@/lib/map/paint-aerial'
@@ -32,8 +32,8 @@ export type Drawing = {
 export type MapProps = {
   trees: readonly Tree[]
   blocks: readonly Block[]
-  /** By the number of the tree. Keep a look's identity while it does not change. */
-  looks: ReadonlyMap<number, Look>
+  /** Made from the one before, so that a change is found without looking at every tree. */
+  looks: TreeLooks
   selected?: ReadonlySet<number>
   /** Filtered out: faint. */
   dimmed?: ReadonlySet<number>

@@ -1,11 +1,11 @@
-import type { Look } from '@/lib/domain/orchard/status'
+import type { TreeLooks } from '@/lib/domain/orchard/status'
 import type { SizeClass } from '@/lib/domain/orchard/types'
 import { markNameOf } from '../map/mark-name'
 import { type Picture, type Point, pictureHeight, pictureWidth } from './five-rows'
 
 type FiveRowsProps = {
   picture: Picture
-  looks: ReadonlyMap<number, Look>
+  looks: Pick<TreeLooks, 'get'>
   sizeOf: (tree: number) => SizeClass | null
   goal: { no: number; row: number; place: number }
   /** What the picture says, for the ear. */

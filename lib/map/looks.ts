@@ -1,6 +1,7 @@
 /** How each tree of a scene looks now, and which ones a change touches. */
 
-import { type Look, type Mark, markOf, marks } from '@/lib/domain/orchard/status'
+import { type Look, type Mark, markOf, marks, type TreeLooks } from '@/lib/domain/orchard/status'
+import { PagedMap } from '@/lib/util/paged-map'
 
 import type { Scene } from './scene'
 
@@ -16,7 +17,7 @@ const plain: Look = {
 
 export type Looks = {
   /** Takes over what changed. Dirty: the trees to repaint; null: bubbles moved, paint it all. */
-  take: (looks: ReadonlyMap<number, Look>) => number[] | null
+  take: (looks: TreeLooks) => number[] | null
   markAt: (index: number) => Mark
   hasDiseaseBadge: (index: number) => boolean
   /** Initials of whom a tree is kept for. */
@@ -27,43 +28,57 @@ export type Looks = {
   calling: () => ReadonlyMap<number, readonly string[]>
 }
 
-/** A tree without a look is unpruned. Looks are compared by identity first, so keep them. */
+/** A tree without a look is unpruned. */
 export function looksOf(scene: Scene): Looks {
-  const seen: (Look | undefined)[] = new Array(scene.trees.length)
+  let last: TreeLooks = PagedMap.empty()
   const markCodes = new Uint8Array(scene.trees.length)
+  const badges = new Uint8Array(scene.trees.length)
   const people = new Map<number, readonly string[]>()
   const calling = new Map<number, readonly string[]>()
 
-  function take(looks: ReadonlyMap<number, Look>): number[] | null {
+  function take(looks: TreeLooks): number[] | null {
     const dirty: number[] = []
     let peopleMoved = false
-    scene.trees.forEach((tree, index) => {
-      const look = looks.get(tree.no) ?? plain
-      const before = seen[index] ?? plain
-      if (look === before) return
-      seen[index] = look
-      const code = marks.indexOf(markOf(look))
-      const isOther = code !== markCodes[index] || look.badge !== before.badge
-      if (isOther || look.dealtTo.join() !== before.dealtTo.join()) dirty.push(index)
-      markCodes[index] = code
-      const isSame = look.initials.join() === before.initials.join()
-      if (isSame && look.calling?.join() === before.calling?.join()) return
+    const before = last
+    last = looks
+    for (const no of looks.changedSince(before)) {
+      const index = scene.indexOf.get(no)
+      if (index === undefined) continue
+      const [was, look] = [before.get(no) ?? plain, looks.get(no) ?? plain]
+      markCodes[index] = marks.indexOf(markOf(look))
+      badges[index] = look.badge === null ? 0 : 1
+      if (isDrawnOtherwise(was, look)) dirty.push(index)
+      if (hasSamePeople(was, look)) continue
       peopleMoved = true
       if (look.calling) calling.set(index, look.calling)
       else calling.delete(index)
       if (look.initials.length > 0) people.set(index, look.initials)
       else people.delete(index)
-    })
+    }
     return peopleMoved ? null : dirty
   }
 
+  const markAt = (index: number) => marks[markCodes[index] ?? 0] ?? 'unpruned'
   return {
     take,
-    markAt: (index) => marks[markCodes[index] ?? 0] ?? 'unpruned',
-    hasDiseaseBadge: (index) =>
-      seen[index]?.badge === 'disease' && marks[markCodes[index] ?? 0] !== 'disease',
-    dealtTo: (index) => seen[index]?.dealtTo ?? [],
+    markAt,
+    hasDiseaseBadge: (index) => badges[index] === 1 && markAt(index) !== 'disease',
+    dealtTo: (index) => last.get(scene.trees[index]?.no ?? Number.NaN)?.dealtTo ?? [],
     people: () => people,
     calling: () => calling,
   }
+}
+
+function isDrawnOtherwise(was: Look, look: Look): boolean {
+  return (
+    markOf(was) !== markOf(look) ||
+    was.badge !== look.badge ||
+    was.dealtTo.join() !== look.dealtTo.join()
+  )
+}
+
+function hasSamePeople(was: Look, look: Look): boolean {
+  return (
+    was.initials.join() === look.initials.join() && was.calling?.join() === look.calling?.join()
+  )
 }

@@ -8,7 +8,7 @@
 
 import L from 'leaflet'
 
-import type { Look } from '@/lib/domain/orchard/status'
+import type { TreeLooks } from '@/lib/domain/orchard/status'
 
 import { LayerCanvas } from './layer-canvas'
 import { type Looks, looksOf } from './looks'
@@ -101,7 +101,7 @@ export class OrchardLayer extends L.Layer {
     return this
   }
 
-  setLooks(looks: ReadonlyMap<number, Look>): void {
+  setLooks(looks: TreeLooks): void {
     const dirty = this.looks.take(looks)
     if (dirty === null || dirty.length > mostSquares) this.repaint()
     else this.repaintTrees(dirty)

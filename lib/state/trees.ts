@@ -1,43 +1,47 @@
-/** Questions about trees: status, counts, how each looks to me, which is next. */
+/** Questions about trees: status, counts, which is next. */
 
-import { badgeOf, type Look, type Status, statuses, statusOf } from '@/lib/domain/orchard/status'
-import { stands, type Tree } from '@/lib/domain/orchard/types'
+import { type Status, statuses, statusOf } from '@/lib/domain/orchard/status'
+import type { Tree } from '@/lib/domain/orchard/types'
 import { type Ground as GroundOnFoot, groundOf } from '@/lib/domain/planning/ground'
 import { type NextTree, nextTree } from '@/lib/domain/planning/next-tree'
 import { walksFrom } from '@/lib/domain/planning/walk'
 import { treeRules } from '@/lib/events/missing'
-import type { Claim, State } from '@/lib/events/state'
+import type { Claim } from '@/lib/events/state'
 
-import { isLeadView } from './me'
-import { initialsOf } from './people'
-import { clockOf, nowIn } from './readiness'
+import { clockOf } from './readiness'
 import type { View } from './view'
 import { fromParts } from './view-memo'
 
-type Facts = {
-  held: ReadonlyMap<number, Claim>
-  flags: ReadonlyMap<number, { disease: boolean; arborist: boolean }>
-}
+export const heldByTree = fromParts(
+  ['state'] as const,
+  ({ state }): ReadonlyMap<number, Claim> =>
+    new Map(
+      Object.values(state?.claims ?? {}).flatMap((claim) =>
+        claim.tree === null ? [] : [[claim.tree, claim]]
+      )
+    )
+)
 
-const factsOf = fromParts(['state'] as const, ({ state }): Facts => {
-  const held = new Map<number, Claim>()
-  for (const claim of Object.values(state?.claims ?? {})) {
-    if (claim.tree !== null) held.set(claim.tree, claim)
+type Flagged = { disease: boolean; arborist: boolean }
+
+export const flagsByTree = fromParts(
+  ['state'] as const,
+  ({ state }): ReadonlyMap<number, Flagged> => {
+    const flags = new Map<number, Flagged>()
+    for (const { tree, kind } of Object.values(state?.flags ?? {})) {
+      const known = flags.get(tree) ?? { disease: false, arborist: false }
+      flags.set(tree, { ...known, [kind]: true })
+    }
+    return flags
   }
-  const flags = new Map<number, { disease: boolean; arborist: boolean }>()
-  for (const { tree, kind } of Object.values(state?.flags ?? {})) {
-    const known = flags.get(tree) ?? { disease: false, arborist: false }
-    flags.set(tree, { ...known, [kind]: true })
-  }
-  return { held, flags }
-})
+)
 
 export function statusOfTree(view: Pick<View, 'state'>, no: number): Status {
-  const { held, flags } = factsOf(view)
+  const flags = flagsByTree(view).get(no)
   return statusOf({
-    arboristFlag: flags.get(no)?.arborist ?? false,
-    held: held.has(no),
-    diseaseFlag: flags.get(no)?.disease ?? false,
+    arboristFlag: flags?.arborist ?? false,
+    held: heldByTree(view).has(no),
+    diseaseFlag: flags?.disease ?? false,
     work: view.state?.work[no]?.state ?? 'unpruned',
   })
 }
@@ -85,70 +89,6 @@ export function isInRound({ state }: Pick<View, 'state'>, tree: Tree): boolean {
   )
 }
 
-/** Where it is drawn as closed, whoever looks. */
-const closing = ['inside_keep_out', 'tree_left_out', 'species_off', 'stopped']
-
-/** How every tree looks to me. A look that did not change stays the same object. */
-export const looksOf = fromParts(
-  ['state', 'ground', 'me', 'names'] as const,
-  (view, before: ReadonlyMap<number, Look> | null): ReadonlyMap<number, Look> => {
-    const { state, ground, me } = view
-    const looks = new Map<number, Look>()
-    if (!state || !me) return looks
-    const { held, flags } = factsOf(view)
-    // By the device's clock: what is drawn must not be drawn anew because a measured skew changed.
-    const rules = treeRules(state, ground, me.personId, { now: nowIn({ skewMs: 0 }) })
-    const isTold = isLeadView({ state, me })
-    const calling = callingAt(state)
-    for (const tree of ground.trees.values()) {
-      if (!stands(tree)) continue
-      const here = Object.keys(held.get(tree.no)?.people ?? {})
-      const callers = calling.get(tree.no) ?? []
-      const people = [...here, ...callers.filter((id) => !here.includes(id))]
-      const look: Look = {
-        status: statusOfTree(view, tree.no),
-        badge: badgeOf({ diseaseFlag: flags.get(tree.no)?.disease ?? false }),
-        dealtToMe: state.deals[tree.no]?.includes(me.personId) ?? false,
-        heldByMe: here.includes(me.personId),
-        dealtTo: isTold
-          ? (state.deals[tree.no] ?? [])
-              .filter((id) => id !== me.personId)
-              .map((id) => initialsOf(view, id))
-          : [],
-        closed: rules(tree.no).some(({ code }) => closing.includes(code)),
-        initials: people.filter((id) => id !== me.personId).map((id) => initialsOf(view, id)),
-        ...(callers.length > 0 && { calling: callers.map((id) => initialsOf(view, id)) }),
-      }
-      const known = before?.get(tree.no)
-      looks.set(tree.no, known && isSameLook(known, look) ? known : look)
-    }
-    return looks
-  }
-)
-
-function isSameLook(a: Look, b: Look): boolean {
-  return (
-    a.status === b.status &&
-    a.badge === b.badge &&
-    a.dealtToMe === b.dealtToMe &&
-    a.heldByMe === b.heldByMe &&
-    a.closed === b.closed &&
-    a.dealtTo.join() === b.dealtTo.join() &&
-    a.initials.join() === b.initials.join() &&
-    a.calling?.join() === b.calling?.join()
-  )
-}
-
-/** Who calls for help from where; of a lost person, where that one was last. */
-function callingAt({ calls }: State): Map<number, string[]> {
-  const at = new Map<number, string[]>()
-  for (const { kind, tree, calledBy, subject } of Object.values(calls)) {
-    const who = kind === 'lost_person' ? subject : calledBy
-    if (tree !== null && who !== null) at.set(tree, [...(at.get(tree) ?? []), who])
-  }
-  return at
-}
-
 /** The orchard as somebody on foot meets it. */
 export const groundOnFoot = fromParts(
   ['sheet'] as const,
@@ -160,7 +100,6 @@ export function nextTreeFor(view: View, from: number | null = null): NextTree<st
   const { state, ground, me } = view
   if (!state || !me) return { state: 'nothing_left', refusedTrees: new Map() }
   const rules = treeRules(state, ground, me.personId, clockOf(view))
-  const { flags } = factsOf(view)
   const walkM = from === null ? () => 0 : walksFrom(groundOnFoot(view), from)
   return nextTree({
     candidates: [...ground.trees.values()].filter(
@@ -172,7 +111,9 @@ export function nextTreeFor(view: View, from: number | null = null): NextTree<st
         .map(Number)
         .filter((tree) => state.deals[tree]?.includes(me.personId))
     ),
-    diseased: new Set([...flags].filter(([, { disease }]) => disease).map(([tree]) => tree)),
+    diseased: new Set(
+      [...flagsByTree(view)].filter(([, { disease }]) => disease).map(([tree]) => tree)
+    ),
     refusalsOf: (tree) => rules(tree.no).map(({ code }) => code),
     walkM,
   })

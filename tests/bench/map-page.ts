@@ -2,10 +2,11 @@
 
 import L from 'leaflet'
 
-import type { Look, Status } from '@/lib/domain/orchard/status'
+import type { Look, Status, TreeLooks } from '@/lib/domain/orchard/status'
 import type { Block, Tree } from '@/lib/domain/orchard/types'
 import { OrchardLayer } from '@/lib/map/orchard-layer'
 import { type Scene, sceneOf } from '@/lib/map/scene'
+import { PagedMap } from '@/lib/util/paged-map'
 
 const rows = 100
 const places = 100
@@ -158,12 +159,13 @@ function emptyMap(): L.Map {
 
 function ours(): Contender {
   const layer = new OrchardLayer(sceneOf(trees, blocks), 'not surveyed')
-  const looks = new Map(trees.map((tree) => [tree.no, lookOf(statusAt(tree.no))]))
+  let looks: TreeLooks = PagedMap.empty()
+  looks = looks.with(trees.map(({ no }) => [no, lookOf(statusAt(no))] as const))
   layer.setLooks(looks)
   return {
     add: (onto) => layer.addTo(onto),
     change: (no, status) => {
-      looks.set(no, lookOf(status))
+      looks = looks.with([[no, lookOf(status)]])
       layer.setLooks(looks)
     },
   }

@@ -1,5 +1,7 @@
 /** What a tree's state looks like: the status it is counted under and the mark it is drawn with. */
 
+import type { PagedMap } from '@/lib/util/paged-map'
+
 export const statuses = ['unpruned', 'in_progress', 'done', 'disease', 'arborist'] as const
 export type Status = (typeof statuses)[number]
 
@@ -47,6 +49,9 @@ export type Look = {
   /** Those of them who call for help, or are looked for. */
   calling?: readonly string[]
 }
+
+/** By the number of the tree. */
+export type TreeLooks = PagedMap<Look>
 
 export const marks = [...statuses, 'held_by_me', 'dealt_to_me', 'dealt', 'closed'] as const
 export type Mark = (typeof marks)[number]

@@ -6,6 +6,7 @@ import { looksOf } from '@/lib/map/looks'
 import { marginsOf } from '@/lib/map/margins'
 import { sceneOf } from '@/lib/map/scene'
 import { sizesAt } from '@/lib/map/view'
+import { PagedMap } from '@/lib/util/paged-map'
 
 import { aBlock, treesOf } from '../domain/an-orchard'
 
@@ -26,7 +27,7 @@ const look: Look = {
 /** So near that trees are two pixels apart, with everything on the canvas. */
 function pictureOf(looks: ReadonlyMap<number, Look>, parts: Partial<HeapedPicture> = {}) {
   const taken = looksOf(scene)
-  taken.take(looks)
+  taken.take(PagedMap.empty<Look>().with(looks))
   const scale = 2 / scene.spacing
   const view = {
     scale,

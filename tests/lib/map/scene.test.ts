@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 
 import { step } from '@/lib/domain/orchard/distance'
+import type { Look } from '@/lib/domain/orchard/status'
 import { type Arrow, treeTowards } from '@/lib/map/focus'
 import { looksOf } from '@/lib/map/looks'
 import { bubblesOf } from '@/lib/map/people'
@@ -8,6 +9,7 @@ import { rowLabels } from '@/lib/map/row-labels'
 import { type Scene, sceneOf } from '@/lib/map/scene'
 import { tappedAt } from '@/lib/map/tapped'
 import { sizesAt, toCanvas, type View } from '@/lib/map/view'
+import { PagedMap } from '@/lib/util/paged-map'
 
 import { aBlock, someField, treesOf } from '../domain/an-orchard'
 
@@ -163,6 +165,8 @@ describe('the arrow keys', () => {
   })
 })
 
+const paged = (looks: readonly (readonly [number, Look])[]) => PagedMap.empty<Look>().with(looks)
+
 describe('a change of looks', () => {
   const plain = {
     status: 'unpruned' as const,
@@ -176,10 +180,10 @@ describe('a change of looks', () => {
 
   test('repaints the trees that look different and no others', () => {
     const looks = looksOf(scene)
-    looks.take(new Map([[1, plain]]))
+    looks.take(paged([[1, plain]]))
 
     const dirty = looks.take(
-      new Map([
+      paged([
         [1, { ...plain }],
         [7, { ...plain, status: 'done' as const }],
       ])
@@ -191,27 +195,41 @@ describe('a change of looks', () => {
 
   test('back to nothing known is a change, too', () => {
     const looks = looksOf(scene)
-    looks.take(new Map([[7, { ...plain, status: 'done' as const }]]))
+    looks.take(paged([[7, { ...plain, status: 'done' as const }]]))
 
-    expect(looks.take(new Map())).toEqual([scene.indexOf.get(7)])
+    expect(looks.take(paged([]))).toEqual([scene.indexOf.get(7)])
     expect(looks.markAt(scene.indexOf.get(7) ?? 0)).toBe('unpruned')
+  })
+
+  test('looks at the trees that changed, and at no other', () => {
+    const asked: number[] = []
+    const indexOf = new Map(scene.indexOf)
+    indexOf.get = (no) => asked.push(no) && scene.indexOf.get(no)
+    const looks = looksOf({ ...scene, indexOf })
+    const before = paged(scene.trees.map(({ no }) => [no, plain]))
+    looks.take(before)
+    asked.length = 0
+
+    looks.take(before.with([[9, { ...plain, status: 'done' }]]))
+
+    expect(asked).toEqual([9])
   })
 
   test('of people paints everything, since bubbles make room for each other', () => {
     const looks = looksOf(scene)
 
-    expect(looks.take(new Map([[1, { ...plain, initials: ['AB'] }]]))).toBeNull()
+    expect(looks.take(paged([[1, { ...plain, initials: ['AB'] }]]))).toBeNull()
     expect([...looks.people().values()]).toEqual([['AB']])
-    expect(looks.take(new Map())).toBeNull()
+    expect(looks.take(paged([]))).toBeNull()
     expect(looks.people().size).toBe(0)
   })
 
   test('to somebody who calls for help paints everything, for two rings around their bubble', () => {
     const looks = looksOf(scene)
-    looks.take(new Map([[1, { ...plain, initials: ['AB', 'CD'] }]]))
+    looks.take(paged([[1, { ...plain, initials: ['AB', 'CD'] }]]))
 
     expect(
-      looks.take(new Map([[1, { ...plain, initials: ['AB', 'CD'], calling: ['CD'] }]]))
+      looks.take(paged([[1, { ...plain, initials: ['AB', 'CD'], calling: ['CD'] }]]))
     ).toBeNull()
     const view = viewOf(scene, 60)
     const bubbles = bubblesOf(scene, looks.people(), {
@@ -224,14 +242,14 @@ describe('a change of looks', () => {
       ['AB', false],
       ['CD', true],
     ])
-    looks.take(new Map())
+    looks.take(paged([]))
     expect(looks.calling().size).toBe(0)
   })
 
   test('shows a disease flag as a badge where another mark stands in front', () => {
     const looks = looksOf(scene)
     looks.take(
-      new Map([
+      paged([
         [1, { ...plain, status: 'in_progress' as const, badge: 'disease' as const }],
         [2, { ...plain, status: 'disease' as const, badge: 'disease' as const }],
       ])

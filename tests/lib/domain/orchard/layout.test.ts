@@ -160,7 +160,10 @@ describe('what is refused', () => {
     })
 
     expect(layOut(square(315.2))).toMatchObject({ rows: 316 })
-    expect(layOut(square(316.2))).toMatchObject({ code: 'too_many_trees', about: expect.closeTo(317 ** 2, -3) })
+    expect(layOut(square(316.2))).toMatchObject({
+      code: 'too_many_trees',
+      about: expect.closeTo(317 ** 2, -3),
+    })
     expect(mostTreesInBlock).toBe(mostTrees)
   })
 
