@@ -41,6 +41,24 @@ const volunteerHours = shape.object({
 })
 export type VolunteerHours = shape.Out<typeof volunteerHours>
 
+const workTimes = shape.object({
+  at: instant,
+  /** Tree, shift, round, result, seconds, people, teaching. */
+  visits: shape.array(
+    shape.tuple([
+      number,
+      id,
+      id,
+      shape.oneOf(['done', 'begun', 'also_worked']),
+      orNull(number),
+      number,
+      shape.boolean,
+    ])
+  ),
+  shifts: shape.array(shape.object({ shift: id, hereS: number, breakS: number })),
+})
+export type WorkTimes = shape.Out<typeof workTimes>
+
 const myHours = shape.array(
   shape.object({ shift: id, season: number, date: dateOnly, hereS: number, breakS: number })
 )
@@ -186,6 +204,8 @@ export function readsOfRooms(read: Read) {
         { name: 'volunteer_hours', values: of(orchardId, { p_season: season }) },
         volunteerHours
       ),
+    workTimes: (orchardId: string) =>
+      read({ name: 'work_times', values: of(orchardId) }, workTimes),
     myHours: (orchardId: string, personId: string) =>
       read({ name: 'my_hours', values: of(orchardId, { p_person: personId }) }, myHours),
     invites: (orchardId: string) => read({ name: 'read_invites', values: of(orchardId) }, invites),

@@ -16,6 +16,7 @@ import type {
   ShiftRead,
   TreeHistory,
   VolunteerHours,
+  WorkTimes,
 } from '@/lib/state/reads'
 import type { View } from '@/lib/state/view'
 
@@ -58,6 +59,16 @@ export function useMyHours(): Reading<MyHours> {
     JSON.stringify(state?.attendance[me?.personId ?? ''])
   )
   return useRead('my-hours', (reads) => reads.myHours(), version)
+}
+
+/** For leads. Read again when a tree is done or left, or somebody comes or goes. */
+export function useWorkTimes(): Reading<WorkTimes> {
+  const version = useSelect(({ confirmed }) => {
+    const work = Object.values(confirmed?.work ?? {})
+    const begun = work.filter(({ state }) => state === 'begun').length
+    return [work.length, begun, ...Object.keys(confirmed?.attendance ?? {})].join()
+  })
+  return useRead('work-times', (reads) => reads.workTimes(), version)
 }
 
 export function useInvites(): Reading<Invites> {

@@ -32,6 +32,7 @@ import type {
   ThingOfTree,
   TreeHistory,
   VolunteerHours,
+  WorkTimes,
 } from '@/lib/data/rooms'
 import type { Outcome } from '@/lib/events/answer'
 import type { Storage } from '@/lib/sync/ports'
@@ -64,6 +65,7 @@ export type {
   TreeHistory,
   TreeNote,
   VolunteerHours,
+  WorkTimes,
 }
 
 export type Reads = {
@@ -92,6 +94,8 @@ export type Reads = {
   aerial: () => Promise<Outcome<AerialRead | null>>
   /** Names of people who left are never kept on a device: one of them may be forgotten. */
   volunteerHours: (season: number | null) => Promise<Outcome<VolunteerHours>>
+  /** How long trees took: nobody is named. */
+  workTimes: () => Promise<Outcome<WorkTimes>>
   invites: () => Promise<Outcome<Invites>>
   rounds: () => Promise<Outcome<RoundRead[]>>
   shifts: () => Promise<Outcome<ShiftRead[]>>
@@ -148,6 +152,7 @@ export function readsOf(
     aerial: () => kept('aerial', () => inRooms((rooms) => rooms.aerial(orchardId))),
     treeHistory: (tree) => inRooms((rooms) => rooms.treeHistory(orchardId, tree)),
     volunteerHours: (season) => inRooms((rooms) => rooms.volunteerHours(orchardId, season)),
+    workTimes: () => kept('work-times', () => inRooms((rooms) => rooms.workTimes(orchardId))),
     invites: () => inRooms((rooms) => rooms.invites(orchardId)),
     rounds: () => kept('rounds', () => inRooms((rooms) => rooms.rounds(orchardId))),
     shifts: () => kept('shifts', () => inRooms((rooms) => rooms.shifts(orchardId))),

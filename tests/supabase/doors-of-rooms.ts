@@ -70,6 +70,7 @@ export const doorsOfRooms: Record<string, Use[]> = {
   read_invites: [{ right: 'reads-manager', args: nothing, outcome: always }],
   read_rounds: [{ right: 'reads-lead', args: nothing, outcome: always }],
   read_shifts: [{ right: 'reads-lead', args: nothing, outcome: always }],
+  work_times: [{ right: 'reads-lead', args: nothing, outcome: always }],
   volunteer_hours: [
     { right: 'reads-lead', args: nothing, outcome: always },
     { as: 'of a season', right: 'reads-lead', args: () => ({ p_season: 2026 }), outcome: always },

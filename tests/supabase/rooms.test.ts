@@ -128,6 +128,46 @@ describe.each(engines)('the manager’s rooms on $name', ({ open }) => {
     ).not.toEqual([{ rows: 0 }])
   })
 
+  test('how long trees took: breaks and stops taken out, and whoever helped for half of it half', async () => {
+    const crew = await readyCrew(db)
+    const { lead, ann, bo, orchard } = crew
+    const { command: claim } = await ann.must('claim_tree', { tree: 5 })
+    await bo.must('join_tree', { claim, part: 'helper' })
+    await ann.must('finish_tree', { tree: 5, claim })
+    await finish(ann, 6)
+    const { command: stop } = await lead.must('stop_work', { block: null, reason: 'wasps' })
+    const of = (sql: string) => db.asOwner(sql, [orchard.id])
+    const ago = (minutes: number) => `clock_timestamp() - interval '${minutes} minutes'`
+    await of(`update claims set opened_at = ${ago(90)}, ended_at = ${ago(30)} where orchard_id = $1`)
+    await of(`update claim_people set from_at = ${ago(90)}, to_at = ${ago(30)} where orchard_id = $1`)
+    await db.asOwner('update claim_people set from_at = from_at + $2 where person_id = $1', [
+      bo.id,
+      '30 minutes',
+    ])
+    await of(`update visits set at = ${ago(30)}, seconds = 3600 where orchard_id = $1`)
+    await db.asOwner(
+      `update stops set called_at = ${ago(80)}, resumed_at = ${ago(70)} where id = $1`,
+      [stop]
+    )
+    await db.asOwner(
+      `insert into breaks (id, attendance_id, from_at, to_at)
+       select gen_random_uuid(), id, ${ago(75)}, ${ago(60)} from attendances where person_id = $1`,
+      [ann.id]
+    )
+
+    const { visits, shifts } = (await lead.read('work_times')) as {
+      visits: unknown[][]
+      shifts: { shift: string; hereS: number; breakS: number }[]
+    }
+
+    // An hour, less the twenty minutes that the stop and the break took together.
+    expect(visits.toSorted()).toEqual([
+      [5, crew.shift, orchard.round, 'done', 2400, 1.5, false],
+      [6, crew.shift, orchard.round, 'done', 2400, 1, false],
+    ])
+    expect(shifts).toMatchObject([{ shift: crew.shift, breakS: expect.any(Number) }])
+  })
+
   test('hours of a season add up by shift and person; a volunteer reads their own only', async () => {
     const crew = await readyCrew(db)
     const { lead, ann, orchard } = crew
