@@ -1,5 +1,7 @@
 'use client'
 
+import type { ReactNode } from 'react'
+
 import type { Block } from '@/lib/domain/orchard/types'
 import { countsByBlock, useSelect } from '@/lib/hooks'
 import { useLeadWords } from '../crew/use-lead-words'
@@ -13,10 +15,12 @@ import type { BlockProgress } from './progress'
 type BlockCardProps = {
   block: Block
   progress: BlockProgress
+  /** What is said of it besides. */
+  children?: ReactNode
 }
 
 /** One block: where it is done, how much of it, and what is flagged in it. */
-export function BlockCard({ block, progress }: BlockCardProps) {
+export function BlockCard({ block, progress, children }: BlockCardProps) {
   const { common } = useWords()
   const { board } = useLeadWords()
   const format = useFormat()
@@ -47,6 +51,7 @@ export function BlockCard({ block, progress }: BlockCardProps) {
               <span className="small num">{board.doneOf(done, common.trees(trees))}</span>
             </div>
             <BlockBar progress={progress} />
+            {children}
           </>
         )}
         <ul className="block-marks">

@@ -7,6 +7,9 @@ import { routes } from '@/lib/routes'
 import { LeadScreen } from '../crew/LeadScreen'
 import { NoTrees } from '../crew/NoTrees'
 import { useLeadWords } from '../crew/use-lead-words'
+import { BlockAheadLines } from '../planning/BlockAheadLines'
+import { RestOfDay } from '../planning/RestOfDay'
+import { useDayAhead } from '../planning/use-day-ahead'
 import { ButtonLink } from '../ui/ButtonLink'
 import { ExceptionsToday } from '../weather/ExceptionsToday'
 import { BlockCard } from './BlockCard'
@@ -22,6 +25,7 @@ export function BoardScreen() {
   const { total, blocks: progress } = useSelect(progressOf)
   const hasRound = useSelect((view) => (view.state?.workRoundId ?? null) !== null)
   const isOpen = useSelect((view) => openShiftOf(view) !== null)
+  const day = useDayAhead()
   const note = !hasRound
     ? board.noRoundNote
     : !isOpen
@@ -53,12 +57,25 @@ export function BoardScreen() {
         </ButtonLink>
       </div>
       <ExceptionsToday />
+      <RestOfDay day={day} />
       {isOpen && <NeedsSomebody />}
       {blocks.length === 0 && <NoTrees />}
       <div className="block-cards">
         {blocks.map((block) => {
           const own = progress.find((one) => one.block === block.no)
-          return own && <BlockCard key={block.no} block={block} progress={own} />
+          const ahead =
+            day.state === 'told' && day.ahead.state === 'known'
+              ? day.ahead.blocks.find((one) => one.block === block.no)
+              : undefined
+          return (
+            own && (
+              <BlockCard key={block.no} block={block} progress={own}>
+                {ahead && day.state === 'told' && (
+                  <BlockAheadLines ahead={ahead} nowMs={day.nowMs} endsMs={day.endsMs} />
+                )}
+              </BlockCard>
+            )
+          )
         })}
       </div>
     </LeadScreen>

@@ -37,6 +37,7 @@ export type {
   TreeHistory,
   TreeNote,
   VolunteerHours,
+  WorkTimes,
 } from '@/lib/state/reads'
 export type { Send } from '@/lib/state/sending'
 export type { Sent } from '@/lib/state/sent'

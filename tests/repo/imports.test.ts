@@ -30,6 +30,7 @@ const areas = [
   'components/map',
   'components/openness',
   'components/paper',
+  'components/planning',
   'components/ready',
   'components/rooms',
   'components/screens',

@@ -8,6 +8,7 @@ import { brushRows } from './brush-rows'
 import { calls } from './calls'
 import { cameIn } from './came-in'
 import { count } from './count'
+import { dayAhead } from './day-ahead'
 import { daySoFar } from './day-so-far'
 import { disease } from './disease'
 import { flags } from './flags'
@@ -46,6 +47,7 @@ export const lead = {
   paper,
   record,
   proposals,
+  dayAhead,
   daySoFar,
   calls,
   cameIn,

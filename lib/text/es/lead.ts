@@ -7,6 +7,7 @@ import { brushRows } from './brush-rows'
 import { calls } from './calls'
 import { cameIn } from './came-in'
 import { count } from './count'
+import { dayAhead } from './day-ahead'
 import { daySoFar } from './day-so-far'
 import { disease } from './disease'
 import { flags } from './flags'
@@ -45,6 +46,7 @@ export const lead: typeof en = {
   paper,
   record,
   proposals,
+  dayAhead,
   daySoFar,
   calls,
   cameIn,

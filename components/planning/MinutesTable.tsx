@@ -1,0 +1,50 @@
+'use client'
+
+import type { DayAhead } from '@/lib/domain/planning/day-ahead'
+import { capitalised, speciesWords } from '@/lib/text/species'
+import { useLeadWords } from '../crew/use-lead-words'
+import { useWords } from '../layout/Words'
+
+type Kinds = Extract<DayAhead, { state: 'known' }>['kinds']
+
+/** What each kind of tree takes, and how sure that is. */
+export function MinutesTable({ kinds }: { kinds: Kinds }) {
+  const words = useWords()
+  const { dayAhead: text, ground } = useLeadWords()
+  return (
+    <table className="minutes-table">
+      <caption>{text.table}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{text.kind}</th>
+          <th scope="col">{text.minutes}</th>
+          <th scope="col">{text.finished}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {kinds.map(({ species, size, minutes }) => (
+          <tr key={`${species}${size}`}>
+            <th scope="row">
+              {[
+                capitalised(speciesWords(words, species).many),
+                ...(size === null ? [] : [ground.sizes[size]]),
+              ].join(', ')}
+            </th>
+            {minutes.state === 'known' && (
+              <>
+                <td className="num">
+                  {text.minutesWords(
+                    Math.round(minutes.minutes),
+                    Math.round(minutes.from),
+                    Math.round(minutes.to)
+                  )}
+                </td>
+                <td className="num">{minutes.trees}</td>
+              </>
+            )}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}

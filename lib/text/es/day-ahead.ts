@@ -1,0 +1,89 @@
+import type { dayAhead as english } from '../en/day-ahead'
+import { plural } from './plural'
+
+const about = (from: string, to: string) => (from === to ? `unos ${from}` : `de ${from} a ${to}`)
+
+export const dayAhead: typeof english = {
+  title: 'Lo que queda del día',
+  more: (from, to, clock) =>
+    to === 0
+      ? `No es probable que se termine ningún árbol más hasta las ${clock}.`
+      : from === to
+        ? plural(
+            to,
+            `Alrededor de 1 árbol más hasta las ${clock} al ritmo de hoy.`,
+            `Unos ${to} árboles más hasta las ${clock} al ritmo de hoy.`
+          )
+        : `De ${from} a ${plural(to, '1 árbol', `${to} árboles`)} más hasta las ${clock} al ritmo de hoy.`,
+  allToday: (left, from, to) =>
+    plural(
+      left,
+      `El árbol que queda se terminaría entre las ${from} y las ${to}.`,
+      `Los ${left} árboles que quedan se terminarían entre las ${from} y las ${to}.`
+    ),
+  maybeToday: (left, days) =>
+    plural(
+      left,
+      `El árbol que queda quizá se termine hoy, o pida ${plural(days, 'un día más', `hasta ${days} días más`)} como este.`,
+      `Los ${left} árboles que quedan quizá se terminen hoy, o pidan ${plural(days, 'un día más', `hasta ${days} días más`)} como este.`
+    ),
+  moreDays: (left, from, to) =>
+    plural(
+      left,
+      `El árbol que queda pide ${about(`${from}`, plural(to, '1 día', `${to} días`))} más como este.`,
+      `Los ${left} árboles que quedan piden ${about(`${from}`, plural(to, '1 día', `${to} días`))} más como este.`
+    ),
+  often: 'Ocho veces de cada diez queda dentro de esto.',
+  notEnough: (done, needed) =>
+    `Aún es pronto para decir hasta dónde se llega: ${done} de los ${needed} árboles terminados que hacen falta.`,
+  nobody: 'Nadie poda ahora, así que no hay ritmo del que partir.',
+  noneLeft: 'No queda nada que alguien de aquí pueda podar.',
+  stopped: 'El trabajo está parado. Hasta dónde se llega se dirá cuando siga.',
+  over: 'El tiempo de este turno ha terminado.',
+
+  behind: 'En qué se basa',
+  people: (count) =>
+    plural(count, '1 persona poda o está lista', `${count} personas podan o están listas`),
+  endsByShift: (clock) =>
+    `Hasta que termine el turno a las ${clock}, menos descansos como hasta ahora`,
+  endsByLight: (clock) => `Hasta que se ponga el sol a las ${clock}, antes de que termine el turno`,
+  share: (share) =>
+    `${share} del tiempo es junto a los árboles; el resto es andar, herramientas y charla`,
+  trees: (count) =>
+    plural(
+      count,
+      '1 árbol terminado, sin descansos, paradas ni lecciones',
+      `${count} árboles terminados, sin descansos, paradas ni lecciones`
+    ),
+  strays:
+    'Un tiempo muy fuera de lo normal, como un teléfono en el bolsillo toda la noche, se recorta.',
+  usual:
+    'Donde aún se ha visto poco: 34 minutos para un manzano adulto de porte alto (New Hampshire, boletín 257, 1931), y 1,75 veces eso para quien empieza (práctica común).',
+  closed: (count) =>
+    plural(count, '1 árbol cerrado no se cuenta', `${count} árboles cerrados no se cuentan`),
+  off: (count) =>
+    plural(
+      count,
+      '1 árbol hoy no se poda y no se cuenta',
+      `${count} árboles hoy no se podan y no se cuentan`
+    ),
+  beyond: (count) =>
+    plural(
+      count,
+      '1 árbol pide una sierra o escalera que nadie de aquí puede usar',
+      `${count} árboles piden una sierra o escalera que nadie de aquí puede usar`
+    ),
+  table: 'Minutos de una persona por árbol',
+  kind: 'Árboles',
+  minutes: 'Minutos',
+  finished: 'Terminados',
+  minutesWords: (middle, from, to) => `${middle} (${from} a ${to})`,
+
+  hoursLeft: (from, to) =>
+    from === to
+      ? `Trabajo que queda: ${plural(to, '1 hora', `unas ${to} horas`)} de una persona.`
+      : `Trabajo que queda: de ${from} a ${to} horas de una persona.`,
+  blockToday: (from, to) => `Con quienes están ahora: se termina entre las ${from} y las ${to}.`,
+  blockNotToday: 'Con quienes están ahora: hoy no.',
+  blockMaybe: (from) => `Con quienes están ahora: a las ${from} como pronto, quizá hoy no.`,
+}
