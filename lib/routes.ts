@@ -51,6 +51,7 @@ export const routes = {
   headCount: () => '/count',
   cameIn: () => '/came-in',
   giveBriefing: () => '/shift/briefing',
+  plan: () => '/plan',
   lookOver: () => '/look-over',
   brush: () => '/brush',
   board: () => '/board',

@@ -7,7 +7,7 @@ import { useWords } from '../layout/Words'
 
 type Kinds = Extract<DayAhead, { state: 'known' }>['kinds']
 
-/** What each kind of tree takes, and how sure that is. */
+/** What each kind of tree takes of which some are finished, and how sure that is. */
 export function MinutesTable({ kinds }: { kinds: Kinds }) {
   const words = useWords()
   const { dayAhead: text, ground } = useLeadWords()
@@ -22,16 +22,17 @@ export function MinutesTable({ kinds }: { kinds: Kinds }) {
         </tr>
       </thead>
       <tbody>
-        {kinds.map(({ species, size, minutes }) => (
-          <tr key={`${species}${size}`}>
-            <th scope="row">
-              {[
-                capitalised(speciesWords(words, species).many),
-                ...(size === null ? [] : [ground.sizes[size]]),
-              ].join(', ')}
-            </th>
-            {minutes.state === 'known' && (
-              <>
+        {kinds.map(
+          ({ species, size, minutes }) =>
+            minutes.state === 'known' &&
+            minutes.trees > 0 && (
+              <tr key={`${species}${size}`}>
+                <th scope="row">
+                  {[
+                    capitalised(speciesWords(words, species).many),
+                    ...(size === null ? [] : [ground.sizes[size]]),
+                  ].join(', ')}
+                </th>
                 <td className="num">
                   {text.minutesWords(
                     Math.round(minutes.minutes),
@@ -40,10 +41,9 @@ export function MinutesTable({ kinds }: { kinds: Kinds }) {
                   )}
                 </td>
                 <td className="num">{minutes.trees}</td>
-              </>
-            )}
-          </tr>
-        ))}
+              </tr>
+            )
+        )}
       </tbody>
     </table>
   )

@@ -3,24 +3,16 @@
 import { useEffect, useMemo, useState } from 'react'
 
 import { type DayAhead, type DayAsked, dayAhead } from '@/lib/domain/planning/day-ahead'
-import { openShiftOf, stopInForce, useNow, useSelect, useWorkTimes } from '@/lib/hooks'
+import { stopInForce, useSelect, useWorkTimes } from '@/lib/hooks'
 import { askWorker } from '@/lib/util/ask-worker'
-import { useDay } from '../weather/use-day'
 import { type Aside, dayAsked } from './day-asked'
+import { type ShiftHours, useShiftHours } from './use-shift-hours'
 import { whoPrunes } from './who-prunes'
 
 export type DayToCome =
   /** No shift is open, or the times have not come yet. */
   | { state: 'unknown' | 'stopped' | 'over' }
-  | {
-      state: 'told'
-      ahead: DayAhead
-      aside: Aside
-      people: number
-      nowMs: number
-      endsMs: number
-      isLight: boolean
-    }
+  | ({ state: 'told'; ahead: DayAhead; aside: Aside; people: number } & ShiftHours)
 
 const asking = {
   open: () => new Worker(new URL('./day-worker.ts', import.meta.url)),
@@ -32,26 +24,17 @@ export function useDayAhead(): DayToCome {
   const state = useSelect((view) => view.state)
   const sheet = useSelect((view) => view.sheet)
   const ground = useSelect((view) => view.ground)
-  const shift = useSelect(openShiftOf)
   const people = useSelect(whoPrunes)
   const isStopped = useSelect((view) => stopInForce(view)?.block === null)
-  const light = useDay()?.light
   const times = useWorkTimes()
-  const now = useNow(60_000)
-
-  const endOfShift = shift ? Date.parse(shift.endsAt) : 0
-  const dark = light?.sun.state === 'rises' ? light.sun.times.to : endOfShift
-  // Whoever begins after sunset brings light.
-  const isLight = dark < endOfShift && shift !== null && dark > Date.parse(shift.startsAt)
-  const endsMs = isLight ? dark : endOfShift
-  const nowMs = now?.getTime() ?? 0
+  const hours = useShiftHours()
   const read = times.state === 'read' ? times.value : null
   const known = useMemo(
     () =>
-      state && sheet && shift && read && nowMs > 0
-        ? dayAsked({ state, sheet, ground, shift, times: read, people, nowMs, endsMs })
+      state && sheet && hours && read
+        ? dayAsked({ ...hours, state, sheet, ground, times: read, people })
         : null,
-    [state, sheet, ground, shift, read, people, nowMs, endsMs]
+    [state, sheet, ground, hours, read, people]
   )
   const asked = known?.asked ?? null
   const [answer, setAnswer] = useState<{ to: DayAsked; ahead: DayAhead } | null>(null)
@@ -64,9 +47,8 @@ export function useDayAhead(): DayToCome {
     return () => callOff.abort()
   }, [asked])
 
-  if (!known || !answer) return { state: 'unknown' }
+  if (!known || !hours || !answer) return { state: 'unknown' }
   if (isStopped) return { state: 'stopped' }
-  if (nowMs >= endsMs) return { state: 'over' }
-  const { ahead } = answer
-  return { state: 'told', ahead, aside: known.aside, people: people.length, nowMs, endsMs, isLight }
+  if (hours.nowMs >= hours.endsMs) return { state: 'over' }
+  return { state: 'told', ahead: answer.ahead, aside: known.aside, people: people.length, ...hours }
 }

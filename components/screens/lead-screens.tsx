@@ -46,6 +46,13 @@ export const leadScreens = {
       return () => <GiveBriefingScreen />
     },
   },
+  plan: {
+    gate: 'lead',
+    load: async () => {
+      const { PlanScreen } = await import('../planning/PlanScreen')
+      return () => <PlanScreen />
+    },
+  },
   board: {
     gate: 'lead',
     load: async () => {

@@ -35,6 +35,7 @@ export const screenPaths = {
   map: /^\/map$/,
   shift: /^\/shift$/,
   giveBriefing: /^\/shift\/briefing$/,
+  plan: /^\/plan$/,
   lookOver: /^\/look-over$/,
   houseRules: /^\/house-rules$/,
   weather: /^\/weather$/,

@@ -22,7 +22,7 @@ import { useHoursWords } from './use-hours-words'
 
 /** While the shift is open: briefing, the join link, what is off, and in the end closing it. */
 export function DuringShift({ shift, today }: { shift: Shift & { id: string }; today: string }) {
-  const { shift: text, record, brushRows } = useLeadWords()
+  const { shift: text, record, brushRows, plan } = useLeadWords()
   const hoursWords = useHoursWords()
   const now = useNow(60_000)
   const unbriefed = useSelect((view) => crewToBrief(view).length)
@@ -51,6 +51,9 @@ export function DuringShift({ shift, today }: { shift: Shift & { id: string }; t
               )}
             </div>
           </Panel>
+          <ButtonLink icon="map" href={routes.plan()}>
+            {plan.link}
+          </ButtonLink>
           <ShiftWeather />
           <OffToday shift={shift} />
           <OnPaper />

@@ -53,6 +53,8 @@ export const walksOfLeads: readonly Walk[] = [
         { path: routes.shift(), press: (words) => words.shift.planAnother },
         { path: routes.shift(), press: (words) => words.shift.makeLink },
         { path: routes.shift(), press: (words) => words.shift.close },
+        routes.plan(),
+        { path: routes.plan(), press: (words) => words.plan.rules },
         routes.giveBriefing(),
         routes.people(),
         routes.headCount(),

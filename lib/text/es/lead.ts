@@ -21,6 +21,7 @@ import { lookOver } from './look-over'
 import { mapTools } from './map-tools'
 import { paper } from './paper'
 import { people } from './people'
+import { plan } from './plan'
 import { proposals } from './proposals'
 import { record } from './record'
 import { referral } from './referral'
@@ -45,6 +46,7 @@ export const lead: typeof en = {
   fromPaper,
   paper,
   record,
+  plan,
   proposals,
   dayAhead,
   daySoFar,
