@@ -6,6 +6,7 @@
 import { groupBy } from '@/lib/util/group-by'
 
 import { type Chance, normal, type Possible, possibilities, sumOfTrees } from './draws'
+import { middleOf } from './middle-of'
 import type { Learned, Range } from './minutes-per-tree'
 import type { ShareAtTrees } from './share-at-trees'
 import { type Kind, keyOfKind } from './tree-times'
@@ -82,7 +83,7 @@ export function forecast(ahead: Ahead, chance: Chance): Forecast {
       days: Math.max(0, (wall - minutesLeft) / minutesADay),
     }
   })
-  const range = (of: 'trees' | 'hours' | 'wall' | 'days') => middle(seen.map((one) => one[of]))
+  const range = (of: 'trees' | 'hours' | 'wall' | 'days') => middleOf(seen.map((one) => one[of]))
   const isAhead = people > 0 && minutesADay > 0
   return {
     trees: range('trees'),
@@ -161,10 +162,4 @@ function restOf({ kind, soFar }: Tree, { possible, chance }: Turn): number {
   }
   // It has taken longer than such trees do: as long again as a tree is wide of the middle.
   return soFar * possible.spread
-}
-
-function middle(values: readonly number[]): Range {
-  const inOrder = values.toSorted((a, b) => a - b)
-  const at = (share: number) => inOrder[Math.round((inOrder.length - 1) * share)] ?? 0
-  return { from: at(0.1), to: at(0.9) }
 }
