@@ -46,6 +46,7 @@ test('without signal the tree in hand shows which tool, and what is not ours', a
   await loseSignal(ann)
 
   await ann.getByRole('link', { name: 'Which tool, how to cut' }).tap()
+  await expect(ann.getByRole('heading', { level: 1, name: 'Which tool' })).toBeInViewport()
   const thickness = ann.getByRole('slider', { name: 'How thick where you would cut' })
   await thickness.press('Home')
   await expect(ann.getByRole('status').filter({ hasText: 'Hand pruner' })).toBeVisible()

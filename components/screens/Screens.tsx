@@ -15,7 +15,9 @@ import { useLanguage } from '../layout/Words'
 import { drawingOf, screens } from './screen-list'
 import { type ScreenName, screenNameAt, screenPaths } from './screen-paths'
 import '../tree/tree.css'
+import '../tree/flag-tiles.css'
 import { useLinksInPage } from './use-links-in-page'
+import { useTopOfNewScreen } from './use-top-of-new-screen'
 
 /** Whoever joins by a link stands before neither. */
 const gateFiles = {
@@ -43,8 +45,10 @@ export function Screens({ children }: { children: ReactNode }) {
   const path = usePathname()
   const query = useSearchParams()
   const name = screenNameAt(path)
+  const address = `${path}?${query}`
   useLinksInPage(isShownHere)
   useFetchedAhead(name)
+  useTopOfNewScreen(address)
   useHeadingInFocus(path)
   useOwnAddress(path)
 
@@ -54,7 +58,7 @@ export function Screens({ children }: { children: ReactNode }) {
     <ShownHere value={isShownHere}>
       <Gate>
         <Suspense fallback={<Fetching />}>
-          <ScreenOf key={`${path}?${query}`} name={name} path={path} query={query} />
+          <ScreenOf key={address} name={name} path={path} query={query} />
         </Suspense>
       </Gate>
     </ShownHere>

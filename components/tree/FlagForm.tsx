@@ -85,7 +85,7 @@ export function FlagForm({ facts, draft, onRaised }: FlagFormProps) {
       }
       step={<FlagStep kind={flag.kind} isReady={args !== null} onRaise={() => void raise()} />}
     >
-      <KindQuestion kind={flag.kind} onChange={(kind) => change({ kind })} />
+      <KindQuestion tag={tag} kind={flag.kind} onChange={(kind) => change({ kind })} />
       {flag.kind === 'disease' && <DiseaseQuestions flag={flag} onChange={change} />}
       {flag.kind === 'arborist' && (
         <HazardQuestion flag={flag} decision={decisionOf(flag.danger, here)} onChange={change} />

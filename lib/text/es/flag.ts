@@ -48,7 +48,7 @@ export const flag: typeof en = {
   flagHazardSub: (name) => `Se avisa a ${name}. Decide un arborista.`,
   flagHazardSubNoName: 'Se avisa a tu jefe de cuadrilla. Decide un arborista.',
   diseaseFlagged: (tag) => `${tag} está marcado por enfermedad.`,
-  wipeBlade: 'Limpia la hoja antes del próximo árbol.',
+  wipeBlade: 'Limpia la cuchilla antes del próximo árbol.',
   hazardFlagged: (tag) => `${tag} está cerrado.`,
   comeAway: 'Baja, déjalo como está y díselo a tu jefe de cuadrilla.',
   withdraw: 'Retirar la marca',
@@ -67,7 +67,8 @@ export const flag: typeof en = {
     withdrawnByYou: 'La retiraste tú.',
     cleared: (date) => `El arborista ya vino, ${date}. El árbol está abierto otra vez.`,
   },
-  kindTitle: '¿Qué le pasa a este árbol?',
+  kindTitle: (tag) => `¿Qué le pasa a ${tag}?`,
+  otherTree: 'Es otro árbol',
   photoWorking: 'Reduciéndola…',
   photoAway: 'Sin foto',
   keptTell:

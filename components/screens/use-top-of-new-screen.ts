@@ -1,0 +1,22 @@
+'use client'
+
+import { useEffect, useLayoutEffect, useRef } from 'react'
+
+/** A screen that is opened begins at its top; on the way back the browser knows where one was. */
+export function useTopOfNewScreen(address: string): void {
+  const shown = useRef(address)
+  const isWayBack = useRef(false)
+  useEffect(() => {
+    const goBack = () => {
+      isWayBack.current = true
+    }
+    addEventListener('popstate', goBack)
+    return () => removeEventListener('popstate', goBack)
+  }, [])
+  useLayoutEffect(() => {
+    if (shown.current === address) return
+    shown.current = address
+    if (!isWayBack.current) scrollTo(0, 0)
+    isWayBack.current = false
+  }, [address])
+}
