@@ -1,4 +1,5 @@
 import { ButtonFace, type ButtonLook, type ButtonState, buttonClasses } from './button-look'
+import { leadToOpenQuestion } from './lead-to-open-question'
 
 export type ButtonProps = ButtonLook &
   ButtonState & {
@@ -18,7 +19,13 @@ export function Button(props: ButtonProps) {
     <button
       type={isHeld ? 'button' : type}
       className={buttonClasses(props, state)}
-      onClick={isHeld ? undefined : onPress}
+      onClick={
+        state === 'off'
+          ? ({ currentTarget }) => leadToOpenQuestion(currentTarget)
+          : isHeld
+            ? undefined
+            : onPress
+      }
       aria-disabled={isHeld || undefined}
       aria-describedby={props.state === 'off' ? props.describedBy : undefined}
       aria-label={label}

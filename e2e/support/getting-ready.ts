@@ -13,6 +13,9 @@ export async function joinBy(page: Page, link: string, name: string): Promise<vo
 export async function arriveAndConsent(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'I am here' }).tap()
   await page.getByRole('link', { name: 'Read and agree' }).tap()
+  // Who presses too early is led to what is asked of them.
+  await page.getByRole('button', { name: 'Agree', exact: true }).tap({ force: true })
+  await expect(page.getByRole('checkbox', { name: 'I have read this and agree' })).toBeFocused()
   await page.getByText('I have read this and agree').tap()
   await page.getByRole('button', { name: 'Agree', exact: true }).tap()
 }
