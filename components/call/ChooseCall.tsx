@@ -1,6 +1,7 @@
 'use client'
 
 import type { CallKind } from '@/lib/events/state'
+import { BackToWork } from '../layout/BackToWork'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useWords } from '../layout/Words'
 import { useNameOf } from '../sync/use-refusal-words'
@@ -19,7 +20,7 @@ export function ChooseCall({ forPerson, onKind }: ChooseCallProps) {
   const { call } = useWords()
   const nameOf = useNameOf()
   return (
-    <CrewScreen isAboutCall>
+    <CrewScreen isAboutCall step={<BackToWork />}>
       <h1>{forPerson === null ? call.title : call.titleFor(nameOf(forPerson))}</h1>
       <fieldset className="field call-kinds">
         <legend className="lab">{call.what}</legend>

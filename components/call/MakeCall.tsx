@@ -62,7 +62,7 @@ export function MakeCall({ kind, forPerson, onBack, onSent }: MakeCallProps) {
       isAboutCall
       why={lacksWhom ? <Why id={whySayWho}>{call.sayWho}</Why> : <WhyNot sent={sent} />}
       side={
-        <Button icon="left" onPress={onBack}>
+        <Button kind="square" icon="left" onPress={onBack}>
           {common.back}
         </Button>
       }

@@ -3,13 +3,12 @@
 import { useState } from 'react'
 
 import { myCalls, type OpenCall, type Sent, useSelect, useSend } from '@/lib/hooks'
-import { routes } from '@/lib/routes'
 import { EmergencyCard } from '../day/EmergencyCard'
+import { BackToWork } from '../layout/BackToWork'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
-import { ButtonLink } from '../ui/ButtonLink'
 import { Panel } from '../ui/Panel'
 import { useMyCallWords } from './my-call-words'
 import { Leads, OtherWays } from './OtherWays'
@@ -25,14 +24,7 @@ export function MyCalls({ onAnother }: { onAnother: () => void }) {
 
   const state = say(first)
   return (
-    <CrewScreen
-      isAboutCall
-      step={
-        <ButtonLink wide href={routes.home()}>
-          {call.toWork}
-        </ButtonLink>
-      }
-    >
+    <CrewScreen isAboutCall step={<BackToWork />}>
       <h1>{state.title}</h1>
       <OneCall call={first} />
       {others.map((other) => (

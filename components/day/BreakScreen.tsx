@@ -1,6 +1,7 @@
 'use client'
 
 import { openShiftOf, useSelect } from '@/lib/hooks'
+import { BackToWork } from '../layout/BackToWork'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useWords } from '../layout/Words'
 import { CountedHere } from './CountedHere'
@@ -15,7 +16,7 @@ export function BreakScreen() {
 
   if (!isOpen) {
     return (
-      <CrewScreen>
+      <CrewScreen step={<BackToWork />}>
         <h1>{breakLeave.title}</h1>
         <p>{breakLeave.shiftNotOpen}</p>
       </CrewScreen>

@@ -3,6 +3,7 @@
 import { useState } from 'react'
 
 import { myTree, type Sent, useSelect, useSend } from '@/lib/hooks'
+import { BackToWork } from '../layout/BackToWork'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
@@ -20,7 +21,7 @@ export function CountedHere({ since }: { since: Date }) {
   const [sent, setSent] = useState<Sent | null>(null)
   const holdsTree = useSelect((view) => myTree(view).state === 'held')
   return (
-    <CrewScreen>
+    <CrewScreen step={<BackToWork />}>
       <h1>{breakLeave.title}</h1>
       <p className="muted">{breakLeave.hereSince(format.clock(since))}</p>
       <Panel title={breakLeave.takeBreak}>

@@ -5,6 +5,7 @@ import { routes } from '@/lib/routes'
 import { SoundPanel } from '../alarm/SoundPanel'
 import { MyHours } from '../history/MyHours'
 import { LanguageFirst } from '../join/LanguageFirst'
+import { BackToWork } from '../layout/BackToWork'
 import { CrewScreen } from '../layout/CrewScreen'
 import { ThemeChoice } from '../layout/ThemeChoice'
 import { useWords } from '../layout/Words'
@@ -20,13 +21,7 @@ export function DeviceScreen() {
   const [theme, setTheme] = useTheme()
   const isHere = useSelect((view) => view.state?.attendance[view.me?.personId ?? ''] !== undefined)
   return (
-    <CrewScreen
-      step={
-        <ButtonLink wide href={routes.home()}>
-          {device.toWork}
-        </ButtonLink>
-      }
-    >
+    <CrewScreen step={<BackToWork />}>
       <h1>{device.title}</h1>
       {isHere && (
         <ButtonLink icon="house" href={routes.breakOrLeave()}>

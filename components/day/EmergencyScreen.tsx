@@ -2,6 +2,7 @@
 
 import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
+import { BackToWork } from '../layout/BackToWork'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useLater } from '../layout/use-later'
 import { useStartWords } from '../layout/Words'
@@ -18,7 +19,7 @@ export function EmergencyScreen() {
   const isManager = useSelect((view) => view.state?.me.role === 'manager')
   const WriteEmergencyCard = useLater(isManager, loadWriting)
   return (
-    <CrewScreen>
+    <CrewScreen step={<BackToWork />}>
       <h1>{help.emergencyTitle}</h1>
       <EmergencyCard />
       <ButtonLink icon="call" href={routes.callLead('injury')}>

@@ -4,11 +4,13 @@ import dynamic from 'next/dynamic'
 import { useState } from 'react'
 
 import { isLeadView, openShiftOf, type Sent, stopInForce, useSelect, useSend } from '@/lib/hooks'
+import { routes } from '@/lib/routes'
 import { CrewScreen } from '../layout/CrewScreen'
 import { Fetching } from '../layout/Fetching'
 import { useStartWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
+import { ButtonLink } from '../ui/ButtonLink'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
 import { Note } from '../ui/Note'
 import { Pick } from '../ui/Pick'
@@ -29,7 +31,7 @@ export function StopWorkScreen() {
 }
 
 function CallStop() {
-  const { stop } = useStartWords()
+  const { common, stop } = useStartWords()
   const send = useSend()
   const [sent, setSent] = useState<Sent | null>(null)
   const [block, setBlock] = useState<number | null>(null)
@@ -39,6 +41,11 @@ function CallStop() {
 
   return (
     <CrewScreen
+      side={
+        <ButtonLink kind="square" icon="left" href={routes.home()}>
+          {common.back}
+        </ButtonLink>
+      }
       why={signal === null ? <Why>{stop.noShift}</Why> : <WhyNot sent={sent} />}
       step={
         signal !== null && (

@@ -119,24 +119,34 @@ export function Signal() {
   )
 }
 
-/** "Quillet Hill · Saturday": the way to this device, who uses it, and to going home. */
+/** "Quillet Hill · Saturday", "Ann · Saturday" where several use it: the way to this device, and to going home. */
 function OrchardAndDay() {
   const words = useDoorWords()
   const format = useFormat()
   const orchard = useSelect((view) => view.me?.orchardName ?? null)
+  const holder = useHolder()
   const startsAt = useSelect(
     (view) =>
       Object.values(view.state?.shifts ?? {}).find((shift) => shift.state === 'open')?.startsAt ??
       null
   )
   if (orchard === null) return words.common.appName
+  const name = holder ?? orchard
   return (
     <a className="device" href={routes.device()} aria-describedby="to-device">
-      {startsAt === null ? orchard : `${orchard} · ${format.day(new Date(startsAt))}`}
+      {startsAt === null ? name : `${name} · ${format.day(new Date(startsAt))}`}
       <Icon name="down" size={14} />
       <span id="to-device" hidden>
         {words.common.toDevice}
       </span>
     </a>
   )
+}
+
+/** On a device of several people whoever holds it now, so that nobody works under the name of another. */
+export function useHolder(): string | null {
+  return useSelect(({ me, memberships }) => {
+    const others = memberships.filter(({ orchardId }) => orchardId === me?.orchardId)
+    return me && others.length > 1 ? me.personName : null
+  })
 }

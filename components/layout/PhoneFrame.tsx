@@ -19,14 +19,12 @@ export function PhoneFrame(props: PhoneFrameProps) {
   const { who, hideLogo = false, net, banners, bench, children } = props
   return (
     <div className="phone">
-      <div>
-        <header className="top">
-          {!hideLogo && <Logo size={26} />}
-          <span className="who">{who}</span>
-          {net}
-        </header>
-        {banners}
-      </div>
+      <header className="top">
+        {!hideLogo && <Logo size={26} />}
+        <span className="who">{who}</span>
+        {net}
+      </header>
+      <div className="told">{banners}</div>
       <main className="main">{children}</main>
       {bench}
     </div>

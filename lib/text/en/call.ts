@@ -46,7 +46,6 @@ export const call = {
   noLonger: 'No longer needed',
   settled: 'It is settled',
   another: 'Call for something else',
-  toWork: 'Back to work',
 
   banner: {
     mine: 'You have called a lead.',

@@ -5,6 +5,7 @@ import { plural } from './plural'
 export const common = {
   appName: 'Rowcall',
   back: 'Back',
+  toWork: 'Back to work',
   close: 'Close',
   cancel: 'Not now',
   save: 'Save',

@@ -21,6 +21,5 @@ export const device = {
   stillHere: 'You are still counted as here. Go home counted first, so that nobody looks for you.',
   stillUnsent: 'Something is not sent yet. Wait until it is, or it stays behind.',
   goHomeFirst: 'Break or go home',
-  toWork: 'Back to work',
   breakOrLeave: 'Break or go home',
 }

@@ -46,7 +46,6 @@ export const call: typeof en = {
   noLonger: 'Ya no hace falta',
   settled: 'Está resuelto',
   another: 'Llamar por otra cosa',
-  toWork: 'Volver al trabajo',
 
   banner: {
     mine: 'Has llamado a un jefe de cuadrilla.',

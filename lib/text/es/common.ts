@@ -4,6 +4,7 @@ import { plural } from './plural'
 export const common: typeof en = {
   appName: 'Rowcall',
   back: 'Atrás',
+  toWork: 'Volver al trabajo',
   close: 'Cerrar',
   cancel: 'Ahora no',
   save: 'Guardar',

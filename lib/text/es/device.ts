@@ -21,6 +21,5 @@ export const device: typeof en = {
   stillHere: 'Todavía estás contado aquí. Vete primero a casa, contado, para que nadie te busque.',
   stillUnsent: 'Algo está sin enviar. Espera a que salga, o se queda atrás.',
   goHomeFirst: 'Pausa o a casa',
-  toWork: 'Volver al trabajo',
   breakOrLeave: 'Pausa o a casa',
 }
