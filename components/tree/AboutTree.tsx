@@ -18,11 +18,10 @@ type AboutTreeProps = {
   onNeglected: (isNeglected: boolean) => void
 }
 
-/** What kind of tree it is for the hand that prunes it: its season, its usual year, and how it was kept. */
-export function AboutTree({ tree, card, isNeglected, onNeglected }: AboutTreeProps) {
+/** What changes the work here: what its wood does to skin, that it is not the season, that it was left to itself. */
+export function ThisWinter({ tree, card, isNeglected }: Omit<AboutTreeProps, 'onNeglected'>) {
   const { whatToCut: text } = useWords()
   const { caution } = factsOf(tree.species)
-  const isYoung = card.steps.some(({ code }) => code === 'in_training')
   return (
     <>
       {caution && (
@@ -35,25 +34,36 @@ export function AboutTree({ tree, card, isNeglected, onNeglected }: AboutTreePro
           {text.outOfSeason.says}
         </Note>
       )}
-      {isNeglected && !isYoung && (
+      {isNeglected && !isYoung(card) && (
         <Note icon="heap" role="status">
           {card.winters === null
             ? text.neglected.asEver
             : text.neglected.winters(String(card.winters.least), String(card.winters.most))}
         </Note>
       )}
-      <More title={text.about}>
-        <SpeciesFacts species={tree.species} />
-        {!isYoung && (
-          <div>
-            <Pick type="checkbox" name="neglected" checked={isNeglected} onChange={onNeglected}>
-              {text.neglected.yes}
-            </Pick>
-          </div>
-        )}
-      </More>
     </>
   )
+}
+
+/** What kind of tree it is for the hand that prunes it: its season, its usual year, and how it was kept. */
+export function AboutTree({ tree, card, isNeglected, onNeglected }: AboutTreeProps) {
+  const { whatToCut: text } = useWords()
+  return (
+    <More title={text.about}>
+      <SpeciesFacts species={tree.species} />
+      {!isYoung(card) && (
+        <div>
+          <Pick type="checkbox" name="neglected" checked={isNeglected} onChange={onNeglected}>
+            {text.neglected.yes}
+          </Pick>
+        </div>
+      )}
+    </More>
+  )
+}
+
+function isYoung(card: WorkCard): boolean {
+  return card.steps.some(({ code }) => code === 'in_training')
 }
 
 /** What is known of the species, each with where it comes from. */

@@ -15,11 +15,12 @@ type ClaimAskedProps = {
   mayBegin: boolean
   /** Why yes waits: nobody is named for a tree that asks for two, or something is missing. */
   waits: 'company' | 'missing' | null
-  tag: string
+  /** What is missing, in words. */
+  missing: readonly string[]
 }
 
 /** What is to be known before one says yes, and what became of saying it. */
-export function ClaimAsked({ asked, isDealt, mayBegin, waits, tag }: ClaimAskedProps) {
+export function ClaimAsked({ asked, isDealt, mayBegin, waits, missing }: ClaimAskedProps) {
   const words = useWords()
   const offline = useSelect((view) => view.signal === 'no_signal')
   const { claim } = words
@@ -41,7 +42,15 @@ export function ClaimAsked({ asked, isDealt, mayBegin, waits, tag }: ClaimAskedP
     case 'asking':
     case 'refused': {
       if (waits === 'company') return <Why id={claimWhyId}>{claim.chooseWho}</Why>
-      if (waits === 'missing') return <Why id={claimWhyId}>{claim.refusedTitle(tag)}</Why>
+      if (waits === 'missing') {
+        // One reason stands here itself; of several the list above is the better teller.
+        const [only, ...others] = missing
+        return (
+          <Why id={claimWhyId}>
+            {others.length > 0 ? claim.severalMissing(missing.length) : only}
+          </Why>
+        )
+      }
       if (!offline) return null
       const needsSignal = isDealt ? claim.twoNeedSignal : claim.needsSignal
       return <Why id={claimWhyId}>{mayBegin ? claim.beginWhy : needsSignal}</Why>

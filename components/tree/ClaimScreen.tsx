@@ -8,6 +8,7 @@ import { placeSentences } from '@/lib/text/place-in-words'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
+import { useRefusalWords } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
 import { Plate } from '../ui/Plate'
 import { ClaimAsked } from './ClaimAsked'
@@ -22,6 +23,7 @@ import { MissingList } from './MissingList'
 import { plateCells } from './tree-words'
 import { useClaim } from './use-claim'
 import type { TreeFacts } from './use-tree'
+import { wayOn } from './ways-on'
 
 type ClaimScreenProps = {
   facts: TreeFacts
@@ -45,6 +47,7 @@ export function ClaimScreen({ facts, onAnother, onTake }: ClaimScreenProps) {
       .filter(({ tree: at, row }) => wish.company === 'buddy' || (at === null && row === null))
       .map(({ personId }) => personId)
   )
+  const say = useRefusalWords()
   const { asked, ask, begin } = useClaim(tree.no)
   const two = asksForTwo(tree, wish)
   const isDealt = useSelect((view) => myDealtTrees(view).includes(tree.no))
@@ -53,6 +56,8 @@ export function ClaimScreen({ facts, onAnother, onTake }: ClaimScreenProps) {
   if (asked.state === 'refused')
     return <ClaimRefused facts={facts} asked={asked} onAnother={onAnother} onTake={onTake} />
   const missing = isSaid(tree, wish) ? known : []
+  // A single reason without a way to mend it stands above the button, and needs no list.
+  const hasWays = missing.some((refusal) => wayOn(refusal) !== undefined)
   const waits = !isSaid(tree, wish) ? 'company' : missing.length > 0 ? 'missing' : null
   return (
     <CrewScreen
@@ -63,7 +68,7 @@ export function ClaimScreen({ facts, onAnother, onTake }: ClaimScreenProps) {
           isDealt={isDealt}
           mayBegin={mayBegin}
           waits={waits}
-          tag={facts.tag}
+          missing={missing.map((refusal) => say(refusal, { tree: tree.no }))}
         />
       }
       side={
@@ -97,7 +102,7 @@ export function ClaimScreen({ facts, onAnother, onTake }: ClaimScreenProps) {
       <HaulersNear tree={tree} overhead={wish.ladder || tree.asksSaw} />
       <LadderChoice tree={tree} wish={wish} onChange={setWish} />
       <CompanyChoice wish={wish} two={two} people={others} onChange={setWish} />
-      {missing.length > 0 && (
+      {missing.length > 0 && (hasWays || missing.length > 1) && (
         <MissingList label={words.claim.everythingMissing} missing={missing} tree={tree.no} />
       )}
     </CrewScreen>

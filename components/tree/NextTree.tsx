@@ -7,7 +7,7 @@ import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { Icon, type IconName } from '../ui/Icon'
 import { Plate } from '../ui/Plate'
-import { ConditionsLine } from '../weather/ConditionsLine'
+import { ConditionsLine, KindsOff } from '../weather/ConditionsLine'
 import { FoundAtMyTrees, PassedTrees } from './FoundAtMyTrees'
 import { HaulInstead } from './HaulInstead'
 import { LastWorkNote } from './LastWorkNote'
@@ -82,6 +82,7 @@ export function NextTree({ facts, suggestion, day, onClaim, onOther, onWhere }: 
       <TreeFactsList facts={facts} why={suggestion.why} />
       <WhereNote day={day} onChange={onWhere} />
       <HaulInstead />
+      <KindsOff />
       <PassedTrees />
     </CrewScreen>
   )

@@ -4,6 +4,7 @@ import type { Refusal } from '@/lib/events/answer'
 import { routes } from '@/lib/routes'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useWords } from '../layout/Words'
+import { MeetingPoint } from '../ready/MeetingPoint'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Note } from '../ui/Note'
 import { HaulInstead } from './HaulInstead'
@@ -13,12 +14,16 @@ import { MissingList } from './MissingList'
 export function NotReady({ missing }: { missing: readonly Refusal[] }) {
   const { claim, ready } = useWords()
   const isStopped = missing.some(({ code }) => code === 'stopped')
+  // A stop is said once, in its own words; nothing of it is theirs to mend.
+  const mine = missing.filter(({ code }) => code !== 'stopped')
   return (
     <CrewScreen
       step={
-        <ButtonLink kind="call" href={routes.ready()}>
-          {ready.title}
-        </ButtonLink>
+        mine.length > 0 && (
+          <ButtonLink kind="call" href={routes.ready()}>
+            {ready.title}
+          </ButtonLink>
+        )
       }
     >
       <h1>{isStopped ? ready.stopped : ready.title}</h1>
@@ -27,8 +32,13 @@ export function NotReady({ missing }: { missing: readonly Refusal[] }) {
           {ready.stoppedNote}
         </Note>
       )}
-      <p>{ready.whyLocked}</p>
-      <MissingList label={claim.everythingMissing} missing={missing} />
+      {isStopped && <MeetingPoint />}
+      {mine.length > 0 && (
+        <>
+          <p>{ready.whyLocked}</p>
+          <MissingList label={claim.everythingMissing} missing={mine} />
+        </>
+      )}
       <HaulInstead />
     </CrewScreen>
   )

@@ -10,7 +10,7 @@ import { Dialog } from '../ui/Dialog'
 
 /** Not sure: who to ask by voice, and the ways to leave the tree as it should be left. */
 export function StuckSheet({ tree, onClose }: { tree: number; onClose: () => void }) {
-  const { common, tree: text } = useWords()
+  const { breakLeave, common, tree: text } = useWords()
   const format = useFormat()
   const nameOf = useNameOf()
   const leads = useLeadsHere()
@@ -19,11 +19,17 @@ export function StuckSheet({ tree, onClose }: { tree: number; onClose: () => voi
       <div className="stack">
         {leads.length > 0 && <p>{text.askThem(format.list(leads.map(nameOf)))}</p>}
         <p>{text.askThemHow}</p>
+        <ButtonLink wide icon="call" href={routes.callLead()}>
+          {common.strip.callLead}
+        </ButtonLink>
         <ButtonLink wide icon="flag" href={routes.flagTree(tree)}>
           {text.somethingWrong}
         </ButtonLink>
         <ButtonLink wide icon="undo" href={routes.halfDoneTree(tree)}>
           {text.leaveHalf}
+        </ButtonLink>
+        <ButtonLink wide icon="house" href={routes.breakOrLeave()}>
+          {breakLeave.title}
         </ButtonLink>
       </div>
     </Dialog>

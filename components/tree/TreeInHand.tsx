@@ -4,14 +4,14 @@ import { useState } from 'react'
 
 import { type MyTree, useNow } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
-import { CrewScreen, Signal } from '../layout/CrewScreen'
+import { CrewScreen, Signal, useHolder } from '../layout/CrewScreen'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Note } from '../ui/Note'
 import { ConditionsLine } from '../weather/ConditionsLine'
-import { AboutTree } from './AboutTree'
+import { AboutTree, ThisWinter } from './AboutTree'
 import { DiseaseNote } from './DiseaseNote'
 import { FoundHere } from './FoundAtMyTrees'
 import { MarkedCuts } from './MarkedCuts'
@@ -81,10 +81,11 @@ export function TreeInHand({ facts, mine }: TreeInHandProps) {
     >
       <div>
         <h1 className="kind">{kindWords(words, tree, cultivar)}</h1>
-        <p className="small">{age ? words.tree.age(age, shape) : shape}</p>
-        <p className="small">{bearingWords(words, cultivar)}</p>
+        <p className="small">
+          {age ? words.tree.age(age, shape) : shape}, {bearingWords(words, cultivar)}
+        </p>
       </div>
-      <AboutTree tree={tree} card={card} isNeglected={isNeglected} onNeglected={setNeglected} />
+      <ThisWinter tree={tree} card={card} isNeglected={isNeglected} />
       {mine.state === 'not_confirmed' && (
         <Note tone="call" icon="clock" lead={words.tree.notConfirmed}>
           {words.claim.beginWhy}
@@ -100,6 +101,7 @@ export function TreeInHand({ facts, mine }: TreeInHandProps) {
           {words.tree.allSteps}
         </ButtonLink>
       )}
+      <AboutTree tree={tree} card={card} isNeglected={isNeglected} onNeglected={setNeglected} />
       {mine.state === 'held' && (
         <PeopleAtTree claimId={mine.claimId} claim={mine.claim} isHolder={mine.isHolder} />
       )}
@@ -113,7 +115,12 @@ function HeldFor({ since }: { since: string }) {
   const words = useWords()
   const format = useFormat()
   const now = useNow()
+  const holder = useHolder()
   if (now === null) return null
-  const minutes = (now.getTime() - Date.parse(since)) / 60_000
-  return <span className="held-for">{words.tree.yoursSince(format.duration(minutes))}</span>
+  const duration = format.duration((now.getTime() - Date.parse(since)) / 60_000)
+  return (
+    <span className="held-for">
+      {holder === null ? words.tree.yoursSince(duration) : words.tree.theirsSince(holder, duration)}
+    </span>
+  )
 }

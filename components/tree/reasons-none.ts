@@ -20,8 +20,10 @@ const reasonOf: Record<string, Reason> = {
   works_next_to_it: 'near',
 }
 
+export type ReasonNone = { reason: Reason; trees: number }
+
 /** The commonest first. A tree counts under each of its reasons. */
-export function reasonsNone(refusedTrees: ReadonlyMap<string, number>) {
+export function reasonsNone(refusedTrees: ReadonlyMap<string, number>): ReasonNone[] {
   const trees = new Map<Reason, number>()
   for (const [code, count] of refusedTrees) {
     const reason = reasonOf[code] ?? 'other'

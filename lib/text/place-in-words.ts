@@ -45,11 +45,11 @@ export function waySentence({ nextTree }: Messages, way: Way): string {
   return way.start === 'here' ? along : `${nextTree.start[way.start]} ${along}`
 }
 
-/** "46 m, 61 paces, about 1 min" */
+/** "46 m, 61 paces"; how long it takes only where that is not at once. */
 export function wayLength({ nextTree }: Messages, format: Format, way: Way): string {
-  return nextTree.way(
-    format.distance(way.metres),
-    nextTree.paces(way.paces),
-    format.duration(way.minutes)
-  )
+  const distance = format.distance(way.metres)
+  const paces = nextTree.paces(way.paces)
+  return way.minutes < 2
+    ? nextTree.way(distance, paces)
+    : nextTree.wayFor(distance, paces, format.duration(way.minutes))
 }

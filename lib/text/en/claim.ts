@@ -3,8 +3,8 @@
 export const claim = {
   somebody: 'Somebody',
   withHelper: 'A helper',
-  withBuddy: 'Somebody in earshot',
-  withLearner: 'Somebody who learns',
+  withBuddy: 'Someone in earshot',
+  withLearner: 'A learner',
   who: 'Who?',
   nobodyHere: 'Nobody else is counted in. Ask your lead.',
   chooseWho: 'Say who works with you, then claim.',
@@ -14,6 +14,7 @@ export const claim = {
 
   noAnswer: 'No answer in 8 seconds. The tree is not yours yet; nothing was changed.',
   refusedTitle: (tag: string) => `${tag} cannot be yours yet`,
+  severalMissing: (count: number) => `${count} things stand in the way: see above.`,
   everythingMissing: 'All that is missing:',
   takeInstead: (tag: string) => `Take ${tag}`,
   needsSignal: 'A claim needs signal. Trees dealt to you can be begun without.',

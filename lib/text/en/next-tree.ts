@@ -19,7 +19,8 @@ export const nextTree = {
   needsTwo: 'Two people: ladder or saw',
 
   paces: (count: number) => plural(count, 'one pace', `${count} paces`),
-  way: (distance: string, paces: string, minutes: string) =>
+  way: (distance: string, paces: string) => `${distance}, ${paces}`,
+  wayFor: (distance: string, paces: string, minutes: string) =>
     `${distance}, ${paces}, about ${minutes}`,
   towards: {
     far: (row: number) => `Along row ${row}, away from the tagged end`,
@@ -51,6 +52,7 @@ export const nextTree = {
 
   wasFirst: (name: string, tag: string) => `${name} was first. Take ${tag}.`,
   noneLeft: 'No tree is left for you right now',
-  noneLeftWhy: 'Help a neighbour, or ask your lead.',
+  noneLeftWhy: 'Ask your lead for one. Until then help a neighbour.',
   noneBecause: 'What stands in the way',
+  noneAlso: 'What else stands in the way',
 }

@@ -4,6 +4,7 @@ import { plural } from './plural'
 
 export const tree = {
   yoursSince: (duration: string) => `yours for ${duration}`,
+  theirsSince: (name: string, duration: string) => `${name} for ${duration}`,
   age: (years: string, shape: string) => `${years}, ${shape}`,
   whatToCut: 'What to cut here',
   whatTheyMarked: (name: string) => `What ${name} marked`,

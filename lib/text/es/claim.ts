@@ -14,6 +14,7 @@ export const claim: typeof en = {
 
   noAnswer: 'Sin respuesta en 8 segundos. El árbol aún no es tuyo; nada cambió.',
   refusedTitle: (tag) => `${tag} aún no puede ser tuyo`,
+  severalMissing: (count) => `Faltan ${count} cosas: míralas arriba.`,
   everythingMissing: 'Todo lo que falta:',
   takeInstead: (tag) => `Tomar ${tag}`,
   needsSignal: 'Tomar un árbol necesita señal. Los asignados a ti se pueden empezar sin ella.',

@@ -18,7 +18,8 @@ export const nextTree: typeof en = {
   needsTwo: 'Dos personas: escalera o serrucho',
 
   paces: (count) => plural(count, 'un paso', `${count} pasos`),
-  way: (distance, paces, minutes) => `${distance}, ${paces}, unos ${minutes}`,
+  way: (distance, paces) => `${distance}, ${paces}`,
+  wayFor: (distance, paces, minutes) => `${distance}, ${paces}, unos ${minutes}`,
   towards: {
     far: (row) => `Por la fila ${row}, alejándote del extremo marcado`,
     tagged: (row) => `Por la fila ${row}, hacia el extremo marcado`,
@@ -49,6 +50,7 @@ export const nextTree: typeof en = {
 
   wasFirst: (name, tag) => `${name} llegó antes. Toma ${tag}.`,
   noneLeft: 'Ahora mismo no queda árbol para ti',
-  noneLeftWhy: 'Ayuda a alguien cerca o pregunta a tu jefe de cuadrilla.',
+  noneLeftWhy: 'Pide uno a tu jefe de cuadrilla. Mientras tanto, ayuda a alguien cerca.',
   noneBecause: 'Qué lo impide',
+  noneAlso: 'Qué más lo impide',
 }

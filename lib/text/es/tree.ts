@@ -3,6 +3,7 @@ import { plural } from './plural'
 
 export const tree: typeof en = {
   yoursSince: (duration) => `tuyo desde hace ${duration}`,
+  theirsSince: (name, duration) => `${name} desde hace ${duration}`,
   age: (years, shape) => `${years}, ${shape}`,
   whatToCut: 'Qué cortar aquí',
   whatTheyMarked: (name) => `Lo que marcó ${name}`,
@@ -34,7 +35,7 @@ export const tree: typeof en = {
   beforeYouWalkOn: 'Antes de seguir',
   woodInAlley: 'La madera cortada está en la calle, no en la fila',
   toolsWithYou: 'Llevas tus herramientas',
-  bladesWiped: 'Hojas limpias',
+  bladesWiped: 'Cuchillas limpias',
   bladesWhy: 'Aquí se marcó enfermedad: después de este árbol.',
   finish: 'Terminar árbol',
   leftToTick: (count) =>
@@ -44,7 +45,7 @@ export const tree: typeof en = {
   photoWhy: 'Si quieres: ¿qué tan abierta está ahora?',
   sawSomething: '¿Viste algo que no te gustó? Usa Avisar, abajo, antes de terminar.',
   isDone: (tag) => `${tag} está hecho.`,
-  yourNth: (nth) => `Hoy es tu ${nth}.`,
+  yourNth: (nth) => `Tu ${nth} de hoy.`,
   undoUntil: (time) => `Deshacer hasta las ${time}`,
   undone: (tag) => `${tag} está otra vez en curso.`,
   toNextTree: 'Al próximo árbol',

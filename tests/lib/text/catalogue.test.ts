@@ -33,6 +33,7 @@ const sameInBoth = [
   'referral.reportedBy',
   'mapTools.minutes',
   'leadMap.whyWith',
+  'nextTree.way',
   'conditions.offBecause',
   'houseRules.unit.cm',
   'houseRules.unit.m',

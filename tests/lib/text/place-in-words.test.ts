@@ -46,7 +46,8 @@ test('the way is said as one goes it', () => {
   expect(waySentence(es, way({ towards: 'across', trees: 0, side: 'ahead' }))).toBe(
     'Justo enfrente, en la fila 7, delante de ti.'
   )
-  expect(wayLength(en, english, way({}))).toBe('46 m, 61 paces, about 1 min')
+  expect(wayLength(en, english, way({}))).toBe('46 m, 61 paces')
+  expect(wayLength(en, english, way({ minutes: 3 }))).toBe('46 m, 61 paces, about 3 min')
 })
 
 function cherry(left: Neighbour, right: Neighbour): PlaceInWords {
