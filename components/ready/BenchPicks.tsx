@@ -3,6 +3,7 @@
 import { useWords } from '../layout/Words'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
 import { Pick } from '../ui/Pick'
+import { ToolToCheck } from './ChecksToDo'
 import { type Check, withPicked } from './tool-check'
 import type { ToolFacts } from './tool-facts'
 
@@ -34,6 +35,14 @@ export function BenchPicks({ bench, check, onCheck }: BenchPicksProps) {
               </Pick>
             ))}
           </ChoiceGroup>
+          {/* Below the thumb that picked it, so that nothing moves under it. */}
+          <ul>
+            {free
+              .filter(({ no }) => isPicked(no))
+              .map(({ no }) => (
+                <ToolToCheck key={no} no={no} check={check} onCheck={onCheck} />
+              ))}
+          </ul>
         </div>
       ))}
     </section>

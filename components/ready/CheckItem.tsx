@@ -13,7 +13,7 @@ type CheckItemProps = {
   icon: IconName
   name: string
   /** What to look at. */
-  check: string
+  checks: readonly string[]
   found: Found | null
   onFound: (found: Found) => void
   /** Opens in place when something is wrong. */
@@ -21,7 +21,7 @@ type CheckItemProps = {
 }
 
 /** One thing to look at, and two squares. A fault opens here, and its outcome is said at once. */
-export function CheckItem({ icon, name, check, found, onFound, children }: CheckItemProps) {
+export function CheckItem({ icon, name, checks, found, onFound, children }: CheckItemProps) {
   const { tools } = useWords()
   const isBad = found === 'fault'
   return (
@@ -30,7 +30,11 @@ export function CheckItem({ icon, name, check, found, onFound, children }: Check
         <Icon name={icon} size={28} />
         <div className="grow">
           <b>{name}</b>
-          <p className="tiny">{check}</p>
+          {checks.map((check) => (
+            <p key={check} className="tiny">
+              {check}
+            </p>
+          ))}
         </div>
         <Segmented
           label={name}

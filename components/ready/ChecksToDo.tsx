@@ -25,20 +25,17 @@ const equipmentIcons: Record<EquipmentCode, IconName> = {
   helmet: 'helmet',
 }
 
-/** Everything that waits for a look, protection and tools alike. */
+/** The protection that waits for a look. */
 export function ChecksToDo({ check, onCheck, equipment }: ChecksToDoProps) {
   const { tools } = useWords()
   return (
     <ul>
-      {check.tools.map(({ no }) => (
-        <ToolToCheck key={no} no={no} check={check} onCheck={onCheck} />
-      ))}
       {equipment.map((code) => (
         <CheckItem
           key={code}
           icon={equipmentIcons[code]}
           name={tools.equipment[code].name}
-          check={tools.equipment[code].check}
+          checks={[tools.equipment[code].check]}
           found={check.equipment[code] ?? null}
           onFound={(found) =>
             onCheck({ ...check, equipment: { ...check.equipment, [code]: found } })
@@ -53,7 +50,8 @@ export function ChecksToDo({ check, onCheck, equipment }: ChecksToDoProps) {
 
 type ToolToCheckProps = { no: number; check: Check; onCheck: (check: Check) => void }
 
-function ToolToCheck({ no, check, onCheck }: ToolToCheckProps) {
+/** A tool that was picked from the bench, to be looked at before it is taken. */
+export function ToolToCheck({ no, check, onCheck }: ToolToCheckProps) {
   const { tools } = useWords()
   const nameOfTool = useToolName()
   const tool = useSelect((view) => view.state?.tools[no])
@@ -64,9 +62,7 @@ function ToolToCheck({ no, check, onCheck }: ToolToCheckProps) {
     <CheckItem
       icon={toolIcons[tool.kind]}
       name={name}
-      check={checksFor(tool.kind)
-        .map(({ code }) => tools.checks[code])
-        .join(' · ')}
+      checks={checksFor(tool.kind).map(({ code }) => tools.checks[code])}
       found={looked.found}
       onFound={(found) => onCheck(withFound(check, no, found))}
     >

@@ -13,7 +13,7 @@ import { Steps } from '../ui/Steps'
 import { Why } from '../ui/Why'
 import { MeetingPoint } from './MeetingPoint'
 import { ReadyStepLine } from './ReadyStepLine'
-import { type StepName, stepNow } from './ready-steps'
+import { type StepName, stepNow, waitsForBriefing } from './ready-steps'
 import { useReadySteps } from './use-ready'
 
 /** Before you start: all that is missing, and the way to each. */
@@ -38,7 +38,9 @@ export function ReadyScreen() {
             ? ready.readyTitle
             : toDo.length > 0
               ? ready.toDo(toDo.length)
-              : ready.waitTitle}
+              : waitsForBriefing(steps)
+                ? ready.waitBriefingTitle
+                : ready.waitTitle}
       </h1>
       {(isVisitor || isReady) && <p>{isVisitor ? ready.visitorNote : ready.readyNote}</p>}
       <Steps roomy label={ready.title}>

@@ -20,15 +20,11 @@ export function ToolsInHand({ inHand }: { inHand: readonly NumberedTool[] }) {
   return (
     <section>
       <h2>{tools.inHand}</h2>
-      {inHand.length === 0 ? (
-        <p className="small">{tools.none}</p>
-      ) : (
-        <ul>
-          {inHand.map((tool) => (
-            <ToolInHand key={tool.no} tool={tool} />
-          ))}
-        </ul>
-      )}
+      <ul>
+        {inHand.map((tool) => (
+          <ToolInHand key={tool.no} tool={tool} />
+        ))}
+      </ul>
     </section>
   )
 }

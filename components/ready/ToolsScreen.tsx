@@ -60,7 +60,7 @@ export function ToolsScreen() {
               {tools.protectionChecked}
             </Note>
           )}
-          <ToolsInHand inHand={facts.inHand} />
+          {facts.inHand.length > 0 && <ToolsInHand inHand={facts.inHand} />}
           <BenchPicks bench={facts.bench} check={check} onCheck={setCheck} />
         </>
       )}

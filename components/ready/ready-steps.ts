@@ -83,3 +83,9 @@ function consentSteps({ isMinor, guardianIsHere }: Readiness, isMissing: boolean
 export function stepNow(steps: readonly ReadyStep[]): StepName | null {
   return steps.find(({ state }) => state === 'mine')?.name ?? null
 }
+
+/** All that is still open is to go there and listen. */
+export function waitsForBriefing(steps: readonly ReadyStep[]): boolean {
+  const open = steps.filter(({ state }) => state !== 'done')
+  return open.length > 0 && open.every(({ name }) => name === 'given')
+}

@@ -30,11 +30,11 @@ export const briefing = {
     iWasTold: 'I am down and my lead told me',
     signAs: (name: string, version: number) => `Signs version ${version} as ${name}`,
   },
-  howHeard: 'How did you get it?',
+  howHeard: 'How did the briefing reach you?',
   heard: 'I heard it',
   readToMe: 'It was read to me',
   readMyself: 'I read it',
-  chooseHow: 'Say how you got it, then sign.',
+  chooseHow: 'Say how it reached you, then sign.',
   sign: 'Sign the briefing',
   signAs: (name: string, topics: number) =>
     plural(topics, `as ${name}, 1 topic`, `as ${name}, all ${topics} topics`),

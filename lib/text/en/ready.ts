@@ -12,12 +12,13 @@ export const ready = {
       'One thing to do before your next tree',
       `${words[count] ?? count} things to do before your next tree`
     ),
-  waitTitle: 'All yours is done. Wait for the others.',
+  waitTitle: 'Yours is done. The dashed steps are for others.',
+  waitBriefingTitle: 'Go and hear your lead’s briefing',
   readyTitle: 'You are ready',
   readyNote: 'Take the next tree whenever you like.',
   visitorTitle: 'You are here as a visitor',
   visitorNote: 'Be counted, look around and stay out from under the trees. A lead can change that.',
-  whyLocked: 'No tree can be claimed until all of this is done.',
+  whyLocked: 'No tree until all of this is done.',
   goToTree: 'Find the next tree',
   backToTree: 'Back to your tree',
 

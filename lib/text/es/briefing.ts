@@ -30,7 +30,7 @@ export const briefing: typeof en = {
     iWasTold: 'Ya bajé y mi jefe de cuadrilla me lo contó',
     signAs: (name, version) => `Firma la versión ${version} como ${name}`,
   },
-  howHeard: '¿Cómo te llegó?',
+  howHeard: '¿Cómo te llegó la charla?',
   heard: 'La escuché',
   readToMe: 'Me la leyeron',
   readMyself: 'La leí',

@@ -9,7 +9,7 @@ export const consent: typeof en = {
     },
     {
       title: 'Qué puede pasar',
-      says: 'Las hojas cortan, la madera cae y rebota, las escaleras vuelcan, el suelo es desigual, el tiempo cambia, los insectos pican. Hay gente que se hace daño. Vienes porque quieres y respondes de lo que haces, como tu jefe de cuadrilla responde de dirigir.',
+      says: 'Las cuchillas cortan, la madera cae y rebota, las escaleras vuelcan, el suelo es desigual, el tiempo cambia, los insectos pican. Hay gente que se hace daño. Vienes porque quieres y respondes de lo que haces, como tu jefe de cuadrilla responde de dirigir.',
     },
     {
       title: 'Qué haces tú',

@@ -20,10 +20,10 @@ export const cuts: typeof en = {
       pole_pruner:
         'Los dos pies en el suelo, nunca en una escalera. Ponte a un lado, engancha junto a una rama lateral o en el collar, y deja que caiga libre.',
       pruner:
-        'Un corte limpio junto al collar o en una rama lateral, con la hoja hacia lo que queda.',
+        'Un corte limpio junto al collar o en una rama lateral, con la cuchilla hacia lo que queda.',
       lopper:
         'Con las dos manos, un corte junto al collar o en una rama lateral. Si no cierra con facilidad, usa el serrucho.',
-      saw: 'Junto al collar o en una rama lateral, con la otra mano bien lejos de la hoja.',
+      saw: 'Junto al collar o en una rama lateral, con la otra mano bien lejos del filo.',
     },
     pole: {
       below: 'Casco y ojos protegidos. Nadie debajo: cae a lo largo de la pértiga.',

@@ -64,7 +64,7 @@ export const disease: typeof en = {
 
   paperTitle: (where) => `Árboles por mirar: ${where}`,
   paperNote:
-    'Mira cada rama, del tronco a la punta. Escribe lo que veas; si cortas, limpia la hoja antes del árbol siguiente.',
+    'Mira cada rama, del tronco a la punta. Escribe lo que veas; si cortas, limpia la cuchilla antes del árbol siguiente.',
   columns: {
     tree: 'Árbol',
     kind: 'Clase',

@@ -80,7 +80,7 @@ export const houseRules: typeof en = {
       from: 'Práctica común; ninguna guía pública imprime un número.',
     },
     clean_tools: {
-      name: 'En un árbol enfermo se limpia la hoja',
+      name: 'En un árbol enfermo se limpia la cuchilla',
       says: 'Después del árbol en todo caso: una herramienta sin limpiar no empieza otro.',
       from: 'Las fuentes no coinciden. UC IPM: al cortar madera infectada. Universidad de Illinois: solo en la época de crecimiento. Universidad Estatal de Washington: importa más la rapidez.',
     },

@@ -11,13 +11,14 @@ export const ready: typeof en = {
       'Falta una cosa antes de tu próximo árbol',
       `${words[count] ?? count} cosas antes de tu próximo árbol`
     ),
-  waitTitle: 'Lo tuyo está hecho. Faltan los demás.',
+  waitTitle: 'Lo tuyo está hecho. Lo punteado es de otros.',
+  waitBriefingTitle: 'Ve a escuchar la charla de tu jefe de cuadrilla',
   readyTitle: 'Todo listo',
   readyNote: 'Toma el próximo árbol cuando quieras.',
   visitorTitle: 'Estás aquí de visita',
   visitorNote:
     'Que te cuenten, mira y no te pongas debajo de los árboles. Un jefe de cuadrilla puede cambiarlo.',
-  whyLocked: 'No se puede tomar ningún árbol hasta que todo esto esté hecho.',
+  whyLocked: 'Ningún árbol hasta que todo esto esté hecho.',
   goToTree: 'Buscar el próximo árbol',
   backToTree: 'Volver a tu árbol',
 

@@ -14,8 +14,9 @@ export const sanitation: typeof en = {
     brown_rot: 'podredumbre parda',
   },
   clean: {
-    each_cut: 'Limpia la hoja después de cada corte en madera enferma, y después de este árbol.',
-    each_tree: 'Limpia la hoja después de este árbol, antes del siguiente.',
+    each_cut:
+      'Limpia la cuchilla después de cada corte en madera enferma, y después de este árbol.',
+    each_tree: 'Limpia la cuchilla después de este árbol, antes del siguiente.',
   },
   cleanHow:
     'Alcohol al 70 % durante 30 segundos, o una parte de lejía por nueve de agua; luego seca y engrasa.',

@@ -13,7 +13,7 @@ export const stop: typeof en = {
   orders: {
     signal: 'Da la señal, ya',
     shout: 'Y grita: ¡paren todo! El teléfono nunca es la alarma.',
-    tools: 'Herramientas abajo, hojas cerradas',
+    tools: 'Herramientas abajo, cuchillas cerradas',
     toolsNote: 'Deja el árbol como está. Sigue siendo tuyo.',
     out: 'Fuera de debajo de los árboles',
     outNote: 'Ve por la calle.',

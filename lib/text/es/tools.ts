@@ -21,7 +21,7 @@ export const tools: typeof en = {
     blade_sharp: 'Hoja afilada',
     closes_and_locks: 'Cierra y traba',
     handles_sound: 'Mangos enteros y firmes',
-    sheath_on: 'Funda en la hoja',
+    sheath_on: 'Funda en la cuchilla',
     pole_sound: 'Pértiga entera, uniones firmes',
     works_as_it_should: 'Funciona como debe',
     steps_and_rails_sound: 'Peldaños y largueros enteros',
@@ -63,7 +63,7 @@ export const tools: typeof en = {
   notClean: 'Sin limpiar',
   cleaned: 'La limpié',
   cleanFirst:
-    'Limpia la hoja: alcohol al 70 % durante 30 segundos, o una parte de lejía por nueve de agua, seca y engrasa. Luego dilo aquí.',
+    'Limpia la cuchilla: alcohol al 70 % durante 30 segundos, o una parte de lejía por nueve de agua, seca y engrasa. Luego dilo aquí.',
   fit: 'Lista para trabajar',
   failed: 'Fuera de uso. Devuélvela y toma otra.',
   none: 'No tienes herramienta en la mano. Toma una del banco.',

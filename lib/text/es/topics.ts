@@ -13,7 +13,7 @@ export const topics: typeof en = {
     title: 'Mira tu herramienta antes de fiarte de ella',
     says: [
       'Guantes y protección de ojos antes del primer corte.',
-      'Lleva las hojas cerradas o en su funda. Nunca cortes hacia tu otra mano.',
+      'Lleva las cuchillas cerradas o en su funda. Nunca cortes hacia tu otra mano.',
       'Una herramienta floja, sin filo o con grietas se aparta, fuera de uso.',
     ],
   },
@@ -117,7 +117,7 @@ export const topics: typeof en = {
     title: 'No lleves la enfermedad de un árbol a otro',
     says: [
       'Los árboles marcados, solo si te los asignan, y después de los sanos.',
-      'Limpia la hoja después de cada árbol marcado y dilo aquí.',
+      'Limpia la cuchilla después de cada árbol marcado y dilo aquí.',
       'Aparta su madera del resto.',
     ],
   },

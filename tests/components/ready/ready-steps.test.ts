@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest'
 
-import { type Readiness, readySteps, stepNow } from '../../../components/ready/ready-steps'
+import {
+  type Readiness,
+  readySteps,
+  stepNow,
+  waitsForBriefing,
+} from '../../../components/ready/ready-steps'
 
 const open: Readiness = {
   missing: [],
@@ -83,6 +88,18 @@ describe('outside a shift', () => {
     const facts: Readiness = { ...open, missing, shift: 'none', consented: null }
     expect(standing(facts)).toEqual({ crew: 'done', no_shift: 'wait' })
   })
+})
+
+test('whoever only has not been briefed is sent to listen, not told to wait', () => {
+  const onlyBriefing = readySteps({ ...open, missing: lacking('briefing_not_given') })
+  const alsoTools = readySteps({
+    ...open,
+    missing: lacking('briefing_not_given', 'no_tool_in_hand'),
+  })
+
+  expect(waitsForBriefing(onlyBriefing)).toBe(true)
+  expect(waitsForBriefing(alsoTools)).toBe(false)
+  expect(waitsForBriefing(readySteps({ ...open, missing: [] }))).toBe(false)
 })
 
 test('a stop in force waits for a lead; one that is over wants my answer first', () => {
