@@ -82,6 +82,7 @@ export const routes = {
   shifts: () => '/shifts',
   shiftRecord: (shiftId: string) => `/shifts/${shiftId}`,
   hours: () => '/hours',
+  season: () => '/season',
   settings: () => '/settings',
   left: () => '/left',
   forget: (personId: string) => `/forget/${personId}`,

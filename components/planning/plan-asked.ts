@@ -2,19 +2,19 @@
 
 import { learnMinutes, meanMinutesOf } from '@/lib/domain/planning/minutes-per-tree'
 import { shareAtTrees } from '@/lib/domain/planning/share-at-trees'
-import type { PlanAsked, PlanTree } from '@/lib/domain/planning/shift-plan'
+import type { HeldTree, PlanAsked, PlanTree } from '@/lib/domain/planning/shift-plan'
 import { type PlanPerson, type Team, teamsOf } from '@/lib/domain/planning/shift-teams'
 import { kindOf } from '@/lib/domain/planning/tree-times'
 import { asksLadder } from '@/lib/events/missing'
 import type { Claim, DateOnly, Skill, State } from '@/lib/events/state'
 import { type Aside, type DayKnown, dayAsked, whyAside } from './day-asked'
-import { nearTrees } from './near-trees'
 
 /** `people`: those who are planned for. */
 export type PlanKnown = DayKnown & {
   today: DateOnly
   /** Of these blocks. */
   blocks: ReadonlySet<number>
+  near: PlanAsked['near']
 }
 
 export type Planned = {
@@ -38,7 +38,6 @@ export function planAsked(known: PlanKnown): Planned {
   const { trees, aside } = atHand(known, minutesOf)
   const kept = (team: Team) =>
     Object.entries(state.deals).filter(([, to]) => team.some(({ id }) => to.includes(id)))
-  const apartM = state.orchard.houseRules.overhead_apart_m ?? 0
   return {
     withoutAdult: withoutAdult.map(({ id }) => id),
     aside,
@@ -49,9 +48,13 @@ export function planAsked(known: PlanKnown): Planned {
       loads: teams.map(
         (team) => kept(team).reduce((sum, [no]) => sum + minutesOf(Number(no)), 0) / team.length
       ),
+      from: teams.map((team) => {
+        const at = claims.find(({ people }) => team.some(({ id }) => Object.hasOwn(people, id)))
+        return ground.trees.get(at?.tree ?? -1) ?? null
+      }),
       minutes: day.minutesLeft * shareAtTrees(day.atTreesMinutes, day.hereMinutes).share,
-      near: nearTrees(ground, apartM),
-      heldByOthers: heldByOthers(known, claims),
+      near: known.near,
+      held: heldNow(known, claims),
     },
   }
 }
@@ -118,11 +121,14 @@ function atHand(known: PlanKnown, minutesOf: (no: number) => number) {
   return { trees, aside }
 }
 
-function heldByOthers({ ground }: PlanKnown, claims: readonly Claim[]): PlanAsked['heldByOthers'] {
-  const held = new Map(claims.map((claim) => [claim.tree, claim]))
-  return (no, team) => {
-    const claim = held.get(no)
-    if (!claim || team.some(({ id }) => Object.hasOwn(claim.people, id))) return null
-    return claim.ladder || ground.trees.get(no)?.asksSaw ? 'overhead' : 'work'
-  }
+function heldNow({ ground }: PlanKnown, claims: readonly Claim[]): HeldTree[] {
+  return claims.flatMap(({ tree, people, ladder }) =>
+    tree === null
+      ? []
+      : {
+          no: tree,
+          people: Object.keys(people),
+          isOverhead: ladder || ground.trees.get(tree)?.asksSaw === true,
+        }
+  )
 }

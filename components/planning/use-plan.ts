@@ -5,6 +5,7 @@ import { useMemo } from 'react'
 import { planShift, type ShiftPlan } from '@/lib/domain/planning/shift-plan'
 import { useDraft, useSelect, useWorkTimes, whoIsWhere } from '@/lib/hooks'
 import { mayPrune } from '../crew/deal-choices'
+import { nearTrees } from './near-trees'
 import { type Planned, planAsked } from './plan-asked'
 import { useShiftHours } from './use-shift-hours'
 
@@ -44,6 +45,8 @@ export function usePlan(): Planning | null {
   )
   const times = useWorkTimes()
   const hours = useShiftHours()
+  const apartM = state?.orchard.houseRules.overhead_apart_m ?? 0
+  const near = useMemo(() => nearTrees(ground, apartM), [ground, apartM])
   const read = times.state === 'read' ? times.value : null
 
   const made = useMemo(() => {
@@ -51,12 +54,12 @@ export function usePlan(): Planning | null {
     const { shift, today, nowMs } = hours
     const endsMs = Math.max(nowMs, hours.endsMs + choices.byMinutes * 60_000)
     const planned = planAsked({
-      ...{ state, sheet, ground, shift, today, nowMs, endsMs, times: read },
+      ...{ state, sheet, ground, shift, today, nowMs, endsMs, near, times: read },
       people: people.filter((id) => !choices.without.includes(id)),
       blocks: new Set(sheet.blocks.map(({ no }) => no).filter((no) => !choices.notIn.includes(no))),
     })
     return { plan: planShift(planned.asked), planned, endsMs }
-  }, [state, sheet, ground, people, read, hours, choices])
+  }, [state, sheet, ground, people, read, hours, choices, near])
   return (
     made && { ...made, people, choices, change: (some) => draft.write({ ...choices, ...some }) }
   )

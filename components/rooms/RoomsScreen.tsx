@@ -60,6 +60,12 @@ export function RoomsScreen() {
               title={words.shifts.title}
               note={text.shiftsNote(planned)}
             />
+            <Way
+              icon="clock"
+              href={routes.season()}
+              title={words.season.title}
+              note={words.season.roomNote}
+            />
             <Way icon="eye" href={routes.audit()} title={text.auditTitle} note={text.auditNote} />
           </List>
         </Panel>

@@ -63,6 +63,7 @@ export const screenPaths = {
   shifts: /^\/shifts$/,
   shiftRecord: /^\/shifts\/([^/]+)$/,
   hours: /^\/hours$/,
+  season: /^\/season$/,
   settings: /^\/settings$/,
   left: /^\/left$/,
   forget: /^\/forget\/([^/]+)$/,

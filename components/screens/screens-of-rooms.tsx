@@ -46,6 +46,13 @@ export const screensOfRooms = {
       return () => <HoursScreen />
     },
   },
+  season: {
+    gate: 'lead',
+    load: async () => {
+      const { SeasonScreen } = await import('../planning/SeasonScreen')
+      return () => <SeasonScreen />
+    },
+  },
   settings: {
     gate: 'lead',
     load: async () => {

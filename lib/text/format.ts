@@ -35,6 +35,7 @@ export function formatFor(reader: { language: Language; units: Units; timeZone: 
   })
   const day = new Intl.DateTimeFormat(language, { timeZone, weekday: 'long' })
   const date = new Intl.DateTimeFormat(language, { timeZone, day: 'numeric', month: 'long' })
+  const month = new Intl.DateTimeFormat(language, { timeZone: 'UTC', month: 'long' })
   const fullDate = new Intl.DateTimeFormat(language, { timeZone, dateStyle: 'long' })
   const list = new Intl.ListFormat(language, { type: 'conjunction' })
 
@@ -99,6 +100,8 @@ export function formatFor(reader: { language: Language; units: Units; timeZone: 
     day: (at: Date) => day.format(at),
     /** "24 February", "February 24" */
     date: (at: Date) => date.format(at),
+    /** "November"; 1 to 12. */
+    month: (of: number) => month.format(new Date(Date.UTC(2026, of - 1, 1))),
     /** "24 November 2026": on paper, which is read next year. */
     fullDate: (at: Date) => fullDate.format(at),
     /** "20 s", "1 min 20 s": how long somebody waits, in steps of five seconds. */

@@ -20,6 +20,7 @@ import { memoryFigures } from './memory'
 import { benchOpenness } from './openness'
 import { foundOrchard, joinCode, readyPeople } from './orchard'
 import { Phone } from './phone'
+import { benchPlanning } from './planning'
 
 const folder = mkdtempSync(join(tmpdir(), 'rowcall-bench-'))
 console.log(
@@ -45,6 +46,7 @@ try {
   print('What HTTP adds', await benchWhatHttpAdds(join(folder, 'second')))
   print('Bringing in and out', await benchBringIn(join(folder, 'in-and-out')))
   print('Limbs', benchLimbs())
+  print('Planning ahead', benchPlanning())
   print('Lay out a block', layoutFigures())
   print('Map', mapFigures(await benchMap()))
   print('Disease', await benchJoins())

@@ -50,6 +50,8 @@ export const walksOfManagers: readonly Walk[] = [
         routes.shifts(),
         routes.shiftRecord(shift),
         routes.hours(),
+        routes.season(),
+        { path: routes.season(), press: (words) => words.season.paste },
         routes.settings(),
         routes.aerial(),
         routes.left(),

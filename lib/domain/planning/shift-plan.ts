@@ -9,28 +9,37 @@ import { groupBy } from '@/lib/util/group-by'
 import { type Demand, mayTake, type Team } from './shift-teams'
 import { splitInOrder } from './split-in-order'
 
-export type PlanTree = Demand & {
+export type Place = { block: number; row: number; place: number }
+
+export type PlanTree = Demand &
+  Place & {
+    no: number
+    /** Of one person. */
+    minutes: number
+    isSick: boolean
+  }
+
+export type HeldTree = {
   no: number
-  block: number
-  row: number
-  place: number
-  /** Of one person. */
-  minutes: number
-  isSick: boolean
+  people: readonly string[]
+  /** With a saw or a ladder. */
+  isOverhead: boolean
 }
 
 export type PlanAsked = {
   teams: readonly Team[]
   /** Minutes that each team has before it already. */
   loads: readonly number[]
+  /** Where each team is now, if anybody knows. */
+  from: readonly (Place | null)[]
   /** That can be dealt; everything that is closed, off or held is left out before. */
   trees: readonly PlanTree[]
   /** Minutes at trees until the end. */
   minutes: number
   /** What a limb can reach from a tree: the numbers of its neighbours. */
   near: (no: number) => readonly number[]
-  /** Somebody who is not of this team works there with a saw or a ladder, or works at all. */
-  heldByOthers: (no: number, team: Team) => 'overhead' | 'work' | null
+  /** Trees that somebody is at. */
+  held: readonly HeldTree[]
 }
 
 export type WhyLeft = 'skills' | 'hours' | 'beside_overhead'
@@ -49,14 +58,15 @@ export type ShiftPlan = {
 }
 
 export function planShift(asked: PlanAsked): ShiftPlan {
-  const inOrder = inWalkingOrder(asked.trees)
+  const inOrder = inWalkingOrder(asked.trees, blocksFirst(asked.from))
   const demands = withNeighbours(asked, inOrder)
+  const mayTakeIt = teamsFor(asked.teams)
   const dealt = new Map<number, number>()
   const left = new Map<number, WhyLeft>()
   const loads = [...asked.loads]
   for (const isSick of [false, true]) {
     const some = inOrder.filter((tree) => tree.isSick === isSick)
-    const byTeams = groupBy(some, (tree) => teamsFor(asked.teams, demands.get(tree.no)).join())
+    const byTeams = groupBy(some, (tree) => mayTakeIt(demands.get(tree.no)))
     // What only few may take comes first.
     const classes = [...byTeams].toSorted(([a], [b]) => a.split(',').length - b.split(',').length)
     for (const [teams, trees] of classes) {
@@ -65,12 +75,20 @@ export function planShift(asked: PlanAsked): ShiftPlan {
     }
   }
   keepApart(asked, inOrder, dealt, left)
+  const byTeam = groupBy(inOrder, ({ no }) => dealt.get(no) ?? null)
   return {
     teams: asked.teams.map((team, at) => {
-      const own = inOrder.filter(({ no }) => dealt.get(no) === at)
-      const trees = [...own.filter(({ isSick }) => !isSick), ...own.filter(({ isSick }) => isSick)]
+      const own = byTeam.get(at) ?? []
+      const [healthy, sick] = [
+        own.filter(({ isSick }) => !isSick),
+        own.filter(({ isSick }) => isSick),
+      ]
       const minutes = own.reduce((sum, tree) => sum + tree.minutes, 0) / team.length
-      return { team, trees, minutes: (asked.loads[at] ?? 0) + minutes }
+      return {
+        team,
+        trees: [...inWalkingOrder(healthy), ...inWalkingOrder(sick)],
+        minutes: (asked.loads[at] ?? 0) + minutes,
+      }
     }),
     left: inOrder.flatMap((tree) => {
       const why = left.get(tree.no)
@@ -79,16 +97,32 @@ export function planShift(asked: PlanAsked): ShiftPlan {
   }
 }
 
-/** Up one row and down the next. */
-export function inWalkingOrder<Placed extends Pick<PlanTree, 'block' | 'row' | 'place'>>(
-  trees: readonly Placed[]
+/** Where most teams are, one goes on; the other blocks follow in the orchard's order. */
+function blocksFirst(from: PlanAsked['from']): (block: number) => number {
+  const here = groupBy(from, (place) => place?.block ?? null)
+  return (block) => -(here.get(block)?.length ?? 0)
+}
+
+/** Row by row, each from the end that is nearer to where one comes from. */
+export function inWalkingOrder<Placed extends Place>(
+  trees: readonly Placed[],
+  rankOf: (block: number) => number = () => 0
 ): Placed[] {
   const rows = [...groupBy(trees, ({ block, row }) => `${block}|${row}`).values()].toSorted(
-    ([a], [b]) => (a && b ? a.block - b.block || a.row - b.row : 0)
+    ([a], [b]) => (a && b ? rankOf(a.block) - rankOf(b.block) || inPlates(a, b) : 0)
   )
-  return rows.flatMap((row, at) =>
-    row.toSorted((a, b) => (at % 2 === 0 ? a.place - b.place : b.place - a.place))
-  )
+  let place = 0
+  return rows.flatMap((row) => {
+    const upwards = row.toSorted((a, b) => a.place - b.place)
+    const [low, high] = [upwards.at(0)?.place ?? 0, upwards.at(-1)?.place ?? 0]
+    const isUp = Math.abs(low - place) <= Math.abs(high - place)
+    place = isUp ? high : low
+    return isUp ? upwards : upwards.toReversed()
+  })
+}
+
+function inPlates(a: Place, b: Place): number {
+  return a.block - b.block || a.row - b.row
 }
 
 function isOverhead({ saw, ladder }: Demand): boolean {
@@ -114,8 +148,17 @@ function withNeighbours(
   return demands
 }
 
-function teamsFor(teams: readonly Team[], demand: Demand | undefined): number[] {
-  return teams.flatMap((team, at) => (demand && mayTake(team, demand) ? [at] : []))
+/** Which teams may take a tree, as one text; there are few demands and many trees. */
+function teamsFor(teams: readonly Team[]): (demand: Demand | undefined) => string {
+  const known = new Map<string, string>()
+  return (demand) => {
+    if (!demand) return ''
+    const key = `${demand.saw}${demand.ladder}${demand.marked}`
+    const may =
+      known.get(key) ?? teams.flatMap((team, at) => (mayTake(team, demand) ? [at] : [])).join()
+    known.set(key, may)
+    return may
+  }
 }
 
 type Dealing = {
@@ -133,9 +176,8 @@ function dealClass(
   trees: readonly PlanTree[]
 ): void {
   const middles = middlesOf(inOrder, dealt)
-  const inTurn = teams.toSorted(
-    (a, b) => (middles.get(a) ?? Infinity) - (middles.get(b) ?? Infinity) || a - b
-  )
+  const whereIs = (team: number) => middles.get(team) ?? placeInWalk(inOrder, asked.from[team])
+  const inTurn = teams.toSorted((a, b) => whereIs(a) - whereIs(b) || a - b)
   const sized = inTurn.map((team) => ({
     load: loads[team] ?? 0,
     people: asked.teams[team]?.length ?? 1,
@@ -166,9 +208,17 @@ function middlesOf(
   )
 }
 
+/** Beside which tree of the walk a team stands; whoever is nowhere in particular comes last. */
+function placeInWalk(inOrder: readonly PlanTree[], from: Place | null | undefined): number {
+  const at = from
+    ? inOrder.findIndex(({ block, row }) => block === from.block && row >= from.row)
+    : -1
+  return at < 0 ? inOrder.length : at
+}
+
 /** Dealing lifts the rule about ladder and saw work next to a tree, so the plan keeps it: what breaks it is not dealt. */
 function keepApart(
-  { teams, near, heldByOthers }: PlanAsked,
+  { teams, near, held }: PlanAsked,
   inOrder: readonly PlanTree[],
   dealt: Map<number, number>,
   left: Map<number, WhyLeft>
@@ -178,18 +228,18 @@ function keepApart(
     left.set(no, 'beside_overhead')
   }
   const overhead = new Set(inOrder.flatMap((tree) => (isOverhead(tree) ? [tree.no] : [])))
-  for (const { no } of inOrder) {
-    const team = teams[dealt.get(no) ?? -1]
-    if (!team) continue
-    const held = near(no).map((other) => (other === no ? null : heldByOthers(other, team)))
-    if (held.includes('overhead') || (overhead.has(no) && held.includes('work'))) drop(no)
+  for (const there of held) {
+    for (const no of near(there.no)) {
+      const isTheirs = teams[dealt.get(no) ?? -1]?.some(({ id }) => there.people.includes(id))
+      if (isTheirs === false && (there.isOverhead || overhead.has(no))) drop(no)
+    }
   }
-  for (const { no } of inOrder) {
+  for (const no of overhead) {
     const team = dealt.get(no)
-    if (team === undefined || !overhead.has(no)) continue
+    if (team === undefined) continue
     for (const other of near(no)) {
       const theirs = dealt.get(other)
-      if (other !== no && theirs !== undefined && theirs !== team) drop(other)
+      if (theirs !== undefined && theirs !== team) drop(other)
     }
   }
 }

@@ -26,6 +26,7 @@ import { proposals } from './proposals'
 import { record } from './record'
 import { referral } from './referral'
 import { forget, hours, invites, left, rooms, rounds, settings, shifts } from './rooms'
+import { season } from './season'
 import { setUp } from './set-up'
 import { shift } from './shift'
 import { takeOut } from './take-out'
@@ -59,6 +60,7 @@ export const lead: typeof en = {
   ground,
   houseRules,
   referral,
+  season,
   setUp,
   rooms,
   invites,

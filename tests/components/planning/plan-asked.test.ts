@@ -106,6 +106,7 @@ function planned(state: State, trees: readonly Tree[]) {
     endsMs: Date.parse('2027-01-16T14:00:00.000Z'),
     today: '2027-01-16',
     blocks: new Set([1]),
+    near: nearTrees(ground, state.orchard.houseRules.overhead_apart_m ?? 0),
   }
   return { ground, plan: planShift(planAsked(known).asked) }
 }

@@ -177,6 +177,7 @@ function asked(made: Made, change: Partial<PlanAsked> = {}): PlanAsked {
   return {
     teams: made.teams,
     loads: made.teams.map(() => 0),
+    from: made.teams.map(() => null),
     trees,
     minutes: 300,
     near: (no) => {
@@ -186,7 +187,7 @@ function asked(made: Made, change: Partial<PlanAsked> = {}): PlanAsked {
           byPlace.get(`${(tree?.row ?? 0) + row}|${(tree?.place ?? 0) + place}`) ?? []
       )
     },
-    heldByOthers: () => null,
+    held: [],
     ...change,
   }
 }
@@ -242,6 +243,20 @@ describe('planShift', () => {
     expect(planShift(question)).toEqual(plan)
   })
 
+  test('teams go on where they are', () => {
+    const made = { rows: 6, places: 10, seed: 5, teams: [[person('a')], [person('b')]] }
+    const from = [
+      { block: 1, row: 6, place: 1 },
+      { block: 1, row: 1, place: 1 },
+    ]
+    const rowsOf = (plan: ReturnType<typeof planShift>) =>
+      plan.teams.map(({ trees }) => trees.filter(({ isSick }) => !isSick)[0]?.row)
+
+    const [first = 0, second = 0] = rowsOf(planShift(asked(made, { from, minutes: 10_000 })))
+
+    expect(first).toBeGreaterThan(second)
+  })
+
   test('says what nobody may take, what the hours do not reach, and what is beside somebody at work', () => {
     const made = { rows: 4, places: 10, seed: 3, teams: [[person('a')]] }
     const why = (change: Partial<PlanAsked>) =>
@@ -250,7 +265,7 @@ describe('planShift', () => {
     expect(why({ minutes: 10_000 })).toEqual(new Set(['skills']))
     expect(why({ minutes: 60 })).toEqual(new Set(['skills', 'hours']))
     expect(
-      why({ minutes: 10_000, heldByOthers: (no) => (no === 12 ? 'overhead' : null) })
+      why({ minutes: 10_000, held: [{ no: 12, people: ['somebody'], isOverhead: true }] })
     ).toContain('beside_overhead')
   })
 
