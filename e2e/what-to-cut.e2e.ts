@@ -66,3 +66,59 @@ async function tapAt(page: Page, slider: ReturnType<Page['getByRole']>, share: n
   if (!box) throw new Error('The slider is not on the screen.')
   await page.touchscreen.tap(box.x + box.width * share, box.y + box.height / 2)
 }
+
+test('limbs are noted by turning the phone, held flat; and a phone that asks first is asked', async ({
+  asPerson,
+}) => {
+  const lee = await asPerson('Lee')
+  const turn = await compassOf(lee)
+  await turn({ awayFromNorth: 90 })
+  await lee.goto(routes.limbsOfTree(25))
+  await lee.getByRole('button', { name: 'Point the phone along a limb' }).tap()
+
+  await expect(lee.getByRole('status').filter({ hasText: '90°, east' })).toBeVisible()
+  await lee.getByRole('button', { name: 'Add this limb' }).first().tap()
+  await turn({ awayFromNorth: 225, raised: 80 })
+  await expect(lee.getByRole('status').filter({ hasText: 'Lay it flat' })).toBeVisible()
+  await expect(lee.getByText('Limb 2')).toBeHidden()
+  await turn({ awayFromNorth: 225 })
+  await lee.getByRole('button', { name: 'Add this limb' }).first().tap()
+  await expect(lee.getByText('Limb 2: 225°, south-west')).toBeVisible()
+
+  const ann = await asPerson('Ann')
+  await ann.addInitScript(asksFirst, 'denied')
+  await ann.goto(routes.limbsOfTree(25))
+  await ann.getByRole('button', { name: 'Point the phone along a limb' }).tap()
+  await expect(ann.getByText('The compass was not allowed. Tap the circle instead.')).toBeVisible()
+})
+
+/** A browser that wants to be asked for its compass, by a tap, and answers so. */
+function asksFirst(answer: string): void {
+  Object.assign(DeviceOrientationEvent, {
+    requestPermission: () =>
+      navigator.userActivation.isActive ? Promise.resolve(answer) : Promise.reject(new Error()),
+  })
+}
+
+type Turned = { awayFromNorth: number; raised?: number }
+
+/** Chromium's own sensors, turned from outside: flat, so far from north with the clock, its top so far raised. */
+async function compassOf(page: Page): Promise<(turned: Turned) => Promise<void>> {
+  const devtools = await page.context().newCDPSession(page)
+  const type = 'absolute-orientation'
+  await devtools.send('Emulation.setSensorOverrideEnabled', { enabled: true, type })
+  return async ({ awayFromNorth, raised = 0 }) => {
+    const [z, x] = [-awayFromNorth, raised].map((degrees) => (degrees * Math.PI) / 360) as [
+      number,
+      number,
+    ]
+    // First about the vertical, then about the phone's own side.
+    const quaternion = {
+      x: Math.cos(z) * Math.sin(x),
+      y: Math.sin(z) * Math.sin(x),
+      z: Math.sin(z) * Math.cos(x),
+      w: Math.cos(z) * Math.cos(x),
+    }
+    await devtools.send('Emulation.setSensorOverrideReadings', { type, reading: { quaternion } })
+  }
+}

@@ -19,15 +19,18 @@ export function PointPhone({ onLimb }: { onLimb: (bearingDeg: number) => void })
         </Button>
       )
     case 'waiting':
+    case 'steep':
     case 'pointing': {
       const bearingDeg = compass.state === 'pointing' ? graded(compass.bearingDeg) : null
       return (
         <>
           <p className="small">{text.turnHow}</p>
           <p className="bearing num" role="status">
-            {bearingDeg === null
-              ? text.turnWaiting
-              : text.turnReading(bearingDeg, ours.sides[sideOf(bearingDeg)])}
+            {bearingDeg !== null
+              ? text.turnReading(bearingDeg, ours.sides[sideOf(bearingDeg)])
+              : compass.state === 'steep'
+                ? text.turnSteep
+                : text.turnWaiting}
           </p>
           <div className="row wrap">
             {bearingDeg !== null && (

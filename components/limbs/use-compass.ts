@@ -4,12 +4,13 @@
 
 import { useEffect, useState } from 'react'
 
-import { bearingOf } from './compass-bearing'
+import { pointed } from './compass-bearing'
 
 export type Compass =
   | { state: 'away' }
   | { state: 'waiting' }
   | { state: 'pointing'; bearingDeg: number }
+  | { state: 'steep' }
   | { state: 'insecure' | 'none' | 'denied' }
 
 /** The question that some browsers ask first. */
@@ -20,13 +21,13 @@ const silentMs = 3_000
 
 export function useCompass(): { compass: Compass; begin: () => Promise<void>; end: () => void } {
   const [compass, setCompass] = useState<Compass>({ state: 'away' })
-  const isOn = compass.state === 'waiting' || compass.state === 'pointing'
+  const isOn = ['waiting', 'pointing', 'steep'].includes(compass.state)
 
   useEffect(() => {
     if (!isOn) return
     const listen = (event: Event) => {
-      const bearingDeg = bearingOf(event as DeviceOrientationEvent)
-      if (bearingDeg !== null) setCompass({ state: 'pointing', bearingDeg })
+      const now = pointed(event as DeviceOrientationEvent, screen.orientation?.angle ?? 0)
+      if (now.state !== 'unknown') setCompass(now)
     }
     const timer = setTimeout(
       () => setCompass((now) => (now.state === 'waiting' ? { state: 'none' } : now)),

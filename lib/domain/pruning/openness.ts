@@ -1,12 +1,15 @@
 /**
  * How open a crown is, from a photo taken straight up: which share of a circle round the middle is
- * sky. The blue channel tells sky from wood best, and Otsu's threshold finds the limit. A lens
- * that is darker towards its edge is levelled first. Limits for doubts are common practice, no source.
+ * sky. The blue channel tells sky from wood best, and Otsu's threshold finds the limit; what lies between the two
+ * counts in part. A lens that is darker towards its edge is levelled first. Limits for doubts are common practice,
+ * no source.
  */
 
 import { levelled, type Rings, ringsOf } from './levelling'
 import { otsu, type Threshold } from './otsu'
 import type { Pixels } from './pixels'
+import { quantileOf } from './quantile'
+import { type SkyShares, sky, skyShares, wood } from './sky-share'
 import { isSunIn } from './sun-in-picture'
 
 export type Doubt =
@@ -38,8 +41,7 @@ export type Unusable = {
   why: 'too_small' | 'dark' | 'no_sky' | 'no_wood' | 'sun' | 'not_upward'
 }
 
-export const wood = 1
-export const sky = 2
+export { sky, wood }
 
 const fewestPx = 200
 const darkest = 70
@@ -48,14 +50,20 @@ const leastContrast = 40
 const dimmestSky = 90
 /** Half a circle so much more open than the other looks at the horizon; a crown with one bare side is less so. */
 const mostLopsided = 0.75
-/** What the method keeps on pictures of known openness. */
-const leastDoubt = 0.02
+/** What the method keeps on drawn crowns of known openness: this, and the more the more twigs are thin. */
+const leastDoubt = 0.03
+const doubtOfMixed = 0.12
+/** A burnt-out sky eats twigs, pale wood is taken for sky in part. */
+const moreDoubt = 0.03
+const palestWood = 100
+const leastApart = 0.75
+const widestRange = 0.15
 
 export function opennessOf(picture: Pixels): Openness | Unusable {
   const { width, height } = picture
   if (Math.min(width, height) < fewestPx) return unusable('too_small')
   const rings = ringsOf(picture)
-  const brightest = levelAt(rings.raw, 0.995)
+  const brightest = quantileOf(rings.raw, 0.995)
   if (brightest < darkest) return unusable('dark')
   if (isSunIn(picture)) return unusable('sun')
 
@@ -65,27 +73,32 @@ export function opennessOf(picture: Pixels): Openness | Unusable {
     return unusable(brightest < 140 ? 'no_sky' : 'no_wood')
   if (threshold.brightMean < dimmestSky) return unusable('no_sky')
 
-  const mask = maskOf(rings, levelOf, threshold.level)
+  const rough = roughOf(rings, levelOf, threshold.level)
+  const read = skyShares({ width, height, level: rings.blue, rough })
+  const mask = rough.map((own, at) => (own === 0 ? 0 : (read.shares[at] ?? 0) >= 128 ? sky : wood))
   if (lopsidedness(mask, width, height) > mostLopsided) return unusable('not_upward')
-  return { state: 'measured', mask, ...figuresOf(histogram, threshold, rings) }
+  return { state: 'measured', mask, ...figuresOf(read, threshold, rings) }
 }
 
 function unusable(why: Unusable['why']): Unusable {
   return { state: 'unusable', why }
 }
 
-function figuresOf(histogram: Uint32Array, threshold: Threshold, rings: Rings) {
-  const { level, darkMean, brightMean, separability } = threshold
-  const gap = shareAbove(histogram, level)
-  const shift = Math.max(8, 0.1 * (brightMean - darkMean))
-  const low = Math.min(gap - leastDoubt, shareAbove(histogram, level + shift))
-  const high = Math.max(gap + leastDoubt, shareAbove(histogram, level - shift))
+function figuresOf(read: SkyShares, { separability }: Threshold, rings: Rings) {
+  const { gap, mixed, woodLevel } = read
   const clippedShare = Math.min(1, shareAbove(rings.raw, 249) / Math.max(gap, 1e-9))
+  const isBurntOut = clippedShare > 0.5
+  const isPale = woodLevel > palestWood
+  const doubt = leastDoubt + doubtOfMixed * mixed
+  const [low, high] = [
+    gap - doubt - (isBurntOut ? moreDoubt : 0),
+    gap + doubt + (isPale ? moreDoubt : 0),
+  ]
   const doubts: Doubt[] = []
-  if (clippedShare > 0.5) doubts.push('burnt_out')
-  if (darkMean > 100) doubts.push('glare')
-  if (separability < 0.8) doubts.push('soft')
-  if (high - low > 0.08) doubts.push('unsteady')
+  if (isBurntOut) doubts.push('burnt_out')
+  if (isPale) doubts.push('glare')
+  if (separability < leastApart) doubts.push('soft')
+  if (high - low > widestRange) doubts.push('unsteady')
   return {
     gap,
     low: Math.max(0, low),
@@ -111,25 +124,14 @@ function shareAbove(histogram: Uint32Array, level: number): number {
   return above / all
 }
 
-/** The level below which this share of the pixels lies. */
-function levelAt(histogram: Uint32Array, share: number): number {
-  const all = histogram.reduce((sum, count) => sum + count, 0)
-  let below = 0
-  for (let level = 0; level < histogram.length; level++) {
-    below += histogram[level] ?? 0
-    if (below >= share * all) return level
-  }
-  return histogram.length - 1
-}
-
-function maskOf({ ringAt, blue }: Rings, levelOf: Uint8Array, threshold: number): Uint8Array {
-  const mask = new Uint8Array(ringAt.length)
+function roughOf({ ringAt, blue }: Rings, levelOf: Uint8Array, threshold: number): Uint8Array {
+  const rough = new Uint8Array(ringAt.length)
   for (let at = 0; at < ringAt.length; at++) {
     const ring = ringAt[at] ?? 0
     if (ring === 0) continue
-    mask[at] = (levelOf[(ring << 8) | (blue[at] ?? 0)] ?? 0) > threshold ? sky : wood
+    rough[at] = (levelOf[(ring << 8) | (blue[at] ?? 0)] ?? 0) > threshold ? sky : wood
   }
-  return mask
+  return rough
 }
 
 /** How much more open one half of the circle is than the other, in whichever of eight directions. */

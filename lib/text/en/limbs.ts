@@ -16,6 +16,7 @@ export const limbs = {
   turn: 'Point the phone along a limb',
   turnHow: 'Hold it flat at the trunk, its top towards the limb. Saw and wire turn the needle.',
   turnReading: (degrees: number, side: string) => `${degrees}°, ${side}`,
+  turnSteep: 'Lay it flat to read it.',
   turnWaiting: 'Waiting for the compass…',
   turnStop: 'Put the compass away',
   turnInsecure: 'The compass needs a page opened over https. Tap the circle instead.',

@@ -16,6 +16,7 @@ export const limbs: typeof en = {
   turnHow:
     'Tenlo plano junto al tronco, con su borde de arriba hacia la rama. La sierra y el alambre desvían la aguja.',
   turnReading: (degrees, side) => `${degrees}° ${side}`,
+  turnSteep: 'Ponlo plano para leerla.',
   turnWaiting: 'Esperando la brújula…',
   turnStop: 'Guardar la brújula',
   turnInsecure: 'La brújula necesita una página abierta por https. Toca el círculo.',

@@ -57,6 +57,6 @@ export const openness: typeof en = {
     'Las fotos de los últimos doce árboles se quedan en este teléfono. No se envía nada de ellas.',
   startOver: 'Empezar de nuevo',
   source:
-    'El cielo se distingue de la madera por el azul de la imagen (Otsu 1979); en imágenes de prueba acierta con dos puntos de margen. Cuánto debe abrirse una copa lo dice tu jefe de cuadrilla.',
+    'El cielo se distingue de la madera por el azul de la foto (Otsu 1979), y las ramillas finas por cuánto la oscurecen. En copas dibujadas falló casi siempre por dos puntos, y por seis donde hay más ramillas; no se ha medido al lado ninguna copa real. Cuánto debe abrirse una copa lo dice tu jefe de cuadrilla.',
   back: 'Volver al árbol',
 }

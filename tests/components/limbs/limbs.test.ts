@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest'
 
-import { bearingOf } from '@/components/limbs/compass-bearing'
+import { pointed } from '@/components/limbs/compass-bearing'
 import { graded, type LimbsDraft, limbsOf, noLimbs, withLimb } from '@/components/limbs/limbs-draft'
 import { density, heavySide, lightSide } from '@/components/limbs/mass'
 import { sideOf } from '@/components/limbs/side-of'
 import { noWeigh, shapeOf } from '@/components/limbs/weigh-draft'
+import { gapsOf } from '@/lib/domain/pruning/circular'
 
 describe('limbs as they are noted', () => {
   test.each([
@@ -72,13 +73,54 @@ describe('a weight', () => {
   })
 })
 
-/** W3C Device Orientation Event: alpha grows against the clock, and means north only where it is absolute. */
-test.each([
-  [{ absolute: true, alpha: 90 }, 270],
-  [{ absolute: false, alpha: 90 }, null],
-  [{ absolute: true, alpha: null }, null],
-  [{ absolute: false, alpha: 10, webkitCompassHeading: 123 }, 123],
-  [{ absolute: false, alpha: 10, webkitCompassHeading: -1 }, null],
-])('a phone that says %j points to %j', (event, bearingDeg) => {
-  expect(bearingOf(event)).toBe(bearingDeg)
+describe('where a phone points', () => {
+  const flat = { absolute: true, beta: 0, gamma: 0 }
+
+  // W3C Device Orientation Event, its own examples: flat with the top to the west alpha is 90, and a heading is 360 − alpha.
+  test.each([
+    [{ ...flat, alpha: 90 }, 0, 270],
+    [{ ...flat, alpha: 0 }, 0, 0],
+    // Turned a quarter against the clock, its right side is the top of the picture.
+    [{ ...flat, alpha: 90 }, 90, 0],
+    // Tilted a little, to the side or up, it points where it pointed.
+    [{ ...flat, alpha: 30, beta: 25, gamma: 20 }, 0, 330],
+    [{ absolute: false, alpha: 10, beta: 3, gamma: 0, webkitCompassHeading: 123 }, 0, 123],
+  ])('%j, the picture turned by %i°, points to %i°', (event, turnedDeg, bearingDeg) => {
+    expect(pointed(event, turnedDeg)).toEqual({
+      state: 'pointing',
+      bearingDeg: expect.closeTo(bearingDeg, 9),
+    })
+  })
+
+  test.each([
+    ['upright', { ...flat, alpha: 90, beta: 80 }, 'steep'],
+    ['upright, on the other side', { ...flat, alpha: 90, beta: 100 }, 'steep'],
+    [
+      'upright, with a heading of its own',
+      { ...flat, alpha: 0, beta: 80, webkitCompassHeading: 9 },
+      'steep',
+    ],
+    ['of which only turns are known', { ...flat, absolute: false, alpha: 90 }, 'unknown'],
+    ['without a needle', { ...flat, alpha: null }, 'unknown'],
+    ['not calibrated', { ...flat, alpha: 1, webkitCompassHeading: -1 }, 'unknown'],
+    [
+      'not calibrated, and it says so',
+      { ...flat, alpha: 1, webkitCompassHeading: 9, webkitCompassAccuracy: -1 },
+      'unknown',
+    ],
+  ])('a phone %s: %j is %s', (_, event, state) => {
+    expect(pointed(event, 0)).toEqual({ state })
+  })
+
+  test('declination turns every bearing alike, and no gap between limbs', () => {
+    const bearings = (byDeg: number) =>
+      [350, 200, 70].map((alpha) => {
+        const now = pointed({ ...flat, alpha: (alpha + byDeg) % 360 }, 0)
+        return now.state === 'pointing' ? now.bearingDeg : Number.NaN
+      })
+
+    const sorted = (gaps: number[]) => gaps.toSorted((a, b) => a - b)
+    const gaps = sorted(gapsOf(bearings(0)))
+    expect(sorted(gapsOf(bearings(13)))).toEqual(gaps.map((gap) => expect.closeTo(gap, 9)))
+  })
 })

@@ -1,0 +1,123 @@
+/**
+ * How much of each pixel is sky. A twig thinner than a pixel only dims it, and a threshold calls such a pixel sky:
+ * a crown full of twigs then reads several points too open. So each pixel counts by where its light lies between
+ * that of the wood and that of the sky round it. Light adds up before the camera's curve, not after it.
+ */
+
+import { quantileOf } from './quantile'
+
+export type Levels = {
+  width: number
+  height: number
+  /** Brightness of each pixel, 0 to 255, as the camera wrote it. */
+  level: Uint8Array
+  /** What each pixel rather is: `sky`, `wood`, or outside the circle. */
+  rough: Uint8Array
+}
+
+export const wood = 1
+export const sky = 2
+
+export type SkyShares = {
+  /** Sky of the circle, as a share of it. */
+  gap: number
+  /** Pixels that are neither one nor the other. */
+  mixed: number
+  /** Brightness of the wood itself, without what is thinner than a pixel. */
+  woodLevel: number
+  /** Of each pixel, 0 to 255. */
+  shares: Uint8Array
+}
+
+/** The sky is not alike everywhere: its light is taken from so many parts along each side. */
+const parts = 8
+/** A part with less sky says nothing of it. */
+const leastSky = 0.05
+/** Tried on drawn crowns of which the sky is known: the brighter half of the sky, and the darker third of the wood. */
+const skyQuantile = 0.55
+const woodQuantile = 0.3
+
+/** The curve of sRGB backwards, IEC 61966-2-1. */
+const lightOf = Float32Array.from({ length: 256 }, (_, level) => {
+  const own = level / 255
+  return own <= 0.04045 ? own / 12.92 : ((own + 0.055) / 1.055) ** 2.4
+})
+
+export function skyShares(levels: Levels): SkyShares {
+  const { width, height, level, rough } = levels
+  const { ofWood, ofSky } = histogramsOf(levels)
+  const woodLevel = quantileOf(ofWood, woodQuantile)
+  const dark = lightOf[woodLevel] ?? 0
+  const skies = filledIn(ofSky.map((own) => skyOf(own, levels)))
+  const shares = new Uint8Array(level.length)
+  let [sum, mixed, all] = [0, 0, 0]
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const at = y * width + x
+      if (rough[at] === 0) continue
+      const bright = between(skies, ((x + 0.5) / width) * parts, ((y + 0.5) / height) * parts)
+      const share = ((lightOf[level[at] ?? 0] ?? 0) - dark) / Math.max(1e-4, bright - dark)
+      const own = Math.min(1, Math.max(0, share))
+      shares[at] = Math.round(own * 255)
+      sum += own
+      all++
+      if (own > 0.2 && own < 0.8) mixed++
+    }
+  return { gap: sum / all, mixed: mixed / all, woodLevel, shares }
+}
+
+function histogramsOf({ width, height, level, rough }: Levels) {
+  const ofWood = new Uint32Array(256)
+  const ofSky = Array.from({ length: parts * parts }, () => new Uint32Array(256))
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const at = y * width + x
+      const value = level[at] ?? 0
+      const part = Math.floor((y / height) * parts) * parts + Math.floor((x / width) * parts)
+      const own = rough[at] === sky ? ofSky[part] : rough[at] === wood ? ofWood : undefined
+      if (own) own[value] = (own[value] ?? 0) + 1
+    }
+  return { ofWood, ofSky }
+}
+
+/** Light of the sky in one part; null: there is too little to say. */
+function skyOf(own: Uint32Array, { width, height }: Levels): number | null {
+  const count = own.reduce((sum, one) => sum + one, 0)
+  if (count < leastSky * (width / parts) * (height / parts)) return null
+  return lightOf[quantileOf(own, skyQuantile)] ?? 0
+}
+
+/** A part without sky of its own has that of the others, the nearer the more. */
+function filledIn(skies: readonly (number | null)[]): number[] {
+  return skies.map((own, at) => {
+    if (own !== null) return own
+    let [sum, weights] = [0, 0]
+    skies.forEach((other, there) => {
+      if (other === null) return
+      const [dx, dy] = [
+        (there % parts) - (at % parts),
+        Math.floor(there / parts) - Math.floor(at / parts),
+      ]
+      const weight = (dx * dx + dy * dy) ** -1.5
+      sum += weight * other
+      weights += weight
+    })
+    return weights === 0 ? 1 : sum / weights
+  })
+}
+
+/** At a place between the middles of parts. */
+function between(skies: readonly number[], x: number, y: number): number {
+  const [u, v] = [within(x - 0.5), within(y - 0.5)]
+  const [left, top] = [Math.min(parts - 2, Math.floor(u)), Math.min(parts - 2, Math.floor(v))]
+  const of = (column: number, row: number) => skies[(top + row) * parts + left + column] ?? 0
+  const [right, down] = [u - left, v - top]
+  return (
+    (of(0, 0) * (1 - right) + of(1, 0) * right) * (1 - down) +
+    (of(0, 1) * (1 - right) + of(1, 1) * right) * down
+  )
+}
+
+function within(place: number): number {
+  return Math.min(parts - 1, Math.max(0, place))
+}
