@@ -13,6 +13,7 @@ import { MapPart } from './MapPart'
 import { PeoplePart } from './PeoplePart'
 import type { PaperChoice, PaperPart } from './paper-choice'
 import { ReferralsPart } from './ReferralsPart'
+import { StepsPart } from './StepsPart'
 import { ToolsPart } from './ToolsPart'
 import { TreesPart } from './TreesPart'
 
@@ -28,6 +29,7 @@ export function PaperPages({ choice, blocks }: { choice: PaperChoice; blocks: re
       {blocks.map((block) => (
         <div key={block.no}>
           {has('maps') && <MapPart block={block} />}
+          {has('steps') && <StepsPart block={block} />}
           {has('trees') && <TreesPart block={block} onlyLeft={choice.onlyLeft} notes={notes} />}
         </div>
       ))}

@@ -3,6 +3,7 @@
 export const paperParts = [
   'cover',
   'maps',
+  'steps',
   'trees',
   'people',
   'leads',

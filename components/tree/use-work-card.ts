@@ -33,7 +33,7 @@ export function useRoundKind() {
 }
 
 /** Near enough for a month and a year. */
-function useToday(): Date {
+export function useToday(): Date {
   const now = useNow(3_600_000)
   const startsAt = useSelect((view) => Object.values(view.state?.shifts ?? {})[0]?.startsAt)
   return now ?? new Date(startsAt ?? 0)

@@ -11,6 +11,7 @@ export const paper = {
   part: {
     cover: 'Cover and emergency card',
     maps: 'A map of each block',
+    steps: 'What to cut, by kind of tree',
     trees: 'Trees by row',
     people: 'Sign in and out',
     leads: 'The lead’s page',
@@ -41,6 +42,25 @@ export const paper = {
   noNorth: 'Not surveyed: north is not known here.',
   keepOut: 'Dashed: keep out.',
   rowNumber: (row: number) => `Row ${row}`,
+
+  stepsOf: (block: string) => `What to cut here: ${block}`,
+  notSure: 'In this order in every tree. Not sure? Leave the cut and ask your lead.',
+  kinds: 'By kind',
+  kind: 'Kind',
+  inMiddle: 'In its middle',
+  inBearingWood: 'Wood that bears',
+  inShoots: 'Last year’s shoots',
+  byKind: 'see the kind, below.',
+  anyCultivar: 'cultivar not known',
+  young: 'Before its fifth year:',
+  youngRest: 'Nothing else: the rest is your lead’s.',
+  neglected: 'the first two steps and no more this winter; your lead says what else.',
+  toolFor: (pruner: string, lopper: string, saw: string) =>
+    `Hand pruner up to ${pruner}, lopper up to ${lopper}, saw up to ${saw}. Dead wood: saw.`,
+  threeCuts: (out: string, further: string) =>
+    `What the lopper does not take, in three cuts: from below a third through, ${out} out from the collar; from above ${further} further, until it falls; then the stub, just outside the collar.`,
+  notOurs:
+    'Nor is anything cracked, hanging, near a power line or above the ladder. Leave it, and tell your lead.',
 
   treesOf: (block: string) => `Trees: ${block}`,
   tree: 'Tree',

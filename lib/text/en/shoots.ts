@@ -26,7 +26,7 @@ export const shoots = {
     title: 'Last year’s shoots: leave the tips',
     do: 'Leave them whole. Where shoots crowd, take whole ones out at their base.',
     never: 'Take a third off them, as on other trees.',
-    why: 'The fruit buds sit at the tip: the crop would go with it. That long shoots may be cut was read in one source, second hand.',
+    why: 'The fruit buds sit at the tip: the crop would go with it.',
     picture: 'Shoots with fruit buds to the tip. None is shortened; two that crowd are taken out.',
   },
   do_not_shorten: {

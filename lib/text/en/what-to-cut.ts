@@ -103,7 +103,8 @@ export const whatToCut = {
   },
   shoots,
   /** Of a tip-bearing apple. */
-  longTip: (length: string) => `One longer than ${length} may be cut to a bud. In doubt, leave it.`,
+  longTip: (length: string) =>
+    `One longer than ${length} may be cut to a bud (one source, second hand). In doubt, leave it.`,
   /** How much, for the steps that make wood new. */
   share: {
     renew_spurs: (share: string) => `About ${share} of them this year, over the whole tree.`,

@@ -169,7 +169,7 @@ export const bringIn: typeof en = {
   hazardsTitle: (count) =>
     plural(count, '1 árbol con un peligro conocido', `${count} árboles con un peligro conocido`),
   hazardsLead:
-    'Lo dice el archivo; hoy no lo ha mirado nadie. Una marca cierra el árbol y lo que está cerca hasta que venga un arborista titulado.',
+    'Lo dice el archivo; hoy no lo ha mirado nadie. Una marca cierra el árbol y lo que está cerca hasta que venga un arborista con licencia.',
   flagThem: (count) => plural(count, 'Marcar 1 árbol', `Marcar ${count} árboles`),
   notNow: 'No marcar ninguno',
   flagged: (count) => plural(count, '1 árbol está marcado.', `${count} árboles están marcados.`),

@@ -63,7 +63,7 @@ export const cuts: typeof en = {
       `Tijera hasta ${pruner}, dos manos hasta ${lopper}, serrucho hasta ${limb}: reglas de este huerto. Práctica común; sin número publicado.`,
     poleLimit: (limit) => `Tijera de pértiga hasta ${limit}, madera viva: igual.`,
     lineFrom: (distance) =>
-      `${distance} de una línea: 29 CFR 1910.269(x), hasta 50 kV; con más, más. Valen las normas locales.`,
+      `${distance} de una línea: 29 CFR 1910.269(x), hasta 50 kV; por encima, más lejos. Valen las normas locales.`,
     rule: (undercut, out, further) =>
       `Desde abajo ${undercut} del grosor, a ${out}; desde arriba ${further} más afuera.`,
     house: 'Lo que se usa aquí (práctica común)',

@@ -60,7 +60,7 @@ export const flag: typeof en = {
   mine: {
     title: 'Lo que avisaste',
     suspected: 'La mira un jefe de cuadrilla.',
-    open: 'Cerrado. Se pregunta a un arborista titulado.',
+    open: 'Cerrado. Se pregunta a un arborista con licencia.',
     confirmed: (name) => `${name} lo confirmó.`,
     withdrawn: (name) => `${name} lo miró y retiró la marca.`,
     withdrawnWhy: (name, why) => `${name} la retiró: ${why}`,

@@ -78,7 +78,7 @@ export const flags: typeof en = {
   keepOutSet: 'Fijar la zona cerrada',
   clearTitle: (tag) => `Resolver el peligro de ${tag}`,
   clearNote:
-    'Solo cuando haya venido un arborista titulado. El árbol y su alrededor quedan abiertos otra vez. Se guarda en el registro.',
+    'Solo cuando haya venido un arborista con licencia. El árbol y su alrededor quedan abiertos otra vez. Se guarda en el registro.',
   clearDone: 'Qué se hizo',
   clearBy: 'Arborista o empresa',
   clearOn: 'Qué día',

@@ -10,6 +10,7 @@ export const paper: typeof en = {
   part: {
     cover: 'Portada y tarjeta de emergencia',
     maps: 'Un mapa de cada bloque',
+    steps: 'Qué cortar, por clase de árbol',
     trees: 'Árboles por fila',
     people: 'Entrada y salida',
     leads: 'La hoja del jefe de cuadrilla',
@@ -40,6 +41,26 @@ export const paper: typeof en = {
   noNorth: 'Sin levantar: aquí no se sabe dónde está el norte.',
   keepOut: 'A trazos: no entrar.',
   rowNumber: (row) => `Fila ${row}`,
+
+  stepsOf: (block) => `Qué cortar aquí: ${block}`,
+  notSure: 'En este orden en cada árbol. ¿Dudas? Deja el corte y pregunta a tu jefe de cuadrilla.',
+  kinds: 'Por clase',
+  kind: 'Clase',
+  inMiddle: 'En el centro',
+  inBearingWood: 'Madera que da fruto',
+  inShoots: 'Brotes del año pasado',
+  byKind: 'mira la clase, abajo.',
+  anyCultivar: 'variedad sin anotar',
+  young: 'Antes de su quinto año:',
+  youngRest: 'Nada más: lo demás es de tu jefe de cuadrilla.',
+  neglected:
+    'los dos primeros pasos y nada más este invierno; lo demás lo dice tu jefe de cuadrilla.',
+  toolFor: (pruner, lopper, saw) =>
+    `Tijera de mano hasta ${pruner}, de dos manos hasta ${lopper}, serrucho hasta ${saw}. Madera muerta: serrucho.`,
+  threeCuts: (out, further) =>
+    `Lo que no corta la tijera de dos manos, en tres cortes: desde abajo un tercio del grosor, a ${out} del collar; desde arriba ${further} más afuera, hasta que caiga; después el muñón, justo por fuera del collar.`,
+  notOurs:
+    'Tampoco lo agrietado, lo que cuelga, lo que está cerca de una línea eléctrica o más arriba de la escalera. Déjalo y díselo a tu jefe de cuadrilla.',
 
   treesOf: (block) => `Árboles: ${block}`,
   tree: 'Árbol',

@@ -1,14 +1,14 @@
 import type { referral as en } from '../en/referral'
 
 export const referral: typeof en = {
-  title: 'Encargo a un arborista titulado',
+  title: 'Encargo a un arborista con licencia',
   print: 'Imprimir',
   back: 'Volver a las marcas',
   onPaper: 'A4 o Letter, una página por árbol, legible en blanco y negro.',
   over: 'Esta marca ya no está. No hay nada que encargar.',
   none: 'Ningún árbol está marcado para el arborista.',
   decides:
-    'Avisado por personas que no son arboristas. Un arborista titulado valora y decide; mandan las normas locales.',
+    'Avisado por personas que no son arboristas. Un arborista con licencia valora y decide; mandan las normas locales.',
 
   orchard: 'Huerto',
   tree: 'Árbol',

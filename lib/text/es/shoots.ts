@@ -28,7 +28,7 @@ export const shoots: typeof en = {
     title: 'Brotes del año pasado: deja las puntas',
     do: 'Déjalos enteros. Donde se amontonan, quita brotes enteros desde su base.',
     never: 'Quitarles un tercio, como en otros árboles.',
-    why: 'Las yemas de fruto están en la punta: la cosecha se iría con ella. Que los largos se pueden cortar se leyó en una fuente, de segunda mano.',
+    why: 'Las yemas de fruto están en la punta: la cosecha se iría con ella.',
     picture:
       'Brotes con yemas de fruto hasta la punta. Ninguno se acorta; se quitan dos que amontonan.',
   },

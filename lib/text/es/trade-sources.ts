@@ -14,6 +14,6 @@ export const tradeSources: typeof en = {
   uc_ipm_cherry: 'UC IPM, guía de plagas del cerezo',
   uc_ipm_wsu_fire_blight: 'UC IPM, boletín 7414, en reposo; WSU 2018 en crecimiento',
   us_park_service: 'US National Park Service, seguridad para podadores',
-  wisconsin: 'programa forestal de Wisconsin',
+  wisconsin: 'Programa forestal de Wisconsin',
   wsu_2025: 'Universidad Estatal de Washington, diciembre de 2025',
 }

@@ -104,7 +104,8 @@ export const whatToCut: typeof en = {
     },
   },
   shoots,
-  longTip: (length) => `Uno de más de ${length} se puede cortar a una yema. En la duda, déjalo.`,
+  longTip: (length) =>
+    `Uno de más de ${length} se puede cortar a una yema (una fuente, de segunda mano). En la duda, déjalo.`,
   share: {
     renew_spurs: (share) => `Este año, más o menos ${share} de ellos, por todo el árbol.`,
     renew_shoots: (share, shortest, longest) =>
