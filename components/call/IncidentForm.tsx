@@ -3,12 +3,12 @@
 import { useId } from 'react'
 
 import { type CallRead, useDraft, useNow, useSelect, useSend } from '@/lib/hooks'
+import { clockIn, instantAt } from '@/lib/util/clock-in'
 import { dayIn } from '@/lib/util/day-in'
 import { AskedNote } from '../crew/AskedNote'
 import { useAsk } from '../crew/use-ask'
 import { useLeadWords } from '../crew/use-lead-words'
 import { useWords } from '../layout/Words'
-import { clockIn, instantAt } from '../shift/orchard-time'
 import { Button } from '../ui/Button'
 import { ChoiceGroup } from '../ui/ChoiceGroup'
 import { Dialog } from '../ui/Dialog'

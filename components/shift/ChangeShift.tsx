@@ -2,6 +2,7 @@
 
 import type { Shift } from '@/lib/events/state'
 import { useDraft, useSelect, useSend } from '@/lib/hooks'
+import { clockIn } from '@/lib/util/clock-in'
 import { AskedNote } from '../crew/AskedNote'
 import { useAsk } from '../crew/use-ask'
 import { useLeadWords } from '../crew/use-lead-words'
@@ -10,7 +11,7 @@ import { Button } from '../ui/Button'
 import { Dialog } from '../ui/Dialog'
 import { useTries } from '../ui/use-tries'
 import { HoursFields, type ShiftHours } from './HoursFields'
-import { clockIn, hoursOf, isTooLong } from './orchard-time'
+import { hoursOf, isTooLong } from './orchard-time'
 
 type ChangeShiftProps = { shift: Shift & { id: string }; onClose: () => void }
 

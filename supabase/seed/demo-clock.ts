@@ -1,27 +1,74 @@
 /**
- * Loading the demo takes some seconds; to whoever opens it, it is a morning. The referee's clock cannot be
- * told what time it is, so the owner of the database spreads what was just written over the shift.
+ * Loading the demo takes some seconds; to whoever opens it, it is a morning with a winter behind it. The referee's
+ * clock cannot be told what time it is, so the owner of the database says afterwards when things happened.
  */
 
 import type { Engine } from '../local/engine/engine'
 
-export type Morning = { startsAt: Date; now: Date }
+type Told = { n: number; at: string; kind: string; commandId: string }
 
-type Told = { at: string; kind: string }
+/** When each command was meant, by its id. */
+export async function setTimes(engine: Engine, meant: ReadonlyMap<string, Date>): Promise<void> {
+  const events = await eventsAfter(engine, 0)
+  await move(
+    engine,
+    events.flatMap(({ at, commandId }) => {
+      const time = meant.get(commandId)
+      return time ? [[at, time]] : []
+    })
+  )
+}
+
+export type Evening = { from: Date; to: Date }
+
+/** All that happened so far, evenly. */
+export async function spreadOverEvening(engine: Engine, { from, to }: Evening): Promise<void> {
+  const events = await eventsAfter(engine, 0)
+  const stepMs = (to.getTime() - from.getTime()) / events.length
+  await move(
+    engine,
+    events.map(({ at }, index) => [at, new Date(from.getTime() + index * stepMs)])
+  )
+}
+
+export type Morning = {
+  /** The number of the last event that is not of this morning. */
+  after: number
+  startsAt: Date
+  now: Date
+}
 
 /** In order and whole: what happened first stays first, and what happened at once still does. */
 export async function spreadOverMorning(engine: Engine, morning: Morning): Promise<void> {
-  const events = await engine.query<Told>('select at::text, kind from public.events order by n')
-  const times = JSON.stringify(Object.fromEntries(spread(events, morning)))
+  await move(engine, spread(await eventsAfter(engine, morning.after), morning))
+}
+
+export async function lastEvent(engine: Engine): Promise<number> {
+  const [last] = await engine.query<{ n: number }>('select max(n)::integer as n from public.events')
+  return last?.n ?? 0
+}
+
+function eventsAfter(engine: Engine, n: number): Promise<Told[]> {
+  return engine.query<Told>(
+    `select n::integer, at::text, kind, command_id as "commandId" from public.events where n > $1 order by n`,
+    [n]
+  )
+}
+
+/** Whatever has the one time gets the other: a row that an event wrote has the event's. */
+async function move(engine: Engine, times: readonly (readonly [was: string, is: Date])[]) {
+  const moved = JSON.stringify(
+    Object.fromEntries(times.map(([was, is]) => [was, is.toISOString()]))
+  )
   const columns = await engine.query<{ table: string; column: string }>(
     `select table_name as table, column_name as column from information_schema.columns
      where table_schema = 'public' and data_type = 'timestamp with time zone'`
   )
   for (const { table, column } of columns) {
     await engine.query(
-      `update public."${table}" set "${column}" = ($1::jsonb ->> "${column}"::text)::timestamptz
-       where $1::jsonb ? "${column}"::text`,
-      [times]
+      `update public."${table}" row set "${column}" = time.value::timestamptz
+       from jsonb_each_text($1::jsonb) time where row."${column}" = time.key::timestamptz`,
+      [moved]
     )
   }
   await engine.query(
@@ -39,7 +86,7 @@ const partsBefore: Record<string, number> = {
 }
 const usualParts = 1.5
 
-function spread(events: readonly Told[], { startsAt, now }: Morning): [string, string][] {
+function spread(events: readonly Told[], { startsAt, now }: Morning): [string, Date][] {
   const opened = events.findIndex(({ kind }) => kind === 'shift_opened')
   let parts = 0
   const reached = events.map(({ kind }, index) => {
@@ -50,6 +97,6 @@ function spread(events: readonly Told[], { startsAt, now }: Morning): [string, s
   const partMs = (now.getTime() - startsAt.getTime()) / (parts - from)
   return events.map(({ at }, index) => [
     at,
-    new Date(startsAt.getTime() + ((reached[index] ?? 0) - from) * partMs).toISOString(),
+    new Date(startsAt.getTime() + ((reached[index] ?? 0) - from) * partMs),
   ])
 }

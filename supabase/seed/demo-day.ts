@@ -3,6 +3,7 @@
 import type { Species } from '@/lib/domain/orchard/types'
 import { proposedOff } from '@/lib/domain/safety/species-season'
 import type { ArgsOf } from '@/lib/events/commands'
+import { dayIn } from '@/lib/util/day-in'
 
 export type DemoDay = {
   round: ArgsOf<'open_round'>
@@ -16,7 +17,7 @@ const sinceMs = 150 * minuteMs
 const lengthMs = 330 * minuteMs
 
 export function demoDay(now: Date, timeZone: string): DemoDay {
-  const date = dateIn(now, timeZone)
+  const date = dayIn(timeZone, now)
   const month = Number(date.slice(5, 7))
   const startsAt = Math.floor((now.getTime() - sinceMs) / (15 * minuteMs)) * 15 * minuteMs
   const round = roundFor(month, Number(date.slice(0, 4)))
@@ -79,7 +80,7 @@ function roundFor(month: number, year: number): Round {
 }
 
 /** Cherry and apricot belong to it; whether they are on today is another question. */
-function winterOf(year: number): Round {
+export function winterOf(year: number): Round {
   return {
     kind: 'winter',
     season: year,
@@ -101,15 +102,4 @@ function winterOf(year: number): Round {
     from: `${year}-11-01`,
     to: `${year + 1}-03-31`,
   }
-}
-
-function dateIn(at: Date, timeZone: string): string {
-  const parts = new Intl.DateTimeFormat('en', {
-    timeZone,
-    year: 'numeric',
-    month: '2-digit',
-    day: '2-digit',
-  }).formatToParts(at)
-  const part = (type: string) => parts.find((found) => found.type === type)?.value ?? ''
-  return `${part('year')}-${part('month')}-${part('day')}`
 }

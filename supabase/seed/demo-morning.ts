@@ -1,19 +1,41 @@
-/** The demo's morning up to the first cut: counted, briefed, equipped, trees marked, and flagged. */
+/** The demo's morning up to the first cut: planned, counted, briefed, equipped, trees marked, and flagged. */
 
 import { randomUUID } from 'node:crypto'
 
 import type { Tree } from '@/lib/domain/orchard/types'
 import type { Skill } from '@/lib/events/state'
-import { type Demo, seatOf } from './demo-orchard'
-import { cankers, dangerousTree, diseasedTree, keepOutM, markedRow, type Place } from './demo-plan'
-import { demoPeople, demoSeats } from './people'
+import type { Engine } from '../local/engine/engine'
+import { type DemoDay, demoDay } from './demo-day'
+import { inRow, type Orchard, seatOf, seatPeople, treeAt } from './demo-orchard'
+import { cankers, dangerousTree, diseasedTree, keepOutM, markedRow, topics } from './demo-plan'
+import { demoOrchard, demoPeople, demoSeats } from './people'
 import { mustSend } from './referee'
+
+export type Demo = Orchard & { day: DemoDay; shift: string }
+
+/** Who is new this season comes in, and today's shift is planned. */
+export async function planToday(engine: Engine, orchard: Orchard, now: Date): Promise<Demo> {
+  const day = demoDay(now, demoOrchard.timeZone)
+  await seatPeople(
+    engine,
+    orchard,
+    demoPeople.filter(({ since }) => since === 'today')
+  )
+  const round = randomUUID()
+  await mustSend(orchard.manager, 'open_round', day.round, round)
+  const shift = randomUUID()
+  await mustSend(orchard.manager, 'schedule_shift', { ...day.shift, round }, shift)
+  await mustSend(orchard.manager, 'write_briefing', { shift, topics, change: 'first' })
+  return { ...orchard, day, shift }
+}
 
 export async function beginMorning(demo: Demo): Promise<void> {
   const { lead, shift, day } = demo
   await mustSend(lead, 'open_shift', { shift, off: day.off ?? {} })
   const awayToday: string[] = [demoSeats.manager]
-  const here = demoPeople.filter(({ name }) => !awayToday.includes(name))
+  const here = demoPeople.filter(
+    ({ name, since }) => !awayToday.includes(name) && since !== 'last_winter_only'
+  )
   const crew = here.filter(({ name, role }) => role !== 'visitor' && name !== demoSeats.newcomer)
 
   for (const { name } of here) await mustSend(seatOf(demo.seats, name), 'arrive', {})
@@ -61,7 +83,7 @@ async function lookAtTrees(demo: Demo): Promise<void> {
   const [code, row] = markedRow
   const inRound = (tree: Tree) =>
     tree.life === 'standing' && day.round.species.includes(tree.species)
-  for (const tree of inRow(demo, code, row).filter(inRound)) {
+  for (const tree of inRow(demo.inventory, code, row).filter(inRound)) {
     await mustSend(lead, 'mark_big_cuts', { tree: tree.no })
   }
   await mustSend(seatOf(demo.seats, 'Nadia Brightwater'), 'flag_tree', {
@@ -94,15 +116,4 @@ async function findCankers(demo: Demo): Promise<void> {
     await mustSend(finder, 'flag_tree', { tree: treeAt(demo, at), kind: 'disease', ...seen }, flag)
     if (isConfirmed) await mustSend(demo.lead, 'confirm_flag', { flag, ...seen })
   }
-}
-
-export function treeAt(demo: Demo, [code, row, place]: Place): number {
-  const tree = inRow(demo, code, row).find((found) => found.place === place)
-  if (!tree) throw new Error(`The demo has no tree at ${code} ${row}·${place}.`)
-  return tree.no
-}
-
-function inRow({ inventory }: Demo, code: string, row: number): Tree[] {
-  const block = inventory.blocks.find((found) => found.code === code)?.no
-  return inventory.trees.filter((tree) => tree.block === block && tree.row === row)
 }

@@ -1,15 +1,15 @@
-/** The demo before its shift opens: the orchard, its trees, its people, its tools, and today's plan. */
+/** The demo before anything happens in it: the orchard, its trees, its people and its tools. */
 
 import { randomUUID } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { type Inventory, parseInventory } from '@/lib/domain/orchard/inventory'
+import type { Tree } from '@/lib/domain/orchard/types'
 import type { Engine } from '../local/engine/engine'
 import { root } from '../local/root'
 import { hashOfCode, newCode } from './codes'
 import { demoBlockSettings } from './demo-blocks'
-import { type DemoDay, demoDay } from './demo-day'
-import { emergencyCard, failedTool, toolsInTheShed } from './demo-plan'
+import { emergencyCard, failedTool, type Place, toolsInTheShed } from './demo-plan'
 import { signInInside } from './inside'
 import { inventoryArgs } from './inventory-args'
 import { invite } from './links'
@@ -17,43 +17,44 @@ import { type DemoPerson, demoOrchard, demoPeople, demoSeats } from './people'
 import { accepted, atTheGate, mustSend, type Seat, type SignIn, sendPlain } from './referee'
 import { type Land, landOf } from './trees-to-take'
 
-export type Demo = {
-  day: DemoDay
-  shift: string
+export type Orchard = {
   land: Land
   inventory: Inventory
   manager: Seat
   lead: Seat
   /** By name. Whoever has no phone sits at the lead's. */
-  seats: ReadonlyMap<string, Seat>
+  seats: Map<string, Seat>
   /** Tool numbers by label. */
   tools: ReadonlyMap<string, number>
 }
 
-export async function makeOrchard(engine: Engine, now: Date): Promise<Demo> {
-  const signIn = signInInside(engine)
-  const day = demoDay(now, demoOrchard.timeZone)
+export async function makeOrchard(engine: Engine, now: Date): Promise<Orchard> {
   const inventory = readInventory(now)
-  const manager = await foundOrchard(engine, signIn)
+  const manager = await foundOrchard(engine)
   await mustSend(manager, 'change_orchard', { emergency: emergencyCard })
   const brought = await sendPlain(manager, 'bring_in_trees', inventoryArgs(inventory), randomUUID())
   accepted('bring_in_trees', brought)
 
-  const seats = await seatPeople(engine, signIn, manager)
+  const seats = new Map([[demoSeats.manager as string, manager]])
+  await seatPeople(
+    engine,
+    { seats, manager },
+    demoPeople.filter(({ since }) => since !== 'today')
+  )
   const lead = seatOf(seats, demoSeats.lead)
-  await grantSkills({ manager, lead, seats })
   const tools = await fillShed(manager)
-  const shift = await planShift(manager, day)
-  return {
-    day,
-    shift,
-    land: landOf(inventory.trees, inventory.blocks),
-    inventory,
-    manager,
-    lead,
-    seats,
-    tools,
-  }
+  return { land: landOf(inventory.trees, inventory.blocks), inventory, manager, lead, seats, tools }
+}
+
+export function treeAt({ inventory }: Orchard, [code, row, place]: Place): number {
+  const tree = inRow(inventory, code, row).find((found) => found.place === place)
+  if (!tree) throw new Error(`The demo has no tree at ${code} ${row}·${place}.`)
+  return tree.no
+}
+
+export function inRow({ blocks, trees }: Inventory, code: string, row: number): Tree[] {
+  const block = blocks.find((found) => found.code === code)?.no
+  return trees.filter((tree) => tree.block === block && tree.row === row)
 }
 
 export function seatOf(seats: ReadonlyMap<string, Seat>, name: string): Seat {
@@ -74,10 +75,10 @@ function readInventory(now: Date): Inventory {
   return read
 }
 
-async function foundOrchard(engine: Engine, signIn: SignIn): Promise<Seat> {
+async function foundOrchard(engine: Engine): Promise<Seat> {
   const code = newCode()
   await engine.query('select private.make_setup_code($1)', [hashOfCode(code)])
-  const call = await signIn()
+  const call = await signInInside(engine)()
   const { orchard, person } = await mustSend(atTheGate(call), 'create_orchard', {
     ...demoOrchard,
     code,
@@ -86,13 +87,14 @@ async function foundOrchard(engine: Engine, signIn: SignIn): Promise<Seat> {
   return { call, orchardId: orchard ?? '', personId: person ?? '' }
 }
 
-async function seatPeople(
+/** Added by the manager, each with what they may do, and with a phone of their own where they have one. */
+export async function seatPeople(
   engine: Engine,
-  signIn: SignIn,
-  manager: Seat
-): Promise<Map<string, Seat>> {
-  const seats = new Map<string, Seat>([[demoSeats.manager, manager]])
-  for (const person of demoPeople.filter(({ name }) => !seats.has(name))) {
+  { seats, manager }: Pick<Orchard, 'seats' | 'manager'>,
+  people: readonly DemoPerson[]
+): Promise<void> {
+  const signIn = signInInside(engine)
+  for (const person of people.filter(({ name }) => !seats.has(name))) {
     const { person: personId = '' } = await mustSend(manager, 'add_person', {
       name: person.name,
       role: person.role,
@@ -107,7 +109,12 @@ async function seatPeople(
         : { ...lead, personId }
     )
   }
-  return seats
+  for (const { name, skills } of people) {
+    const subject = seatOf(seats, name).personId
+    // Nobody grants to oneself.
+    const by = subject === manager.personId ? seatOf(seats, demoSeats.lead) : manager
+    for (const skill of skills) await mustSend(by, 'grant_skill', { subject, skill })
+  }
 }
 
 async function phoneOf(
@@ -123,19 +130,6 @@ async function phoneOf(
   return { call, orchardId, personId }
 }
 
-/** Nobody grants to oneself. */
-async function grantSkills({
-  manager,
-  lead,
-  seats,
-}: Pick<Demo, 'manager' | 'lead' | 'seats'>): Promise<void> {
-  for (const { name, skills } of demoPeople) {
-    const subject = seatOf(seats, name).personId
-    const by = subject === manager.personId ? lead : manager
-    for (const skill of skills) await mustSend(by, 'grant_skill', { subject, skill })
-  }
-}
-
 async function fillShed(manager: Seat): Promise<Map<string, number>> {
   const tools = new Map<string, number>()
   for (const { label, kind } of toolsInTheShed) {
@@ -148,16 +142,4 @@ async function fillShed(manager: Seat): Promise<Map<string, number>> {
     note: failedTool.note,
   })
   return tools
-}
-
-async function planShift(manager: Seat, day: DemoDay): Promise<string> {
-  const round = randomUUID()
-  const shift = randomUUID()
-  await mustSend(manager, 'open_round', day.round, round)
-  await mustSend(manager, 'schedule_shift', { ...day.shift, round }, shift)
-  // What a lead would take in there; none of it says anything about people.
-  const topics = ['stop_signal', 'tools', 'ladders', 'saws', 'keep_out', 'disease']
-  const codes = topics.map((code) => ({ code }))
-  await mustSend(manager, 'write_briefing', { shift, topics: codes, change: 'first' })
-  return shift
 }

@@ -24,6 +24,11 @@ export const toolsInTheShed: readonly { label: string; kind: ToolKind }[] = [
 /** Not checked well enough when it was hung up last time. */
 export const failedTool = { label: 'S6', items: ['blade_tight'], note: 'Wobbles in its handle.' }
 
+/** What a lead would take into a briefing there; none of it says anything about people. */
+export const topics = ['stop_signal', 'tools', 'ladders', 'saws', 'keep_out', 'disease'].map(
+  (code) => ({ code })
+)
+
 function numbered(letter: string, kind: ToolKind, count: number) {
   return Array.from({ length: count }, (_, index) => ({ label: `${letter}${index + 1}`, kind }))
 }

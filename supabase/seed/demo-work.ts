@@ -3,8 +3,8 @@
 import { randomUUID } from 'node:crypto'
 
 import { treeRules, type Wish } from '@/lib/events/missing'
-import { treeAt } from './demo-morning'
-import { type Demo, seatOf } from './demo-orchard'
+import type { Demo } from './demo-morning'
+import { seatOf, treeAt } from './demo-orchard'
 import { type Worker, workers } from './demo-plan'
 import { type Follower, follow } from './follow'
 import { mustSend, type Seat } from './referee'

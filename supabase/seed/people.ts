@@ -16,6 +16,8 @@ export type DemoPerson = {
   language: 'en' | 'es'
   skills: readonly ('hand_saw' | 'ladder' | 'prunes_alone')[]
   hasPhone: boolean
+  /** When they came to the orchard; who was there last winter only has left since. */
+  since: 'last_winter' | 'last_winter_only' | 'today'
 }
 
 export const demoPeople: readonly DemoPerson[] = [
@@ -28,10 +30,10 @@ export const demoPeople: readonly DemoPerson[] = [
   adult('Nadia Brightwater', 'volunteer', 'en', ['hand_saw', 'prunes_alone']),
   adult('Eliseo Montalbán', 'volunteer', 'es', ['prunes_alone']),
   adult('Greta Holloway', 'volunteer', 'en', []),
-  adult('Sunniva Park', 'volunteer', 'en', ['prunes_alone']),
-  adult('Abel Ferreira', 'volunteer', 'es', []),
+  { ...adult('Sunniva Park', 'volunteer', 'en', ['prunes_alone']), since: 'today' },
+  { ...adult('Abel Ferreira', 'volunteer', 'es', []), since: 'today' },
   adult('Dorothea Nkemelu', 'volunteer', 'en', ['hand_saw', 'ladder']),
-  adult('Casimir Wray', 'volunteer', 'en', []),
+  { ...adult('Casimir Wray', 'volunteer', 'en', []), since: 'today' },
   { ...adult('Hob Larrimore', 'volunteer', 'en', ['prunes_alone']), hasPhone: false },
   {
     ...adult('Lucía Quiñones', 'volunteer', 'es', []),
@@ -39,7 +41,8 @@ export const demoPeople: readonly DemoPerson[] = [
     guardian: 'Rosaura Quiñones',
     hasPhone: false,
   },
-  { ...adult('Ambrose Tilley', 'visitor', 'en', []), hasPhone: false },
+  { ...adult('Odalys Renwick', 'volunteer', 'en', ['prunes_alone']), since: 'last_winter_only' },
+  { ...adult('Ambrose Tilley', 'visitor', 'en', []), hasPhone: false, since: 'today' },
 ]
 
 /** Whose links the host prints. The newcomer has just arrived and done nothing else. */
@@ -56,5 +59,5 @@ function adult(
   language: DemoPerson['language'],
   skills: DemoPerson['skills']
 ): DemoPerson {
-  return { name, role, ageBand: 'adult', language, skills, hasPhone: true }
+  return { name, role, ageBand: 'adult', language, skills, hasPhone: true, since: 'last_winter' }
 }

@@ -11,7 +11,7 @@ import { openHosted } from '../supabase/seed/hosted'
 let hosted: Awaited<ReturnType<typeof openHosted>>
 beforeAll(async () => {
   hosted = await openHosted()
-  await loadDemo(hosted.engine)
+  await loadDemo(hosted.engine, new Date(), { lastWinter: false })
 }, 60_000)
 afterAll(() => hosted.close())
 

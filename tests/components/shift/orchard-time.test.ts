@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 
-import { hoursOf, instantAt, isTooLong } from '@/components/shift/orchard-time'
+import { hoursOf, isTooLong } from '@/components/shift/orchard-time'
+import { instantAt } from '@/lib/util/clock-in'
 import { dayIn } from '@/lib/util/day-in'
 
 describe('a time on the orchard’s clock', () => {

@@ -3,12 +3,18 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { openShift } from '../../../lib/events/look-ups'
 import { missingOfPerson } from '../../../lib/events/missing'
 import type { State } from '../../../lib/events/state'
+import { dayIn } from '../../../lib/util/day-in'
 import { loadDemo } from '../../../supabase/seed/demo'
 import { snapshotOf } from '../../../supabase/seed/follow'
 import { signInInside } from '../../../supabase/seed/inside'
 import { linksAtStart, type SeatName } from '../../../supabase/seed/links'
+import { lastWinter } from '../../../supabase/seed/past/calendar'
+import { mustRead } from '../../../supabase/seed/referee'
 import { redeem, wayInOf } from '../../../supabase/seed/way-in'
 import { engines, type TestDatabase } from '../../support/engines'
+
+type PastRound = { round: string; closedAt: string; done: number; leftOut: number }
+type PastShift = { round: string; date: string; people: number; done: number }
 
 /** Whoever opens a link of the host. */
 async function openLink(db: TestDatabase, seatName: SeatName, name: string | null = null) {
@@ -75,7 +81,9 @@ describe.each(engines)('the demo on $name', ({ open }) => {
       `select count(*)::integer, min(v.seconds) as shortest, max(v.seconds) as longest
        from public.visits v join public.claims c on c.id = v.claim_id where v.at > c.opened_at`
     )
-    const [all] = await db.asOwner('select count(*)::integer from public.visits')
+    const [all] = await db.asOwner(
+      'select count(*)::integer from public.visits where not from_paper'
+    )
     expect(visits?.count).toBe(all?.count)
     expect(visits?.shortest).toBeGreaterThan(120)
     expect(visits?.longest).toBeLessThan(7200)
@@ -84,6 +92,73 @@ describe.each(engines)('the demo on $name', ({ open }) => {
         `select n from (select n, at, lag(at) over (order by n) as before from public.events) e where at < before`
       )
     ).toEqual([])
+  })
+
+  test('a winter lies behind it: held on four Saturdays, one of them on paper, and closed', async () => {
+    const lead = await openLink(db, 'lead')
+    const asked = { p_orchard: lead.orchardId }
+    const [, winter] = (await mustRead(lead.call, 'read_rounds', asked)) as PastRound[]
+    const held = (await mustRead(lead.call, 'read_shifts', asked)) as PastShift[]
+    const past = held.filter(({ round }) => round === winter?.round)
+
+    expect(winter).toMatchObject({ kind: 'winter', held: 4, planned: 0 })
+    expect(Date.parse(winter?.closedAt ?? '')).toBeLessThan(now.getTime())
+    expect(winter?.done).toBeGreaterThan(150)
+    expect(winter?.leftOut).toBeGreaterThan(5)
+    expect(past.map(({ date }) => new Date(`${date}T12:00:00Z`).getUTCDay())).toEqual([6, 6, 6, 6])
+    for (const { people, done } of past) {
+      expect(people).toBeGreaterThanOrEqual(9)
+      expect(done).toBeGreaterThan(30)
+    }
+    const [from] = await db.asOwner(
+      'select count(*)::integer as paper, min(seconds) as shortest from public.visits where from_paper'
+    )
+    expect(from?.paper).toBeGreaterThan(30)
+    expect(from?.shortest).toBeGreaterThan(120)
+  })
+
+  test('of that winter trees tell what happened: minutes that grow with the wood, work opened again, finds that ended', async () => {
+    const [thin, thick] = await db.asOwner(
+      `select percentile_cont(0.5) within group (order by v.seconds) as median
+       from public.visits v join public.trees t on t.orchard_id = v.orchard_id and t.no = v.tree_no
+       join public.rounds r on r.id = v.round_id
+       where r.closed_at is not null and v.result = 'done' and (t.trunk_cm < 10 or t.trunk_cm > 20)
+       group by t.trunk_cm > 20 order by t.trunk_cm > 20`
+    )
+    expect(Number(thick?.median)).toBeGreaterThan(1.5 * Number(thin?.median))
+
+    const [told] = await db.asOwner(
+      `select (select count(*)::integer from public.looked_over where result = 'passed') as passed,
+        (select count(*)::integer from public.looked_over where result = 'reopened') as reopened,
+        (select count(*)::integer from public.brush_hauled h join public.rounds r on r.id = h.round_id where r.closed_at is not null) as hauled,
+        (select array_agg(distinct state order by state) from public.flags where ended_at is not null) as ended,
+        (select count(*)::integer from public.visits where note is not null) as notes`
+    )
+    expect(told?.passed).toBeGreaterThan(15)
+    expect(told?.reopened).toBeGreaterThan(1)
+    expect(told?.hauled).toBeGreaterThan(60)
+    expect(told?.ended).toEqual(['cleared', 'withdrawn'])
+    expect(told?.notes).toBeGreaterThan(2)
+  })
+
+  test('the sky was looked at just now, and the hours to come begin today', async () => {
+    const { weather, shifts } = seen
+    const today = Object.values(shifts).find(({ state }) => state === 'open')?.date ?? ''
+    const lead = await openLink(db, 'lead')
+    const forecast = (await mustRead(lead.call, 'read_forecast', {
+      p_orchard: lead.orchardId,
+    })) as {
+      hours: [string][]
+    }
+
+    expect(Math.abs(Date.parse(weather.latest?.measuredAt ?? '') - now.getTime())).toBeLessThan(
+      1000
+    )
+    expect(weather.latest).toMatchObject({ canopy: 'dry', thunder: false })
+    expect(dayIn('America/Chicago', new Date(forecast.hours[0]?.[0] ?? ''))).toBe(today)
+    expect(forecast.hours.length).toBe(120)
+    // Nobody is sent out of the trees by it.
+    expect(seen.toLeave).toEqual({})
   })
 
   test('the volunteer of the link is ready to claim, the newcomer lacks what comes after arriving', async () => {
@@ -147,7 +222,7 @@ describe.each(engines.slice(0, 1))('the demo of another season', ({ open }) => {
     'on $day it is $kind, and there is work',
     async ({ day, kind, season, date }) => {
       const db = await open()
-      await loadDemo(db.engine, new Date(day))
+      await loadDemo(db.engine, new Date(day), { lastWinter: false })
 
       const state = await snapshotOf(await openLink(db, 'lead'))
 
@@ -158,4 +233,12 @@ describe.each(engines.slice(0, 1))('the demo of another season', ({ open }) => {
     },
     60_000
   )
+})
+
+test.each([
+  { today: '2026-11-30', winter: 2025 },
+  { today: '2027-03-31', winter: 2025 },
+  { today: '2027-04-01', winter: 2026 },
+])('on $today the last winter that is over began in $winter', ({ today, winter }) => {
+  expect(lastWinter(today)).toBe(winter)
 })
