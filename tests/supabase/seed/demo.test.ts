@@ -33,7 +33,7 @@ describe.each(engines)('the demo on $name', ({ open }) => {
     db = await open()
     await loadDemo(db.engine, now)
     seen = await snapshotOf(await openLink(db, 'manager'))
-  }, 60_000)
+  }, 180_000)
   afterAll(() => db.close())
 
   test('a shift spans now, with a briefing, and began some hours ago', () => {
