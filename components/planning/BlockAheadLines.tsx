@@ -10,7 +10,7 @@ type BlockAheadLinesProps = { ahead: BlockAhead; nowMs: number; endsMs: number }
 export function BlockAheadLines({ ahead, nowMs, endsMs }: BlockAheadLinesProps) {
   const { dayAhead: text } = useLeadWords()
   const format = useFormat()
-  const { hours, allDone, left } = ahead
+  const { hours, allDone, moreDays, left } = ahead
   if (left === 0) return null
   const clock = (minutes: number) => format.clock(new Date(nowMs + minutes * 60_000))
   const isToday = (minutes: number) => nowMs + minutes * 60_000 <= endsMs
@@ -22,7 +22,7 @@ export function BlockAheadLines({ ahead, nowMs, endsMs }: BlockAheadLinesProps) 
           ? text.blockToday(clock(allDone.from), clock(allDone.to))
           : isToday(allDone.from)
             ? text.blockMaybe(clock(allDone.from))
-            : text.blockNotToday)}
+            : moreDays && text.blockDays(Math.ceil(moreDays.from), Math.ceil(moreDays.to)))}
     </p>
   )
 }

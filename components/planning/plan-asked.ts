@@ -1,8 +1,9 @@
 /** A shift as its plan is asked for: who is here with which skills and tools, and which trees are at hand. */
 
+import type { HeldTree } from '@/lib/domain/planning/keep-apart'
 import { learnMinutes, meanMinutesOf } from '@/lib/domain/planning/minutes-per-tree'
 import { shareAtTrees } from '@/lib/domain/planning/share-at-trees'
-import type { HeldTree, PlanAsked, PlanTree } from '@/lib/domain/planning/shift-plan'
+import type { PlanAsked, PlanTree } from '@/lib/domain/planning/shift-plan'
 import { type PlanPerson, type Team, teamsOf } from '@/lib/domain/planning/shift-teams'
 import { kindOf } from '@/lib/domain/planning/tree-times'
 import { asksLadder } from '@/lib/events/missing'

@@ -6,10 +6,10 @@
 
 import { groupBy } from '@/lib/util/group-by'
 
-import { type Demand, mayTake, type Team } from './shift-teams'
+import { type Apart, tooNear } from './keep-apart'
+import { type Demand, isOverhead, mayTake, type Team } from './shift-teams'
 import { splitInOrder } from './split-in-order'
-
-export type Place = { block: number; row: number; place: number }
+import { inWalkingOrder, type Place } from './walking-order'
 
 export type PlanTree = Demand &
   Place & {
@@ -19,15 +19,7 @@ export type PlanTree = Demand &
     isSick: boolean
   }
 
-export type HeldTree = {
-  no: number
-  people: readonly string[]
-  /** With a saw or a ladder. */
-  isOverhead: boolean
-}
-
-export type PlanAsked = {
-  teams: readonly Team[]
+export type PlanAsked = Apart & {
   /** Minutes that each team has before it already. */
   loads: readonly number[]
   /** Where each team is now, if anybody knows. */
@@ -36,10 +28,6 @@ export type PlanAsked = {
   trees: readonly PlanTree[]
   /** Minutes at trees until the end. */
   minutes: number
-  /** What a limb can reach from a tree: the numbers of its neighbours. */
-  near: (no: number) => readonly number[]
-  /** Trees that somebody is at. */
-  held: readonly HeldTree[]
 }
 
 export type WhyLeft = 'skills' | 'hours' | 'beside_overhead'
@@ -57,24 +45,38 @@ export type ShiftPlan = {
   left: readonly { tree: PlanTree; why: WhyLeft }[]
 }
 
+/** What is kept apart leaves hours to those who lose it: they are filled once more with what was left for want of hours. */
+const dealings = 2
+
 export function planShift(asked: PlanAsked): ShiftPlan {
   const inOrder = inWalkingOrder(asked.trees, blocksFirst(asked.from))
   const demands = withNeighbours(asked, inOrder)
   const mayTakeIt = teamsFor(asked.teams)
   const dealt = new Map<number, number>()
   const left = new Map<number, WhyLeft>()
-  const loads = [...asked.loads]
-  for (const isSick of [false, true]) {
-    const some = inOrder.filter((tree) => tree.isSick === isSick)
-    const byTeams = groupBy(some, (tree) => mayTakeIt(demands.get(tree.no)))
-    // What only few may take comes first.
-    const classes = [...byTeams].toSorted(([a], [b]) => a.split(',').length - b.split(',').length)
-    for (const [teams, trees] of classes) {
-      if (teams === '') for (const { no } of trees) left.set(no, 'skills')
-      else dealClass({ asked, inOrder, dealt, left, loads }, teams.split(',').map(Number), trees)
+  for (let turn = 0; turn < dealings; turn++) {
+    const loads = loadsOf(asked, inOrder, dealt)
+    for (const isSick of [false, true]) {
+      const open = inOrder.filter(
+        (tree) =>
+          tree.isSick === isSick &&
+          !dealt.has(tree.no) &&
+          (left.get(tree.no) ?? 'hours') === 'hours'
+      )
+      const byTeams = groupBy(open, (tree) => mayTakeIt(demands.get(tree.no)))
+      // What only few may take comes first.
+      const classes = [...byTeams].toSorted(([a], [b]) => a.split(',').length - b.split(',').length)
+      for (const [teams, trees] of classes) {
+        if (teams === '') for (const { no } of trees) left.set(no, 'skills')
+        else dealClass({ asked, inOrder, dealt, left, loads }, teams.split(',').map(Number), trees)
+      }
+    }
+    for (const no of tooNear(asked, inOrder, dealt)) {
+      dealt.delete(no)
+      left.set(no, 'beside_overhead')
     }
   }
-  keepApart(asked, inOrder, dealt, left)
+  const minutes = loadsOf(asked, inOrder, dealt)
   const byTeam = groupBy(inOrder, ({ no }) => dealt.get(no) ?? null)
   return {
     teams: asked.teams.map((team, at) => {
@@ -83,11 +85,10 @@ export function planShift(asked: PlanAsked): ShiftPlan {
         own.filter(({ isSick }) => !isSick),
         own.filter(({ isSick }) => isSick),
       ]
-      const minutes = own.reduce((sum, tree) => sum + tree.minutes, 0) / team.length
       return {
         team,
         trees: [...inWalkingOrder(healthy), ...inWalkingOrder(sick)],
-        minutes: (asked.loads[at] ?? 0) + minutes,
+        minutes: minutes[at] ?? 0,
       }
     }),
     left: inOrder.flatMap((tree) => {
@@ -101,32 +102,6 @@ export function planShift(asked: PlanAsked): ShiftPlan {
 function blocksFirst(from: PlanAsked['from']): (block: number) => number {
   const here = groupBy(from, (place) => place?.block ?? null)
   return (block) => -(here.get(block)?.length ?? 0)
-}
-
-/** Row by row, each from the end that is nearer to where one comes from. */
-export function inWalkingOrder<Placed extends Place>(
-  trees: readonly Placed[],
-  rankOf: (block: number) => number = () => 0
-): Placed[] {
-  const rows = [...groupBy(trees, ({ block, row }) => `${block}|${row}`).values()].toSorted(
-    ([a], [b]) => (a && b ? rankOf(a.block) - rankOf(b.block) || inPlates(a, b) : 0)
-  )
-  let place = 0
-  return rows.flatMap((row) => {
-    const upwards = row.toSorted((a, b) => a.place - b.place)
-    const [low, high] = [upwards.at(0)?.place ?? 0, upwards.at(-1)?.place ?? 0]
-    const isUp = Math.abs(low - place) <= Math.abs(high - place)
-    place = isUp ? high : low
-    return isUp ? upwards : upwards.toReversed()
-  })
-}
-
-function inPlates(a: Place, b: Place): number {
-  return a.block - b.block || a.row - b.row
-}
-
-function isOverhead({ saw, ladder }: Demand): boolean {
-  return saw || ladder
 }
 
 /** A tree beside one that asks for a saw or ladder asks for the same people, if anybody here may take that one. */
@@ -191,10 +166,25 @@ function dealClass(
     const team = inTurn[turn] ?? 0
     for (const { no, minutes } of trees.slice(from, to)) {
       dealt.set(no, team)
+      left.delete(no)
       loads[team] = (loads[team] ?? 0) + minutes / (asked.teams[team]?.length ?? 1)
     }
   }
   for (const { no } of trees.slice(given)) left.set(no, 'hours')
+}
+
+/** Minutes of each team, with what it had before. */
+function loadsOf(
+  { teams, loads }: PlanAsked,
+  inOrder: readonly PlanTree[],
+  dealt: ReadonlyMap<number, number>
+): number[] {
+  const sums = [...loads]
+  for (const { no, minutes } of inOrder) {
+    const team = dealt.get(no)
+    if (team !== undefined) sums[team] = (sums[team] ?? 0) + minutes / (teams[team]?.length ?? 1)
+  }
+  return sums
 }
 
 /** Where in the walk a team's trees lie on average. */
@@ -214,32 +204,4 @@ function placeInWalk(inOrder: readonly PlanTree[], from: Place | null | undefine
     ? inOrder.findIndex(({ block, row }) => block === from.block && row >= from.row)
     : -1
   return at < 0 ? inOrder.length : at
-}
-
-/** Dealing lifts the rule about ladder and saw work next to a tree, so the plan keeps it: what breaks it is not dealt. */
-function keepApart(
-  { teams, near, held }: PlanAsked,
-  inOrder: readonly PlanTree[],
-  dealt: Map<number, number>,
-  left: Map<number, WhyLeft>
-): void {
-  const drop = (no: number) => {
-    dealt.delete(no)
-    left.set(no, 'beside_overhead')
-  }
-  const overhead = new Set(inOrder.flatMap((tree) => (isOverhead(tree) ? [tree.no] : [])))
-  for (const there of held) {
-    for (const no of near(there.no)) {
-      const isTheirs = teams[dealt.get(no) ?? -1]?.some(({ id }) => there.people.includes(id))
-      if (isTheirs === false && (there.isOverhead || overhead.has(no))) drop(no)
-    }
-  }
-  for (const no of overhead) {
-    const team = dealt.get(no)
-    if (team === undefined) continue
-    for (const other of near(no)) {
-      const theirs = dealt.get(other)
-      if (theirs !== undefined && theirs !== team) drop(other)
-    }
-  }
 }

@@ -76,10 +76,13 @@ function byWhatTheyMay(a: PlanPerson, b: PlanPerson): number {
 /** What a tree asks of whoever takes it. */
 export type Demand = { saw: boolean; ladder: boolean; marked: boolean }
 
+export function isOverhead({ saw, ladder }: Demand): boolean {
+  return saw || ladder
+}
+
 /** The same rules as the referee's: one of them holds the tree and must have every skill it asks for. */
 export function mayTake(team: Team, { saw, ladder, marked }: Demand): boolean {
-  const isOverhead = saw || ladder
-  if (isOverhead && (team.length < 2 || team.some(({ isMinor }) => isMinor))) return false
+  if ((saw || ladder) && (team.length < 2 || team.some(({ isMinor }) => isMinor))) return false
   if (saw && !team.some(({ hasSaw }) => hasSaw)) return false
   if (ladder && !team.some(({ hasLadder }) => hasLadder)) return false
   return team.some(

@@ -2,25 +2,39 @@
 
 import { plural } from './plural'
 
-const about = (from: string, to: string) =>
-  from === to ? `about ${from}` : `about ${from} to ${to}`
+/** "about 3 to 5 more days", or "about 3 more days" where that is all it can be. */
+const about = (from: number, to: number, unit: (count: number) => string) =>
+  from === to ? `about ${unit(to)}` : `about ${from} to ${unit(to)}`
+const moreTrees = (count: number) => plural(count, '1 more tree', `${count} more trees`)
+const moreDays = (count: number) => plural(count, '1 more day', `${count} more days`)
+const hours = (count: number) => plural(count, '1 hour', `${count} hours`)
 
 export const dayAhead = {
   title: 'The rest of the day',
   more: (from: number, to: number, clock: string) =>
     to === 0
       ? `No more trees are likely to be finished by ${clock}.`
-      : `A${about(`${from}`, plural(to, '1 more tree', `${to} more trees`)).slice(1)} by ${clock} at today’s pace.`,
+      : `A${about(from, to, moreTrees).slice(1)} by ${clock} at today’s pace.`,
   allToday: (left: number, from: string, to: string) =>
     plural(
       left,
       `The one tree that is left would be done between ${from} and ${to}.`,
       `All ${left} trees that are left would be done between ${from} and ${to}.`
     ),
-  maybeToday: (left: number, days: number) =>
-    `All ${plural(left, '1 tree', `${left} trees`)} that are left may just be done today, or take ${plural(days, 'one more day', `up to ${days} more days`)} like this.`,
+  maybeToday: (left: number, days: number) => {
+    const more = plural(days, 'one more day', `up to ${days} more days`)
+    return plural(
+      left,
+      `The one tree that is left may just be done today, or take ${more} like this.`,
+      `All ${left} trees that are left may just be done today, or take ${more} like this.`
+    )
+  },
   moreDays: (left: number, from: number, to: number) =>
-    `All ${plural(left, '1 tree', `${left} trees`)} that are left take ${about(`${from}`, plural(to, '1 more day', `${to} more days`))} like this.`,
+    plural(
+      left,
+      `The one tree that is left takes ${about(from, to, moreDays)} like this.`,
+      `All ${left} trees that are left take ${about(from, to, moreDays)} like this.`
+    ),
   often: 'Eight times out of ten it comes out within this.',
   notEnough: (done: number, needed: number) =>
     `Too early to say how far you get: ${done} of the ${needed} finished trees that it takes.`,
@@ -64,11 +78,11 @@ export const dayAhead = {
   finished: 'Finished',
   minutesWords: (middle: number, from: number, to: number) => `${middle} (${from} to ${to})`,
 
-  hoursLeft: (from: number, to: number) =>
-    `Work left: ${about(`${from}`, plural(to, '1 hour', `${to} hours`))} of one person.`,
+  hoursLeft: (from: number, to: number) => `Work left: ${about(from, to, hours)} of one person.`,
   blockToday: (from: string, to: string) =>
     `With who is there now: done between ${from} and ${to}.`,
-  blockNotToday: 'With who is there now: not today.',
+  blockDays: (from: number, to: number) =>
+    `With who is there now: ${about(from, to, moreDays)} like this.`,
   blockMaybe: (from: string) =>
     `With who is there now: at ${from} at the earliest, perhaps not today.`,
 }

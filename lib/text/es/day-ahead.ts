@@ -1,20 +1,19 @@
 import type { dayAhead as english } from '../en/day-ahead'
+import { capitalised } from '../species'
 import { plural } from './plural'
 
-const about = (from: string, to: string) => (from === to ? `unos ${from}` : `de ${from} a ${to}`)
+const moreTrees = (count: number) => plural(count, '1 árbol', `${count} árboles`)
+const about = (from: number, to: number, unit: (count: number) => string) =>
+  from === to ? `más o menos ${unit(to)}` : `de ${from} a ${unit(to)}`
+const days = (count: number) => plural(count, '1 día', `${count} días`)
+const hours = (count: number) => plural(count, '1 hora', `${count} horas`)
 
 export const dayAhead: typeof english = {
   title: 'Lo que queda del día',
   more: (from, to, clock) =>
     to === 0
       ? `No es probable que se termine ningún árbol más hasta las ${clock}.`
-      : from === to
-        ? plural(
-            to,
-            `Alrededor de 1 árbol más hasta las ${clock} al ritmo de hoy.`,
-            `Unos ${to} árboles más hasta las ${clock} al ritmo de hoy.`
-          )
-        : `De ${from} a ${plural(to, '1 árbol', `${to} árboles`)} más hasta las ${clock} al ritmo de hoy.`,
+      : `${capitalised(about(from, to, moreTrees))} más hasta las ${clock} al ritmo de hoy.`,
   allToday: (left, from, to) =>
     plural(
       left,
@@ -30,8 +29,8 @@ export const dayAhead: typeof english = {
   moreDays: (left, from, to) =>
     plural(
       left,
-      `El árbol que queda pide ${about(`${from}`, plural(to, '1 día', `${to} días`))} más como este.`,
-      `Los ${left} árboles que quedan piden ${about(`${from}`, plural(to, '1 día', `${to} días`))} más como este.`
+      `El árbol que queda pide ${about(from, to, days)} más como este.`,
+      `Los ${left} árboles que quedan piden ${about(from, to, days)} más como este.`
     ),
   often: 'Ocho veces de cada diez queda dentro de esto.',
   notEnough: (done, needed) =>
@@ -79,11 +78,8 @@ export const dayAhead: typeof english = {
   finished: 'Terminados',
   minutesWords: (middle, from, to) => `${middle} (${from} a ${to})`,
 
-  hoursLeft: (from, to) =>
-    from === to
-      ? `Trabajo que queda: ${plural(to, '1 hora', `unas ${to} horas`)} de una persona.`
-      : `Trabajo que queda: de ${from} a ${to} horas de una persona.`,
+  hoursLeft: (from, to) => `Trabajo que queda: ${about(from, to, hours)} de una persona.`,
   blockToday: (from, to) => `Con quienes están ahora: se termina entre las ${from} y las ${to}.`,
-  blockNotToday: 'Con quienes están ahora: hoy no.',
+  blockDays: (from, to) => `Con quienes están ahora: ${about(from, to, days)} más como este.`,
   blockMaybe: (from) => `Con quienes están ahora: a las ${from} como pronto, quizá hoy no.`,
 }

@@ -1,13 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import {
-  inWalkingOrder,
-  type PlanAsked,
-  type PlanTree,
-  planShift,
-} from '@/lib/domain/planning/shift-plan'
+import { type PlanAsked, type PlanTree, planShift } from '@/lib/domain/planning/shift-plan'
 import { mayTake, type PlanPerson, teamsOf } from '@/lib/domain/planning/shift-teams'
 import { splitInOrder } from '@/lib/domain/planning/split-in-order'
+import { inWalkingOrder } from '@/lib/domain/planning/walking-order'
 
 const person = (id: string, change: Partial<PlanPerson> = {}): PlanPerson => ({
   id,
