@@ -1,6 +1,9 @@
 /** A house rule as it is read and typed, in the orchard's units. */
 
 import type { HouseRule } from '@/lib/domain/safety/house-rules'
+import { fractionOf } from '@/lib/text/us-lengths'
+
+import { numberTyped } from '../tree/measure'
 
 export type Units = 'metric' | 'us'
 export type ShownUnit = Exclude<HouseRule['unit'], 'choice'> | 'in' | 'ft' | 'mph' | '°F'
@@ -35,16 +38,27 @@ export function shownIn({ unit, key }: HouseRule, units: Units): Shown {
 
 /** A limb is measured in inches, a tree in feet. */
 function inUsUnits(key: string): Pick<Shown, 'unit' | 'per' | 'digits'> {
-  if (key.startsWith('three_cut')) return { unit: 'in', per: 2.54, digits: 0 }
-  if (key === 'limb_cm') return { unit: 'in', per: 2.54, digits: 1 }
-  if (key === 'pruner_cm' || key === 'lopper_cm' || key === 'pole_cm')
-    return { unit: 'in', per: 2.54, digits: 2 }
-  return { unit: 'ft', per: 30.48, digits: 1 }
+  return inInches.includes(key)
+    ? { unit: 'in', per: 2.54, digits: 2 }
+    : { unit: 'ft', per: 30.48, digits: 1 }
 }
 
-/** Rounded to the cautious side. */
+const inInches = [
+  'limb_cm',
+  'pruner_cm',
+  'lopper_cm',
+  'pole_cm',
+  'three_cut_out_cm',
+  'three_cut_further_cm',
+]
+
+const roundings = { more: 'up', less: 'down', either: 'near' } as const
+
+/** Rounded to the cautious side; inches in eighths, as a tape has them. */
 export function asShown(rule: HouseRule, value: number, units: Units): string {
-  const { per, plus, digits } = shownIn(rule, units)
+  const { unit, per, plus, digits } = shownIn(rule, units)
+  if (unit === 'in')
+    return fractionOf(value / per, 8, roundings[rule.cautious]).replace('\u00a0', ' ')
   return String(rounded((value - plus) / per, digits, rule.cautious))
 }
 
@@ -53,7 +67,7 @@ export function ruleTyped(rule: HouseRule, typed: string, units: Units): number 
   // Least and most as they are shown mean themselves.
   for (const end of [rule.least, rule.most])
     if (typed.trim() === asShown(rule, end, units)) return end
-  const number = Number(typed.trim().replace(',', '.'))
+  const number = numberTyped(typed)
   if (typed.trim() === '' || !Number.isFinite(number)) return null
   const { per, plus, digits } = shownIn(rule, units)
   const value = rounded(number * per + plus, digits, rule.cautious)

@@ -28,9 +28,8 @@ export function unitOf({ unit }: Measure, units: Units): { unit: MeasureUnit; pe
 
 /** Null: nothing is typed. */
 export function measured(measure: Measure, typed: string, units: Units): number | 'wrong' | null {
-  const text = typed.trim().replace(',', '.')
-  if (text === '') return null
-  const number = numberOf(text)
+  if (typed.trim() === '') return null
+  const number = numberTyped(typed)
   const [least, most] = rangeOf(measure, units)
   const isRight = number >= least && number <= most
   // Free of the tail of a binary fraction.
@@ -48,8 +47,9 @@ export function rangeOf(measure: Measure, units: Units): Ends {
   return units === 'us' && 'us' in measure ? measure.us : [measure.least, measure.most]
 }
 
-/** Also as a tape is read: 3 7/8. */
-function numberOf(text: string): number {
+/** With a decimal point or comma, or as a tape is read: 3 7/8. */
+export function numberTyped(typed: string): number {
+  const text = typed.trim().replace(',', '.')
   const [, whole = '0', over, under] = /^(?:(\d+)\s+)?(\d+)\/(\d+)$/.exec(text) ?? []
   return under === undefined ? Number(text) : Number(whole) + Number(over) / Number(under)
 }

@@ -12,12 +12,12 @@ function rule(key: HouseRuleKey): HouseRule {
 test.each([
   ['limb_cm', 'metric', 10, '10'],
   // A limit is rounded down, a distance up.
-  ['limb_cm', 'us', 10, '3.9'],
+  ['limb_cm', 'us', 10, '3 7/8'],
   ['keep_out_m', 'us', 10, '32.9'],
   ['ladder_from_cm', 'us', 250, '8.2'],
   ['quiet_minutes', 'us', 15, '15'],
-  ['lopper_cm', 'us', 3.81, '1.5'],
-  ['pruner_cm', 'us', 1.905, '0.75'],
+  ['lopper_cm', 'us', 3.81, '1 1/2'],
+  ['pruner_cm', 'us', 1.905, '3/4'],
   ['three_cut_out_cm', 'us', 30.48, '12'],
   ['three_cut_out_cm', 'metric', 30.48, '30'],
   ['feet_cm', 'us', 183, '6'],
@@ -29,7 +29,8 @@ test.each([
 test.each([
   ['limb_cm', 'metric', '8', 8],
   ['limb_cm', 'metric', '7,5', 7.5],
-  ['limb_cm', 'us', '3', 7.6],
+  ['limb_cm', 'us', '3', 7.62],
+  ['limb_cm', 'us', '3 1/2', 8.89],
   ['limb_cm', 'metric', '10.1', null],
   ['limb_cm', 'us', '4', null],
   ['lopper_cm', 'us', '1.25', 3.17],

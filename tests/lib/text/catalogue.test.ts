@@ -38,6 +38,8 @@ const sameInBoth = [
   'houseRules.unit.cm',
   'houseRules.unit.m',
   'houseRules.unit.km/h',
+  'houseRules.unit.in',
+  'houseRules.unit.ft',
   'houseRules.unit.mph',
   'houseRules.unit.°C',
   'houseRules.unit.°F',
