@@ -18,19 +18,31 @@ import { TextField } from '../ui/TextField'
 import { Why } from '../ui/Why'
 import { useSpeciesOptions } from './NameFields'
 import { StandingNote } from './StandingNote'
-import { numberTyped } from './typed'
+import { numberTyped, yearTyped } from './typed'
 import { useWhereIStand } from './use-where-i-stand'
 
-type AddTreeProps = { block: Block; trees: readonly Tree[]; onDone: (words: string) => void }
+type AddTreeProps = {
+  block: Block
+  trees: readonly Tree[]
+  /** The empty place that is to be filled. */
+  gap?: Tree | undefined
+  onDone: (words: string) => void
+}
 
 /** One tree more: on its row and place, where those put it, or where this phone is; an empty place is filled. */
-export function AddTree({ block, trees, onDone }: AddTreeProps) {
+export function AddTree({ block, trees, gap, onDone }: AddTreeProps) {
   const { ground } = useLeadWords()
   const send = useSend()
   const whyId = useId()
   const options = useSpeciesOptions()
   const { asked, isAsking, ask } = useAsk()
-  const [typed, setTyped] = useState({ row: '', place: '', species: mostOf(trees), cultivar: '' })
+  const [typed, setTyped] = useState(() => ({
+    row: gap ? String(gap.row) : '',
+    place: gap ? String(gap.place) : '',
+    species: usualSpecies(trees, gap),
+    cultivar: '',
+    planted: '',
+  }))
   const [where, setWhere] = useState<'spacing' | 'here'>('spacing')
   const [here, setHere] = useState<Position | null>(null)
   const { standing, find } = useWhereIStand(setHere)
@@ -39,33 +51,40 @@ export function AddTree({ block, trees, onDone }: AddTreeProps) {
 
   const [row, place] = [numberTyped(typed.row), numberTyped(typed.place)]
   const there = trees.find((tree) => tree.row === row && tree.place === place)
+  const planted = yearTyped(typed.planted)
   const isTaken = there !== undefined && there.life !== 'gap'
   const canAdd =
-    row !== null && place !== null && !isTaken && (where === 'spacing' || here !== null)
+    row !== null &&
+    place !== null &&
+    !isTaken &&
+    planted !== 'wrong' &&
+    (where === 'spacing' || here !== null)
   const add = () => {
-    if (row === null || place === null) return
+    if (row === null || place === null || planted === 'wrong') return
     const position = where === 'here' ? here : positionFor(block, trees, { row, place })
     const at = position && { latE7: toE7(position.lat), lonE7: toE7(position.lon) }
     const { species } = typed
     const cultivar = typed.cultivar === '' ? null : Number(typed.cultivar)
-    const args = { block: block.no, row, place, species, cultivar, ...at }
+    const args = { block: block.no, row, place, species, cultivar, planted, ...at }
     void ask(send('add_tree', args), () => onDone(ground.added))
   }
   return (
     <div className="ground-part">
-      <div className="ground-pair">
-        {(['row', 'place'] as const).map((name) => (
-          <TextField
-            key={name}
-            label={ground[name]}
-            value={typed[name]}
-            onChange={(next) => change({ [name]: next })}
-            fault={typed[name] !== '' && numberTyped(typed[name]) === null && ground.placeFault}
-            inputMode="numeric"
-            maxLength={4}
-          />
-        ))}
-      </div>
+      {!gap && (
+        <div className="ground-pair">
+          {(['row', 'place'] as const).map((name) => (
+            <TextField
+              key={name}
+              label={ground[name]}
+              value={typed[name]}
+              onChange={(next) => change({ [name]: next })}
+              fault={typed[name] !== '' && numberTyped(typed[name]) === null && ground.placeFault}
+              inputMode="numeric"
+              maxLength={4}
+            />
+          ))}
+        </div>
+      )}
       {isTaken && (
         <p id={whyId} role="alert">
           {ground.taken(treeTag({ ...there, block: block.code }))}
@@ -89,6 +108,14 @@ export function AddTree({ block, trees, onDone }: AddTreeProps) {
         value={typed.cultivar}
         onChange={(cultivar) => change({ cultivar })}
       />
+      <TextField
+        label={ground.planted}
+        value={typed.planted}
+        onChange={(planted) => change({ planted })}
+        fault={planted === 'wrong' && ground.plantedFault}
+        inputMode="numeric"
+        maxLength={4}
+      />
       <Segmented
         label={ground.putWhere}
         options={[
@@ -107,7 +134,9 @@ export function AddTree({ block, trees, onDone }: AddTreeProps) {
         </div>
       )}
       <AskedNote asked={asked} />
-      {!canAdd && !isTaken && where === 'spacing' && <Why id={whyId}>{ground.placeFault}</Why>}
+      {!canAdd && !isTaken && where === 'spacing' && (
+        <Why id={whyId}>{planted === 'wrong' ? ground.plantedFault : ground.placeFault}</Why>
+      )}
       <Button
         kind="call"
         {...(isAsking ? { state: 'waiting' } : offWhen(!canAdd, whyId))}
@@ -119,6 +148,11 @@ export function AddTree({ block, trees, onDone }: AddTreeProps) {
   )
 }
 
-function mostOf(trees: readonly Tree[]): string {
-  return trees[0]?.species ?? 'apple'
+/** Of the tree next to the gap, else of the block. */
+function usualSpecies(trees: readonly Tree[], gap: Tree | undefined): string {
+  const standing = trees.filter(({ life }) => life !== 'gap')
+  const inRow = standing.filter(({ row }) => row === gap?.row)
+  const away = ({ place }: Tree) => Math.abs(place - (gap?.place ?? 0))
+  const [nearest] = inRow.toSorted((a, b) => away(a) - away(b))
+  return (nearest ?? standing[0])?.species ?? 'apple'
 }

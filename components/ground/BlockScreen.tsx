@@ -15,6 +15,7 @@ import { Note } from '../ui/Note'
 import { Tag } from '../ui/Tag'
 import { BlockDialogs, type BlockTask } from './BlockDialogs'
 import { BlockTrees } from './BlockTrees'
+import { GapList } from './GapList'
 import { LeaveOut } from './LeaveOut'
 import { ManagerOnly } from './ManagerOnly'
 import { PickTrees } from './PickTrees'
@@ -61,6 +62,7 @@ function OneBlock({ block, trees }: { block: Block; trees: readonly Tree[] }) {
     setDone(null)
     setTask(next)
   }
+  const fill = (gap: Tree) => open({ kind: 'add', gap })
   return (
     <LeadScreen
       here="rooms"
@@ -83,6 +85,7 @@ function OneBlock({ block, trees }: { block: Block; trees: readonly Tree[] }) {
               <LeaveOut trees={picking.all} onDone={setDone} />
             </>
           )}
+          <GapList block={block} trees={trees} onGap={fill} />
           <div className="ground-buttons">
             {only !== undefined && (
               <Button onPress={() => open({ kind: 'move', tree: only })}>{ground.moveTree}</Button>
@@ -95,7 +98,7 @@ function OneBlock({ block, trees }: { block: Block; trees: readonly Tree[] }) {
         </div>
       }
     >
-      <BlockTrees block={block} trees={trees} picking={picking} />
+      <BlockTrees block={block} trees={trees} picking={picking} onGap={fill} />
       <BlockDialogs
         block={block}
         trees={trees}

@@ -10,10 +10,15 @@ import { OrchardMap } from '../map/OrchardMap'
 import { Button } from '../ui/Button'
 import type { PickingNow } from './use-picking'
 
-type BlockTreesProps = { block: Block; trees: readonly Tree[]; picking: PickingNow }
+type BlockTreesProps = {
+  block: Block
+  trees: readonly Tree[]
+  picking: PickingNow
+  onGap: (gap: Tree) => void
+}
 
-/** The block alone on the map; a tap picks a tree, a row's number its row, a line what is inside. */
-export function BlockTrees({ block, trees, picking }: BlockTreesProps) {
+/** The block alone on the map; a tap picks a tree, a row's number its row, a line what is inside; an empty place is filled. */
+export function BlockTrees({ block, trees, picking, onGap }: BlockTreesProps) {
   const { ground, mapTools } = useLeadWords()
   const looks = useSelect(looksOf)
   const mapWords = useMapWords(picking.asSet)
@@ -31,7 +36,8 @@ export function BlockTrees({ block, trees, picking }: BlockTreesProps) {
         selected={picking.asSet}
         words={words}
         drawing={picking.isDrawing ? { corners: picking.corners, onStroke: picking.stroke } : null}
-        onTap={({ no }) => picking.tree(no)}
+        hasGaps
+        onTap={(tree) => (tree.life === 'gap' ? onGap(tree) : picking.tree(tree.no))}
         onTapRow={(_, row) => picking.row(row)}
       />
       <div className="ground-map-tools">

@@ -8,6 +8,13 @@ export function numberTyped(typed: string): number | null {
     : null
 }
 
+/** Null: not said. The referee takes the same years. */
+export function yearTyped(typed: string): number | null | 'wrong' {
+  const year = numberTyped(typed)
+  if (typed.trim() === '') return null
+  return year !== null && year >= 1700 && year <= 2200 ? year : 'wrong'
+}
+
 /** Empty: as it is. A dash: not known. */
 export type Said<Value> = { state: 'as_is' | 'unknown' | 'wrong' } | { state: 'said'; value: Value }
 

@@ -34,6 +34,7 @@ export function MapOrchard({
   me = null,
   aerial = null,
   tiles = null,
+  hasGaps = false,
   drawing = null,
   lookAt = null,
   words,
@@ -67,8 +68,9 @@ export function MapOrchard({
         called,
         me,
         aerial,
+        hasGaps,
       }),
-    [layer, selected, dimmed, long, keepOuts, disease, called, me, aerial]
+    [layer, selected, dimmed, long, keepOuts, disease, called, me, aerial, hasGaps]
   )
   useEffect(() => {
     if (lookAt) goTo(map, scene, lookAt.tree)

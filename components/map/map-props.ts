@@ -49,6 +49,8 @@ export type MapProps = {
   tiles?: Tiles | null
   /** Where this device is, and the circle in which it is. */
   me?: Fix | null
+  /** Empty places are shown, and tapped like trees. */
+  hasGaps?: boolean
   drawing?: Drawing | null
   /** A tree that was searched for; each new object moves the map there. */
   lookAt?: { tree: number } | null

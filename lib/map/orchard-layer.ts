@@ -26,7 +26,7 @@ import { sizesAt, toPlane } from './view'
 /** What stands out of the picture, or steps back in it. `called`: the next tree, the one that steps forward. */
 export type Highlights = Pick<
   Picture,
-  'selected' | 'dimmed' | 'long' | 'called' | 'keepOuts' | 'disease' | 'me' | 'aerial'
+  'selected' | 'dimmed' | 'long' | 'called' | 'keepOuts' | 'disease' | 'me' | 'aerial' | 'hasGaps'
 >
 
 const none: ReadonlySet<number> = new Set()
@@ -39,6 +39,7 @@ const plainPicture: Highlights = {
   disease: null,
   me: null,
   aerial: null,
+  hasGaps: false,
 }
 
 /** Until what lies beyond the screen is painted: after the frame that shows it, before a thumb gets there. */
@@ -133,7 +134,8 @@ export class OrchardLayer extends L.Layer {
 
   tappedAt(point: L.Point): Tapped {
     if (!this.canvas) return { kind: 'nothing' }
-    return tappedAt(this.scene, this.canvas.view, this.canvas.fromContainer(point))
+    const { hasGaps } = this.highlights
+    return tappedAt(this.scene, this.canvas.view, this.canvas.fromContainer(point), hasGaps)
   }
 
   /** Where on the plane a point of the screen is. */

@@ -7,6 +7,7 @@ import type { Looks } from './looks'
 import { type Aerial, paintAerial } from './paint-aerial'
 import { type DiseaseShown, paintGroundToScout, paintSickRings } from './paint-disease'
 import { type KeepOut, paintKeepOuts, paintMe, paintOutline } from './paint-drawn'
+import { paintGaps } from './paint-gaps'
 import { paintGround } from './paint-ground'
 import { paintTrees } from './paint-trees'
 import {
@@ -46,6 +47,8 @@ export type Picture = {
   me: Fix | null
   /** Under everything; the blocks are then only tinted. */
   aerial: Aerial | null
+  /** Empty places are shown, and can be tapped. */
+  hasGaps: boolean
   /** Pictures of the ground lie below the canvas. */
   hasTiles: boolean
   /** A shape that is being drawn. */
@@ -67,6 +70,7 @@ export function paint(context: CanvasRenderingContext2D, picture: Picture, squar
   paintGround(context, picture, square)
   paintKeepOuts(context, picture)
   paintGroundToScout(context, picture)
+  paintGaps(context, picture, square)
   paintTrees(context, picture, square, indexes)
   paintSickRings(context, picture)
   paintNumbers(context, picture, indexes)

@@ -35,6 +35,8 @@ export type Scene = {
   /** Trees that stand, alive or dead. */
   trees: readonly Tree[]
   indexOf: ReadonlyMap<number, number>
+  /** Places where no tree stands. */
+  gaps: readonly (Point & { tree: Tree })[]
   xs: Float64Array
   ys: Float64Array
   canopyR: Float32Array
@@ -51,7 +53,7 @@ export type Scene = {
 export function sceneOf(all: readonly Tree[], blocks: readonly Block[], upDeg = 0): Scene {
   const positions = positionsOf(all, blocks)
   const trees = all.filter(stands)
-  const centre = positions.get(trees[0]?.no ?? 0)?.position ?? { lat: 0, lon: 0 }
+  const centre = positions.get((trees[0] ?? all[0])?.no ?? 0)?.position ?? { lat: 0, lon: 0 }
   const plane = planeAround(centre, upDeg)
   const xs = new Float64Array(trees.length)
   const ys = new Float64Array(trees.length)
@@ -73,6 +75,9 @@ export function sceneOf(all: readonly Tree[], blocks: readonly Block[], upDeg = 
     plane,
     box: trees.length > 0 ? boxOf(xs, ys) : { minX: 0, minY: 0, maxX: 0, maxY: 0 },
     trees,
+    gaps: all
+      .filter(({ life }) => life === 'gap')
+      .map((tree) => ({ tree, ...plane.pointOf(positions.get(tree.no)?.position ?? centre) })),
     indexOf: new Map(trees.map((tree, index) => [tree.no, index])),
     xs,
     ys,

@@ -71,6 +71,14 @@ describe('a tap', () => {
     })
   })
 
+  test('on a gap means the gap where empty places are shown', () => {
+    const [below, above] = [pixelOf(5, view), pixelOf(7, view)]
+    const gap = { x: below.x, y: (below.y + above.y) / 2 }
+
+    expect(tappedAt(scene, view, gap, true)).toMatchObject({ tree: { no: 6, life: 'gap' } })
+    expect(tappedAt(scene, view, above, true)).toMatchObject({ tree: { no: 7 } })
+  })
+
   test('on the number of a row means the row', () => {
     const label = rowLabels(scene, view, sizesAt(scene, view)).find(({ row }) => row.row === 2)
 
