@@ -24,6 +24,13 @@ test('a spreadsheet in Spanish, with decimal commas, becomes a dealt row', async
   await choose([...rows, 'Ladera Norte;3;1;Manzano;;1,5;;;'])
   await expect(mo.getByRole('heading', { name: '1 fila por corregir' })).toBeVisible()
   await expect(mo.getByText('Año de plantación es «1,5»')).toBeVisible()
+  await expect(mo.getByRole('button', { name: 'Traer 20 árboles' })).toHaveAttribute(
+    'aria-disabled'
+  )
+  await mo.locator('label').filter({ hasText: 'Dejar fuera la fila que está mal' }).click()
+  await expect(mo.getByRole('button', { name: 'Traer 20 árboles' })).not.toHaveAttribute(
+    'aria-disabled'
+  )
   await mo.getByRole('button', { name: 'Otro archivo' }).click()
   await choose(rows)
   await expect(mo.getByRole('combobox', { name: 'Diámetro (cm)' })).toHaveValue('trunk_cm')

@@ -43,6 +43,30 @@ test('who does not allow it is told what to do', async ({ asPerson }) => {
   await expect(lee.getByRole('complementary', { name: 'Tree' })).toBeVisible()
 })
 
+test('a device that cannot say where it is says why', async ({ asPerson }) => {
+  const ann = await asPerson('Ann')
+  // As a browser does where no satellite is heard, and on a page without https.
+  await ann.addInitScript(() => {
+    const lost = { code: 2, PERMISSION_DENIED: 1 } as GeolocationPositionError
+    navigator.geolocation.watchPosition = (_, onError) => {
+      onError?.(lost)
+      return 1
+    }
+  })
+  const find = async () => {
+    await ann.goto(routes.nextTree())
+    await ann.getByRole('button', { name: 'I am somewhere else' }).tap()
+    await ann.getByRole('button', { name: 'Find me with this device' }).tap()
+  }
+  await find()
+  await expect(ann.getByText(/^The device does not know where it is/)).toBeVisible()
+  await expect(ann.getByRole('button', { name: 'Try again' })).toBeVisible()
+
+  await ann.addInitScript(() => Object.defineProperty(window, 'isSecureContext', { value: false }))
+  await find()
+  await expect(ann.getByText(/^This page has no https address/)).toBeVisible()
+})
+
 /** Everything that goes out: addresses, bodies, and what is said over sockets. */
 function listenTo(page: Page): string[] {
   const sent: string[] = []

@@ -3,10 +3,11 @@
 import { useState } from 'react'
 
 import { archiveText } from '@/lib/domain/orchard/archive'
-import { historyCsv, historyTables, hoursCsv } from '@/lib/domain/orchard/export-records'
+import { historyCsv, historyTables } from '@/lib/domain/orchard/export-records'
 import { treesCsv, treesGeoJson } from '@/lib/domain/orchard/export-trees'
 import { useRowcall, useSelect } from '@/lib/hooks'
 import { useLeadWords } from '../crew/use-lead-words'
+import { useHoursFile } from '../rooms/use-hours-file'
 import { saveBlob, saveFile } from '../shift/save-file'
 import { gzipped } from './gzip'
 import { openHazards } from './open-hazards'
@@ -25,10 +26,10 @@ export function useTakeOut() {
   const hazards = useSelect(openHazards)
   const orchardId = useSelect((view) => view.me?.orchardId ?? '')
   const orchardName = useSelect((view) => view.state?.orchard.name ?? '')
+  const saveHours = useHoursFile()
   const [state, setState] = useState<TakingOut>({ step: 'idle' })
 
-  const nameOf = (what: string, ending: string) =>
-    `${what}-${new Date().toISOString().slice(0, 10)}.${ending}`
+  const nameOf = (what: string, ending: string) => `${what}-${today()}.${ending}`
   const kindOf = (kind: string) => shift.kinds[kind as keyof typeof shift.kinds] ?? kind
   const saved = (name: string) => setState({ step: 'saved', name })
   const read = async (tables: readonly string[] | null) => {
@@ -72,11 +73,7 @@ export function useTakeOut() {
       setState({ step: 'reading', rows: 0 })
       const told = await takeHours(orchardId)
       if (!told.ok) return setState({ step: 'failed', why: 'fault' })
-      const { names, shifts } = told.value
-      const name = nameOf(text.files.hours, 'csv')
-      const whose = (person: string) => names[person] ?? null
-      saveFile(name, hoursCsv(shifts, { heads: text.hoursHeads, kindOf, nameOf: whose }))
-      saved(name)
+      saved(saveHours(told.value, today()))
     },
 
     takeArchive: async () => {
@@ -88,4 +85,8 @@ export function useTakeOut() {
       saved(name)
     },
   }
+}
+
+function today(): string {
+  return new Date().toISOString().slice(0, 10)
 }

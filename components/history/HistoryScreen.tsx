@@ -1,6 +1,7 @@
 'use client'
 
 import { routes } from '@/lib/routes'
+import { treeTag } from '@/lib/text/tree-name'
 import { CrewScreen } from '../layout/CrewScreen'
 import { PrintedHead } from '../layout/PrintedHead'
 import { useWords } from '../layout/Words'
@@ -10,6 +11,7 @@ import { useTree } from '../tree/use-tree'
 import { Button } from '../ui/Button'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Plate } from '../ui/Plate'
+import { HistoryFile } from './HistoryFile'
 import { HistoryRead } from './HistoryRead'
 import './history.css'
 
@@ -30,7 +32,13 @@ export function HistoryScreen({ no }: { no: number | null }) {
           />
           <h1 className="beside-plate">{words.history.title}</h1>
         </div>
-        <HistoryRead tree={tree.no} />
+        <HistoryRead tree={tree.no}>
+          {(history) => (
+            <div className="row wrap screen-only">
+              <HistoryFile history={history} tag={treeTag({ ...tree, block: block.code })} />
+            </div>
+          )}
+        </HistoryRead>
         <div className="row wrap screen-only">
           <Button icon="print" onPress={() => window.print()}>
             {words.history.print}

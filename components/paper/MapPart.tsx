@@ -1,100 +1,76 @@
 'use client'
 
 import type { Block } from '@/lib/domain/orchard/types'
-import { looksOf, useSelect } from '@/lib/hooks'
-import { pictureOf } from '../board/block-picture'
+import { useSelect } from '@/lib/hooks'
 import { useLeadWords } from '../crew/use-lead-words'
-import { useFormat } from '../layout/use-format'
-import { useWords } from '../layout/Words'
-import { markNameOf } from '../map/mark-name'
-import { Mark, type MarkName } from '../ui/Mark'
-import { barLengthM, rowLabels } from './map-facts'
+import { BlockOnPlan, pathOf } from './BlockOnPlan'
+import { KeepOuts } from './KeepOuts'
 import { Page } from './Page'
+import { PlanFrame } from './PlanFrame'
+import { PlanLegend } from './PlanLegend'
+import { keepOutsOn, neighboursOf, planOf } from './paper-plan'
+import { useMarkOnPaper } from './use-mark-on-paper'
+import type { PictureOnPaper } from './use-picture-on-paper'
 
 /** Four units to a millimetre: it fills a sheet of A4 as well as one of US Letter. */
 const frame = { width: 720, height: 780 }
 
-const legend = ['unpruned', 'in_progress', 'done', 'disease', 'arborist', 'closed'] as const
-const legendMarks: Record<(typeof legend)[number], MarkName> = {
-  unpruned: 'unpruned',
-  in_progress: 'inProgress',
-  done: 'done',
-  disease: 'disease',
-  arborist: 'arborist',
-  closed: 'closed',
+type MapPartProps = { block: Block; picture: PictureOnPaper | null }
+
+/** One block from above: each tree with its shape, rows by both ends, empty places, keep-outs, what lies beside it. */
+export function MapPart({ block, picture }: MapPartProps) {
+  const { paper: text } = useLeadWords()
+  const trees = useSelect((view) => view.ground.trees)
+  const blocks = useSelect((view) => view.ground.blocks)
+  const flags = useSelect((view) => Object.values(view.state?.flags ?? {}))
+  const markOf = useMarkOnPaper()
+  const all = [...trees.values()]
+  const plan = planOf([block], all, frame)
+  const [planned] = plan.blocks
+  if (!planned) return null
+
+  const { isSurveyed, gaps } = planned
+  const others = [...blocks.values()].filter(({ no }) => no !== block.no)
+  const neighbours = isSurveyed ? neighboursOf(plan, others, all) : []
+  const keepOuts = keepOutsOn(plan, flags)
+  const title = text.mapOf(block.name)
+  return (
+    <Page title={title} note={isSurveyed ? undefined : text.noNorth}>
+      <PlanFrame plan={plan} title={title} hasNorth={isSurveyed} picture={picture}>
+        {neighbours.map(({ block: other, outline }) => (
+          <g key={other.no} className="neighbour">
+            <path d={pathOf(outline)} />
+            <NameInside name={other.name} outline={outline} />
+          </g>
+        ))}
+        <KeepOuts keepOuts={keepOuts} />
+        <BlockOnPlan plan={plan} planned={planned} markOf={markOf} />
+      </PlanFrame>
+      <PlanLegend hasGaps={gaps.length > 0} hasKeepOuts={keepOuts.length > 0} />
+    </Page>
+  )
 }
 
-/** One block from above: each tree with its shape, row numbers, keep-outs, north and a scale. */
-export function MapPart({ block }: { block: Block }) {
-  const { common } = useWords()
-  const { paper: text } = useLeadWords()
-  const format = useFormat()
-  const units = useSelect((view) => view.state?.orchard.units ?? 'metric')
-  const trees = useSelect((view) => view.ground.trees)
-  const looks = useSelect(looksOf)
-  const flags = useSelect((view) => Object.values(view.state?.flags ?? {}))
-  const picture = pictureOf(block, [...trees.values()], frame)
-  const { dots, scale, spacing } = picture
-  const isSurveyed =
-    block.firstTree !== null || dots.some(({ no }) => trees.get(no)?.position != null)
-  const size = Math.max(8, Math.min(16, spacing * 0.75))
-  const barM = barLengthM(picture, units)
-  const keepOuts = flags.flatMap(({ tree, keepOutM }) => {
-    const dot = dots.find(({ no }) => no === tree)
-    return dot && keepOutM ? [{ ...dot, r: keepOutM * scale }] : []
-  })
-  const nameOfTree = (no: number) => {
-    const look = looks.get(no)
-    // For whoever reads the sheet: not what is mine.
-    return look
-      ? markNameOf({ ...look, heldByMe: false, dealtToMe: false, dealtTo: [] })
-      : 'unpruned'
-  }
+/** On the sheet even where most of the neighbour is not. */
+function NameInside({
+  name,
+  outline,
+}: {
+  name: string
+  outline: readonly { x: number; y: number }[]
+}) {
+  const within = outline.filter(({ x, y }) => x > 0 && y > 0 && x < frame.width && y < frame.height)
+  if (within.length === 0) return null
+  const mean = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length
+  const x = mean(within.map((corner) => corner.x))
+  const y = mean(within.map((corner) => corner.y))
   return (
-    <Page title={text.mapOf(block.name)} note={isSurveyed ? undefined : text.noNorth}>
-      <svg className="paper-map" viewBox={`0 0 ${frame.width} ${frame.height}`} role="img">
-        <title>{text.mapOf(block.name)}</title>
-        {keepOuts.map(({ no, x, y, r }) => (
-          <circle key={no} className="keep-out" cx={x} cy={y} r={r} />
-        ))}
-        {rowLabels(picture, trees).map(({ row, x, y }) => (
-          <text key={row} className="row-no" x={x} y={y} dy="0.35em">
-            {row}
-          </text>
-        ))}
-        {dots.map(({ no, x, y }) => (
-          <use
-            key={no}
-            href={`#m-${nameOfTree(no)}`}
-            x={x - size / 2}
-            y={y - size / 2}
-            width={size}
-            height={size}
-          />
-        ))}
-        <g transform={`translate(24 ${frame.height - 24})`}>
-          <path className="bar-line" d={`M0-8V0H${barM * scale}V-8`} />
-          <text x={barM * scale + 10} y={0}>
-            {format.distance(barM)}
-          </text>
-        </g>
-        {isSurveyed && (
-          <g transform={`translate(${frame.width - 36} 44)`}>
-            <path className="bar-line" d="M0 0V-36M-8-24 0-36 8-24" />
-            <text className="row-no" y={20}>
-              {text.north}
-            </text>
-          </g>
-        )}
-      </svg>
-      <p className="paper-legend">
-        {legend.map((mark) => (
-          <span key={mark}>
-            <Mark name={legendMarks[mark]} size={14} /> {common.status[mark]}
-          </span>
-        ))}
-        {keepOuts.length > 0 && <span>{text.keepOut}</span>}
-      </p>
-    </Page>
+    <text
+      className="in-middle"
+      x={Math.min(frame.width - 70, Math.max(70, x))}
+      y={Math.min(frame.height - 50, Math.max(24, y))}
+    >
+      {name}
+    </text>
   )
 }

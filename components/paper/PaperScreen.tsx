@@ -1,6 +1,7 @@
 'use client'
 
 import './paper.css'
+import './paper-map.css'
 import './paper-print.css'
 
 import { useState } from 'react'
@@ -15,14 +16,16 @@ import { Note } from '../ui/Note'
 import { Why } from '../ui/Why'
 import { PaperPages } from './PaperPages'
 import { firstChoice, type PaperChoice, paperParts, toggled } from './paper-choice'
+import { usePictureOnPaper } from './use-picture-on-paper'
 
 /** Chooses what of the day is printed; the pages stand below as they will be. */
 export function PaperScreen() {
-  const { paper: text } = useLeadWords()
+  const { paper: text, aerial } = useLeadWords()
   const blocks = useSelect((view) => view.sheet?.blocks ?? [])
   const isOffline = useSelect((view) => view.signal === 'no_signal')
   const [choice, setChoice] = useState<PaperChoice>(firstChoice)
   const isChosen = (block: number) => !choice.withoutBlocks.includes(block)
+  const { exists, picture, isComing, hasFailed } = usePictureOnPaper(choice.picture)
   const nothing = choice.parts.length === 0
 
   return (
@@ -60,7 +63,18 @@ export function PaperScreen() {
           >
             {text.onlyLeft}
           </CheckRow>
+          {exists && choice.parts.includes('maps') && (
+            <CheckRow
+              checked={choice.picture}
+              onChange={(isOn) => setChoice({ ...choice, picture: isOn })}
+              hint={text.pictureHint}
+            >
+              {text.picture}
+            </CheckRow>
+          )}
         </ChoiceGroup>
+        {isComing && <p role="status">{aerial.coming}</p>}
+        {hasFailed && <Note icon="nobars">{aerial.notCome}</Note>}
         {nothing && <Why id="paper-why">{text.nothing}</Why>}
         {nothing ? (
           <Button kind="call" state="off" describedBy="paper-why">
@@ -73,7 +87,11 @@ export function PaperScreen() {
         )}
         <p className="small">{text.howTo}</p>
       </div>
-      <PaperPages choice={choice} blocks={blocks.filter(({ no }) => isChosen(no))} />
+      <PaperPages
+        choice={choice}
+        blocks={blocks.filter(({ no }) => isChosen(no))}
+        picture={picture}
+      />
     </LeadScreen>
   )
 }

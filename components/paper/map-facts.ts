@@ -1,28 +1,44 @@
 /** What a printed map needs besides its trees: where row numbers stand, and how long the bar is. */
 
-import type { Tree } from '@/lib/domain/orchard/types'
-import type { BlockPicture, Dot } from '../board/block-picture'
+import type { Point } from '@/lib/domain/orchard/hull'
+import { groupBy } from '@/lib/util/group-by'
+import type { PaperPlan, Placed, PlannedBlock } from './paper-plan'
 
-export type RowLabel = { row: number; x: number; y: number }
+/** `isTagged`: at this end the row's tag hangs. */
+export type RowEnd = Point & { row: number; isTagged: boolean }
 
-/** A row's number stands before its first tree, in the line of the row. */
-export function rowLabels(
-  { dots, spacing }: Pick<BlockPicture, 'dots' | 'spacing'>,
-  trees: ReadonlyMap<number, Tree>
-): RowLabel[] {
-  const rows = new Map<number, Dot[]>()
-  const placeOf = (dot: Dot) => trees.get(dot.no)?.place ?? 0
-  for (const dot of dots) {
-    const row = trees.get(dot.no)?.row
-    if (row !== undefined) rows.set(row, [...(rows.get(row) ?? []), dot])
-  }
-  return [...rows].flatMap(([row, inRow]) => {
-    const [first, second] = inRow.toSorted((a, b) => placeOf(a) - placeOf(b))
-    if (!first) return []
-    const [dx, dy] = second ? [first.x - second.x, first.y - second.y] : [-1, 0]
-    const length = Math.hypot(dx, dy) || 1
-    return [{ row, x: first.x + (dx / length) * spacing, y: first.y + (dy / length) * spacing }]
+/** Between two numbers, so that each can be read. */
+const leastUnits = 17
+
+/** A row's number stands beyond both its ends; where rows are close, beyond every second or third. */
+export function rowEnds(
+  { block, trees }: Pick<PlannedBlock, 'block' | 'trees'>,
+  { spacing, rowSpacing }: Pick<PaperPlan, 'spacing' | 'rowSpacing'>
+): RowEnd[] {
+  const rows = [...groupBy(trees, ({ tree }) => tree.row)].toSorted(([a], [b]) => a - b)
+  const every = Math.max(1, Math.ceil(leastUnits / Math.max(rowSpacing, 0.1)))
+  const away = Math.max(14, Math.min(24, spacing))
+  return rows.flatMap(([row, inRow], index) => {
+    if (index % every !== 0 && index !== rows.length - 1) return []
+    const points = inRow.toSorted((a, b) => a.tree.place - b.tree.place)
+    const low = beyond(points, away)
+    const high = beyond(points.toReversed(), away)
+    const isLow = block.taggedEnd === 'low'
+    return [
+      { row, isTagged: isLow, ...low },
+      { row, isTagged: !isLow, ...high },
+    ]
   })
+}
+
+/** So far beyond the first of them; a lone tree has its numbers left and right. */
+function beyond(points: readonly Placed[], away: number): Point {
+  const [first, last] = [points[0], points.at(-1)]
+  if (!first || !last) return { x: 0, y: 0 }
+  const length = Math.hypot(first.x - last.x, first.y - last.y)
+  const [dx, dy] =
+    length === 0 ? [-1, 0] : [(first.x - last.x) / length, (first.y - last.y) / length]
+  return { x: first.x + dx * away, y: first.y + dy * away }
 }
 
 const metresPerFoot = 0.3048
@@ -31,9 +47,9 @@ const lengths = {
   us: [20, 50, 100, 200, 500, 1000, 2000].map((feet) => feet * metresPerFoot),
 }
 
-/** The longest round length that takes no more than a third of the picture. */
+/** The longest round length that takes no more than a third of the drawing. */
 export function barLengthM(
-  { width, scale }: Pick<BlockPicture, 'width' | 'scale'>,
+  { width, scale }: Pick<PaperPlan, 'width' | 'scale'>,
   units: keyof typeof lengths
 ): number {
   const [shortest = 5, ...longer] = lengths[units]

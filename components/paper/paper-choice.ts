@@ -19,9 +19,16 @@ export type PaperChoice = {
   /** A block that is brought in later is printed, too. */
   withoutBlocks: readonly number[]
   onlyLeft: boolean
+  /** The orchard's own picture under the maps. */
+  picture: boolean
 }
 
-export const firstChoice: PaperChoice = { parts: paperParts, withoutBlocks: [], onlyLeft: false }
+export const firstChoice: PaperChoice = {
+  parts: paperParts,
+  withoutBlocks: [],
+  onlyLeft: false,
+  picture: false,
+}
 
 export function toggled<Item>(list: readonly Item[], item: Item): Item[] {
   return list.includes(item) ? list.filter((one) => one !== item) : [...list, item]

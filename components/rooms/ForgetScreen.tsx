@@ -75,6 +75,13 @@ function Before({ person, name, onForgotten }: BeforeProps) {
           </ul>
         </Panel>
       </div>
+      <Panel title={text.elsewhere}>
+        <ul className="plain-list">
+          {text.elsewhereList.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </Panel>
       {isElsewhere && (
         <Panel title={text.look}>
           <ul className="plain-list">

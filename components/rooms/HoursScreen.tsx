@@ -13,6 +13,7 @@ import { ReadingOf } from './ReadingOf'
 import { Room } from './Room'
 import { hoursByPerson, workedIn } from './season-hours'
 import { useDays } from './use-days'
+import { useHoursFile } from './use-hours-file'
 import { useNamesWith } from './use-names-with'
 
 /** What everybody gave in a season: by person, and by shift; the same on paper. */
@@ -49,6 +50,7 @@ function Season({ read }: { read: VolunteerHours }) {
   const format = useFormat()
   const { day } = useDays()
   const nameOf = useNamesWith(read.names)
+  const saveHours = useHoursFile()
   const people = hoursByPerson(read)
   const duration = (seconds: number) => format.duration(seconds / 60)
   const all = people.reduce((sum, { workedS }) => sum + workedS, 0)
@@ -95,11 +97,13 @@ function Season({ read }: { read: VolunteerHours }) {
           </tbody>
         </table>
       </Panel>
-      <div className="screen-only">
+      <div className="row wrap screen-only">
         <Button icon="print" onPress={() => window.print()}>
           {text.print}
         </Button>
+        <Button onPress={() => saveHours(read, String(read.season))}>{text.asCsv}</Button>
       </div>
+      <p className="small screen-only">{text.asCsvNote}</p>
     </>
   )
 }

@@ -1,11 +1,11 @@
 /** Everything of an orchard that is drawn and rarely changes, in typed arrays. */
 
+import { hullOf } from '@/lib/domain/orchard/hull'
 import { positionsOf } from '@/lib/domain/orchard/positions'
 import { type Block, stands, type Tree } from '@/lib/domain/orchard/types'
 import { groupBy } from '@/lib/util/group-by'
 
 import { type Box, boxOf, type GridIndex, gridIndex } from './grid-index'
-import { hullOf } from './hull'
 import { type Plane, type Point, planeAround } from './plane'
 import { straightened } from './straightened'
 

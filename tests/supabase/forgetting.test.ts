@@ -1,12 +1,14 @@
 /** Somebody is forgotten: the name and what was typed go, everywhere and for good; what they did stays. */
 
 import { randomUUID } from 'node:crypto'
-import { cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs'
+import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 
 import { backUp } from '../../supabase/local/keep/backup'
+import { nextBackupFile } from '../../supabase/local/keep/backups'
+import { backupCommand } from '../../supabase/local/keep/commands'
 import { carryForgotten } from '../../supabase/local/keep/forgotten'
 import { openData, restoreData } from '../../supabase/local/keep/open-data'
 import { engines, type TestDatabase } from '../support/engines'
@@ -226,6 +228,13 @@ describe('forgetting and an older backup', () => {
     ]
     expect(await restored.engine.query(people)).toEqual(after)
     await restored.close()
+
+    const old = nextBackupFile(where.dataFolder, 'nightly', new Date(Date.now() - 86_400_000))
+    writeFileSync(old, '')
+    await backupCommand(where)
+    expect(existsSync(old)).toBe(true)
+    await backupCommand(where, '--forget')
+    expect(existsSync(old)).toBe(false)
 
     const there = join(folder, 'there')
     mkdirSync(join(folder, 'carried'))

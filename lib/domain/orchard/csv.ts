@@ -70,6 +70,11 @@ export function csvPlain(value: string | number | null): string {
   return csvField(typeof value === 'string' && formula.test(value) ? `'${value}` : value)
 }
 
+/** Lines of such values as a file. */
+export function csvTable(lines: readonly (readonly (string | number | null)[])[]): string {
+  return `${lines.map((line) => line.map(csvPlain).join(',')).join('\r\n')}\r\n`
+}
+
 /** Takes away the apostrophe that `csvPlain` put before a text. */
 export function withoutApostrophe(text: string): string {
   return text.startsWith("'") && formula.test(text) ? text.slice(1) : text

@@ -3,7 +3,7 @@
 import * as shape from '@/lib/util/shape'
 
 import type { ArchivePart } from './archive'
-import { csvPlain } from './csv'
+import { csvTable } from './csv'
 
 /** Which tables of the archive the history is made of. */
 export const historyTables = [
@@ -82,7 +82,7 @@ export function historyCsv(parts: readonly ArchivePart[], words: HistoryWords): 
       note,
     ]
   })
-  return tableOf([[...words.heads], ...lines])
+  return csvTable([words.heads, ...lines])
 }
 
 /** As the referee adds them up for each shift. */
@@ -120,15 +120,11 @@ export function hoursCsv(shifts: readonly ShiftHours[], words: HoursWords): stri
       helped,
     ])
   )
-  return tableOf([[...words.heads], ...lines])
+  return csvTable([words.heads, ...lines])
 }
 
 function inHours(seconds: number): number {
   return Math.round(seconds / 36) / 100
-}
-
-function tableOf(lines: readonly (string | number | null)[][]): string {
-  return `${lines.map((line) => line.map(csvPlain).join(',')).join('\r\n')}\r\n`
 }
 
 function rowsOf<Table extends keyof typeof rowShapes>(

@@ -1,6 +1,6 @@
 /** The rows of a file that are wrong, as a table: what is wrong stands before what the file says. */
 
-import { csvPlain } from './csv'
+import { csvTable } from './csv'
 import type { InventoryProblem } from './inventory-problem'
 import type { Table } from './inventory-table'
 
@@ -24,5 +24,5 @@ export function errorFile(
     ...(fieldsAt.get(line) ?? []),
   ])
   const header = [heads.line, heads.problem, ...(table?.heads ?? [])]
-  return `${[header, ...rows].map((row) => row.map(csvPlain).join(',')).join('\r\n')}\r\n`
+  return csvTable([header, ...rows])
 }

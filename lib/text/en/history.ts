@@ -9,6 +9,9 @@ export const history = {
   whoDidWhat: 'Who did what here',
   back: 'Back to the tree',
   print: 'Print',
+  asCsv: 'As CSV',
+  file: 'tree-history',
+  fileHeads: ['Season', 'Round', 'When', 'What', 'More', 'Note'],
   kinds: {
     winter: 'Winter',
     summer: 'Summer',

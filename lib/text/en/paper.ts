@@ -37,10 +37,15 @@ export const paper = {
   coordinates: 'Coordinates',
   coordinatesOf: (block: string, where: string) => `${block} at ${where}`,
 
+  mapOfAll: 'Map: all blocks',
   mapOf: (block: string) => `Map: ${block}`,
   north: 'North',
   noNorth: 'Not surveyed: north is not known here.',
   keepOut: 'Dashed: keep out.',
+  gap: 'empty place',
+  rowTag: 'Framed: the end with the row’s tag.',
+  picture: 'Our picture from above under the maps',
+  pictureHint: 'Takes ink. The maps are read without it, too.',
   rowNumber: (row: number) => `Row ${row}`,
 
   stepsOf: (block: string) => `What to cut here: ${block}`,

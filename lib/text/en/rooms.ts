@@ -18,7 +18,7 @@ export const rooms = {
   invitesNote: 'Who can still come in by a link, and links that are over',
   leftTitle: 'People who left',
   leftNote: 'Their work stays; their names can be forgotten',
-  hoursNote: 'Per person, shift and season, to print',
+  hoursNote: 'Per person, shift and season, to print or as CSV',
   roundsNote: (open: number) =>
     plural(open, '1 is open', `${open} are open`).replace(/^0 are open$/, 'None is open'),
   shiftsNote: (planned: number) => plural(planned, '1 is planned', `${planned} are planned`),
@@ -132,6 +132,8 @@ export const hours = {
   day: 'Day',
   people: 'People',
   print: 'Print',
+  asCsv: 'This season as CSV',
+  asCsvNote: 'A line for each person and shift. All seasons are under “Take out”.',
   isOpen: 'still open',
 }
 
@@ -193,7 +195,12 @@ export const forget = {
     'Trees, hours, consents and signatures, as somebody’s.',
     'Photos of trees, and notes on trees that are still flagged or marked, until that is over.',
     'Incidents, with the name taken out where it is written in full.',
-    'Backups of the last weeks. When one is restored, the name is forgotten again.',
+  ],
+  elsewhere: 'Where the name is until somebody deletes it',
+  elsewhereList: [
+    'Archives, tables of hours and histories that were taken out before. Delete them and take out new ones.',
+    'Backups on the machine on which Rowcall runs: each night’s for 14 nights, others longer. When one is restored, the name is forgotten again. Whoever keeps the machine removes them now with “npm run backup -- --forget”.',
+    'What was printed.',
   ],
   look: 'The name is also written here. Change it yourself',
   onCard: 'Emergency card',

@@ -52,7 +52,7 @@ export const takeOut = {
   archiveLead:
     'One file with everything: trees, people, rounds, days, photos. It goes into another Rowcall, or back into an empty one, just as it was.',
   archiveNote:
-    'Nobody’s sign-in goes with it: there, you make each person a link. Names and telephone numbers are in it; whoever was forgotten has no name. Keep it where only you can read it.',
+    'Nobody’s sign-in goes with it: there, you make each person a link. Names and telephone numbers are in it; whoever was forgotten has no name. Keep it where only you can read it. When somebody is forgotten later, their name is still in this file: delete it then, and take out a new one.',
   archive: 'Take the archive out',
   reading: (rows: number) => `Reading: ${plural(rows, '1 entry', `${rows} entries`)} so far…`,
   saved: (name: string) => `${name} is in your downloads.`,
@@ -64,7 +64,8 @@ export const takeOut = {
   inInstead: 'I have an archive of an orchard',
   makeInstead: 'Make a new orchard',
   inTitle: 'Bring in an orchard',
-  inLead: 'From an archive that a manager took out of another Rowcall.',
+  inLead:
+    'From an archive that a manager took out of another Rowcall. Whoever was forgotten after that is in it by name: forget them again here.',
   inChoose: 'Choose the archive',
   inOf: (name: string, at: string) => `${name}, taken out on ${at}`,
   inWho: 'Who are you?',

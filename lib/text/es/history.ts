@@ -8,6 +8,9 @@ export const history: typeof enHistory = {
   whoDidWhat: 'Quién hizo qué aquí',
   back: 'Volver al árbol',
   print: 'Imprimir',
+  asCsv: 'En CSV',
+  file: 'historial-del-arbol',
+  fileHeads: ['Temporada', 'Ronda', 'Cuándo', 'Qué', 'Más', 'Nota'],
   kinds: {
     winter: 'Invierno',
     summer: 'Verano',

@@ -36,10 +36,15 @@ export const paper: typeof en = {
   coordinates: 'Coordenadas',
   coordinatesOf: (block, where) => `${block} en ${where}`,
 
+  mapOfAll: 'Mapa: todos los bloques',
   mapOf: (block) => `Mapa: ${block}`,
   north: 'Norte',
   noNorth: 'Sin levantar: aquí no se sabe dónde está el norte.',
   keepOut: 'A trazos: no entrar.',
+  gap: 'lugar vacío',
+  rowTag: 'Con marco: el extremo con la placa de la fila.',
+  picture: 'Nuestra foto desde arriba bajo los mapas',
+  pictureHint: 'Gasta tinta. Los mapas se leen también sin ella.',
   rowNumber: (row) => `Fila ${row}`,
 
   stepsOf: (block) => `Qué cortar aquí: ${block}`,

@@ -26,7 +26,7 @@ export const rooms: typeof enRooms = {
   invitesNote: 'Quién puede entrar aún por un enlace, y los que ya no valen',
   leftTitle: 'Personas que se fueron',
   leftNote: 'Su trabajo queda; sus nombres se pueden olvidar',
-  hoursNote: 'Por persona, turno y temporada, para imprimir',
+  hoursNote: 'Por persona, turno y temporada, para imprimir o en CSV',
   roundsNote: (open) =>
     plural(open, '1 está abierta', `${open} están abiertas`).replace(
       /^0 están abiertas$/,
@@ -141,6 +141,8 @@ export const hours: typeof enHours = {
   day: 'Día',
   people: 'Personas',
   print: 'Imprimir',
+  asCsv: 'Esta temporada en CSV',
+  asCsvNote: 'Una línea por persona y turno. Todas las temporadas están en «Sacar datos».',
   isOpen: 'aún abierto',
 }
 
@@ -201,7 +203,12 @@ export const forget: typeof enForget = {
     'Árboles, horas, consentimientos y firmas, como de alguien.',
     'Fotos de árboles, y notas sobre árboles aún señalados o marcados, hasta que eso termine.',
     'Los incidentes, sin el nombre donde está escrito entero.',
-    'Las copias de las últimas semanas. Si se recupera una, el nombre se olvida otra vez.',
+  ],
+  elsewhere: 'Dónde está el nombre hasta que alguien lo borre',
+  elsewhereList: [
+    'Archivos, tablas de horas e historiales que se sacaron antes. Bórralos y saca otros nuevos.',
+    'Copias de seguridad en la máquina donde funciona Rowcall: la de cada noche durante 14 noches, las demás más tiempo. Si se recupera una, el nombre se olvida otra vez. Quien cuida la máquina las quita ahora con «npm run backup -- --forget».',
+    'Lo que se imprimió.',
   ],
   look: 'El nombre también está escrito aquí. Cámbialo tú',
   onCard: 'Tarjeta de emergencia',

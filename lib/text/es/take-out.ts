@@ -51,7 +51,7 @@ export const takeOut: typeof en = {
   archiveLead:
     'Un archivo con todo: árboles, personas, rondas, días, fotos. Entra en otro Rowcall, o de vuelta en uno vacío, tal como estaba.',
   archiveNote:
-    'Los accesos de las personas no van dentro: allí haces un enlace para cada una. Lleva nombres y teléfonos; quien fue olvidado no tiene nombre. Guárdalo donde solo tú puedas leerlo.',
+    'Los accesos de las personas no van dentro: allí haces un enlace para cada una. Lleva nombres y teléfonos; quien fue olvidado no tiene nombre. Guárdalo donde solo tú puedas leerlo. Si alguien se olvida más tarde, su nombre sigue en este archivo: bórralo entonces y saca otro.',
   archive: 'Sacar el archivo',
   reading: (rows) => `Leyendo: ${plural(rows, '1 entrada', `${rows} entradas`)} hasta ahora…`,
   saved: (name) => `${name} está en tus descargas.`,
@@ -63,7 +63,8 @@ export const takeOut: typeof en = {
   inInstead: 'Tengo el archivo de un huerto',
   makeInstead: 'Hacer un huerto nuevo',
   inTitle: 'Traer un huerto',
-  inLead: 'De un archivo que un responsable sacó de otro Rowcall.',
+  inLead:
+    'De un archivo que un responsable sacó de otro Rowcall. Quien fue olvidado después está en él con su nombre: olvídalo aquí otra vez.',
   inChoose: 'Elegir el archivo',
   inOf: (name, at) => `${name}, sacado el ${at}`,
   inWho: '¿Quién eres?',

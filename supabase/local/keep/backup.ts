@@ -9,7 +9,7 @@ import { pipeline } from 'node:stream/promises'
 import { createGzip } from 'node:zlib'
 import type { Engine, Query } from '../engine/engine'
 import { nextBackupFile } from './backups'
-import { noteForgotten } from './forgotten'
+import { lastForgotten, noteForgotten } from './forgotten'
 import { type Table, tablesOf } from './tables'
 
 /** Photos make rows of 300 kB. */
@@ -33,12 +33,14 @@ export async function backUp(engine: Engine, file: string): Promise<{ rows: numb
   }
 }
 
-/** Into the folder of backups; the file. */
-export async function backUpByHand(engine: Engine, dataFolder: string): Promise<string> {
+/** The file in the folder of backups, and since when no backup has the name of anybody who was forgotten. */
+export type MadeBackup = { file: string; forgottenAt: string | null }
+
+export async function backUpByHand(engine: Engine, dataFolder: string): Promise<MadeBackup> {
   const file = nextBackupFile(dataFolder, 'by-hand')
   await backUp(engine, file)
   await noteForgotten(engine, dataFolder)
-  return file
+  return { file, forgottenAt: await lastForgotten(engine) }
 }
 
 async function* linesOf(query: Query, onRows: (count: number) => void): AsyncGenerator<string> {

@@ -1,10 +1,12 @@
 /** The folder of backups: where each goes, and how many are kept. */
 import { mkdirSync, readdirSync, rmSync, statSync } from 'node:fs'
-import { join } from 'node:path'
+import { basename, join } from 'node:path'
 
-export type BackupKind = 'nightly' | 'before-migration' | 'by-hand'
+const kinds = ['nightly', 'before-migration', 'by-hand'] as const
+export type BackupKind = (typeof kinds)[number]
 
-const eachKept = 14
+/** Of each kind; of the nightly ones that is so many nights. */
+export const nightsKept = 14
 const hourMs = 3_600_000
 
 export function backupsFolder(dataFolder: string): string {
@@ -28,7 +30,15 @@ export function isNightlyDue(dataFolder: string, now = new Date()): boolean {
 }
 
 export function forgetOldest(dataFolder: string, kind: BackupKind): void {
-  for (const file of backupsOf(dataFolder, kind).slice(0, -eachKept)) rmSync(file)
+  for (const file of backupsOf(dataFolder, kind).slice(0, -nightsKept)) rmSync(file)
+}
+
+/** Of every kind: begun before that moment, but for the one that was just made. */
+export function backupsBefore(dataFolder: string, at: string, made: string): string[] {
+  const begin = at.slice(0, 19).replaceAll(':', '-')
+  return kinds
+    .flatMap((kind) => backupsOf(dataFolder, kind))
+    .filter((file) => file !== made && basename(file).slice(0, begin.length) <= begin)
 }
 
 /** Oldest first: the names begin with the time. */

@@ -8,14 +8,21 @@ import { connect, createServer } from 'node:net'
 import { join } from 'node:path'
 import { z } from 'zod'
 import { messageOf } from '../log'
+import type { MadeBackup } from './backup'
 
 /** A longer path is not a socket's anywhere. */
 const longestPath = 100
 
-const answer = z.union([z.object({ file: z.string() }), z.object({ error: z.string() })])
+const answer = z.union([
+  z.object({ file: z.string(), forgottenAt: z.string().nullable() }),
+  z.object({ error: z.string() }),
+])
 
-/** Answers whoever connects with the file of a fresh backup. Returns what stops it. */
-export function offerBackups(dataFolder: string, makeBackup: () => Promise<string>): () => void {
+/** Answers whoever connects with a fresh backup. Returns what stops it. */
+export function offerBackups(
+  dataFolder: string,
+  makeBackup: () => Promise<MadeBackup>
+): () => void {
   const path = pathIn(dataFolder)
   if (path === null) return () => {}
   // The lock of the directory is ours, so what is there was left by a process that died.
@@ -23,7 +30,7 @@ export function offerBackups(dataFolder: string, makeBackup: () => Promise<strin
   const server = createServer((socket) => {
     socket.on('error', () => {})
     makeBackup().then(
-      (file) => socket.end(JSON.stringify({ file })),
+      (made) => socket.end(JSON.stringify(made)),
       (error) => socket.end(JSON.stringify({ error: messageOf(error) }))
     )
   })
@@ -33,8 +40,8 @@ export function offerBackups(dataFolder: string, makeBackup: () => Promise<strin
   return () => server.close()
 }
 
-/** The file that the running host wrote, or null where none runs. */
-export async function askForBackup(dataFolder: string): Promise<string | null> {
+/** What the running host wrote, or null where none runs. */
+export async function askForBackup(dataFolder: string): Promise<MadeBackup | null> {
   const path = pathIn(dataFolder)
   if (path === null) return null
   const text = await new Promise<string | null>((resolve) => {
@@ -49,7 +56,7 @@ export async function askForBackup(dataFolder: string): Promise<string | null> {
   if (text === null) return null
   const parsed = answer.parse(JSON.parse(text))
   if ('error' in parsed) throw new Error(parsed.error)
-  return parsed.file
+  return parsed
 }
 
 function pathIn(dataFolder: string): string | null {

@@ -24,6 +24,15 @@ export function forgottenBeside(backupFile: string, dataFolder: string): string[
   return [...new Set([backupsFolder(dataFolder), dirname(backupFile)].flatMap(listIn))]
 }
 
+/** When somebody was last forgotten; null: nobody yet. What was written before that still has their name. */
+export async function lastForgotten(engine: Engine): Promise<string | null> {
+  if (!(await has(engine, 'private.forgotten_people()'))) return null
+  const [row] = await engine.query<{ at: string | null }>(
+    `select to_char(max(forgotten_at) at time zone 'utc', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') as at from public.people`
+  )
+  return row?.at ?? null
+}
+
 export async function forgetAgain(engine: Engine, people: readonly string[]): Promise<void> {
   if (people.length === 0 || !(await has(engine, 'private.forget_again(uuid[])'))) return
   await engine.query('select private.forget_again($1::uuid[])', [`{${people.join()}}`])

@@ -1,21 +1,90 @@
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 
-import { barLengthM, rowLabels } from '@/components/paper/map-facts'
-import type { Tree } from '@/lib/domain/orchard/types'
+import { barLengthM, rowEnds } from '@/components/paper/map-facts'
+import { keepOutsOn, neighboursOf, planOf } from '@/components/paper/paper-plan'
+import { positionAt } from '@/lib/domain/orchard/distance'
 
-test('a row’s number stands one spacing before its first tree, in the line of the row', () => {
-  const dots = [
-    { no: 1, x: 100, y: 50 },
-    { no: 2, x: 130, y: 90 },
-    { no: 3, x: 10, y: 10 },
-  ]
-  const at = (no: number, row: number, place: number) => [no, { no, row, place } as Tree] as const
-  const trees = new Map([at(1, 7, 1), at(2, 7, 2), at(3, 8, 4)])
+import { aBlock, someField, treesOf } from '../../lib/domain/an-orchard'
 
-  expect(rowLabels({ dots, spacing: 50 }, trees)).toEqual([
-    { row: 7, x: 70, y: 10 },
-    { row: 8, x: -40, y: 10 },
-  ])
+// Rows run north, row 2 is east of row 1; four metres every way.
+const block = aBlock()
+const trees = treesOf(['TT.', 'TTT'], block)
+const frame = { width: 720, height: 780 }
+const plan = planOf([block], trees, frame)
+const [planned] = plan.blocks
+if (!planned) throw new Error('the block is on the plan')
+
+describe('a plan of a block', () => {
+  test('has trees and empty places in its frame, north up, and to scale', () => {
+    const [first, second] = planned.trees
+    const all = [...planned.trees, ...planned.gaps]
+
+    expect([planned.trees.length, planned.gaps.length]).toEqual([5, 1])
+    for (const { x, y } of all) {
+      expect(x).toBeGreaterThan(0)
+      expect(x).toBeLessThan(frame.width)
+      expect(y).toBeGreaterThan(0)
+      expect(y).toBeLessThan(frame.height)
+    }
+    expect(second?.x).toBeCloseTo(first?.x ?? Number.NaN, 0)
+    expect((first?.y ?? 0) - (second?.y ?? 0)).toBeCloseTo(4 * plan.scale, 0)
+  })
+
+  test('puts any position where the trees say', () => {
+    const [first] = planned.trees
+    const { x, y } = plan.at(positionAt(someField, { eastM: 4, northM: 0 }))
+
+    expect(x).toBeCloseTo((first?.x ?? 0) + 4 * plan.scale, 0)
+    expect(y).toBeCloseTo(first?.y ?? 0, 0)
+  })
+
+  test('shows the blocks beside it, but none whose place nobody knows', () => {
+    const beside = aBlock({ no: 2, firstTree: positionAt(someField, { eastM: 12, northM: 0 }) })
+    const lost = aBlock({ no: 3, firstTree: null })
+    const theirs = [...treesOf(['TT'], beside, 20), ...treesOf(['TT'], lost, 30)]
+
+    const found = neighboursOf(plan, [beside, lost], theirs)
+
+    expect(found.map(({ block: { no } }) => no)).toEqual([2])
+    expect(found[0]?.outline[0]?.x).toBeGreaterThan(planned.trees.at(-1)?.x ?? 0)
+  })
+
+  test('has each keep-out round its tree', () => {
+    const [first] = planned.trees
+
+    expect(
+      keepOutsOn(plan, [
+        { tree: 1, keepOutM: 6 },
+        { tree: 2, keepOutM: null },
+        { tree: 99, keepOutM: 6 },
+      ])
+    ).toEqual([{ tree: 1, x: first?.x, y: first?.y, r: 6 * plan.scale }])
+  })
+})
+
+describe('the number of a row', () => {
+  test('stands beyond both its ends, framed where its tag hangs', () => {
+    const ends = rowEnds(planned, plan)
+    const [tagged, far] = ends.filter(({ row }) => row === 2)
+
+    expect(ends).toHaveLength(4)
+    expect([tagged?.isTagged, far?.isTagged]).toEqual([true, false])
+    // Places are counted from the south.
+    expect(tagged?.y).toBeGreaterThan(Math.max(...planned.trees.map(({ y }) => y)))
+    expect(far?.y).toBeLessThan(Math.min(...planned.trees.map(({ y }) => y)))
+  })
+
+  test('is left out where the next one would cover it, but never the last', () => {
+    const ends = rowEnds(
+      planOf([block], treesOf(Array(8).fill('TT')), frame).blocks[0] ?? planned,
+      {
+        spacing: 6,
+        rowSpacing: 6,
+      }
+    )
+
+    expect([...new Set(ends.map(({ row }) => row))]).toEqual([1, 4, 7, 8])
+  })
 })
 
 test.each([

@@ -246,9 +246,10 @@ describe('the data directory', () => {
 
   test('a running host makes the backup for whoever asks in its folder; where none runs nobody answers', async () => {
     expect(await askForBackup(dataFolder)).toBeNull()
-    const stop = offerBackups(dataFolder, async () => '/some/file')
+    const made = { file: '/some/file', forgottenAt: null }
+    const stop = offerBackups(dataFolder, async () => made)
 
-    await expect.poll(() => askForBackup(dataFolder)).toBe('/some/file')
+    await expect.poll(() => askForBackup(dataFolder)).toEqual(made)
 
     stop()
   })

@@ -1,6 +1,6 @@
 /** The outline of a block: the smallest convex shape round its trees. */
 
-import type { Point } from './plane'
+export type Point = { x: number; y: number }
 
 /** Andrew's monotone chain, counter-clockwise; collinear points on the edge are left out. */
 export function hullOf(points: readonly Point[]): Point[] {

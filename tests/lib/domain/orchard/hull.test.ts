@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 
-import { hullOf } from '@/lib/map/hull'
+import { hullOf } from '@/lib/domain/orchard/hull'
 import type { Point } from '@/lib/map/plane'
 
 const coordinate = fc.integer({ min: -20, max: 20 })

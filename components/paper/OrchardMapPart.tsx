@@ -1,0 +1,67 @@
+'use client'
+
+import type { Block } from '@/lib/domain/orchard/types'
+import { useSelect } from '@/lib/hooks'
+import { useLeadWords } from '../crew/use-lead-words'
+import { useWords } from '../layout/Words'
+import { BlockOnPlan } from './BlockOnPlan'
+import { KeepOuts } from './KeepOuts'
+import { Page } from './Page'
+import { PlanFrame } from './PlanFrame'
+import { PlanLegend } from './PlanLegend'
+import { keepOutsOn, type PlannedBlock, planOf } from './paper-plan'
+import { useMarkOnPaper } from './use-mark-on-paper'
+import type { PictureOnPaper } from './use-picture-on-paper'
+
+const frame = { width: 720, height: 760 }
+
+type OrchardMapPartProps = { blocks: readonly Block[]; picture: PictureOnPaper | null }
+
+/** All the blocks on one sheet, by name: how they lie to each other. */
+export function OrchardMapPart({ blocks, picture }: OrchardMapPartProps) {
+  const { paper: text } = useLeadWords()
+  const trees = useSelect((view) => view.ground.trees)
+  const markOf = useMarkOnPaper()
+  const plan = planOf(blocks, [...trees.values()], frame)
+  const flags = useSelect((view) => Object.values(view.state?.flags ?? {}))
+  const keepOuts = keepOutsOn(plan, flags)
+  const hasNorth = plan.blocks.some(({ isSurveyed }) => isSurveyed)
+  const title = text.mapOfAll
+  return (
+    <Page title={title} note={hasNorth ? undefined : text.noNorth}>
+      <PlanFrame plan={plan} title={title} hasNorth={hasNorth} picture={picture}>
+        <KeepOuts keepOuts={keepOuts} />
+        {plan.blocks.map((planned) => (
+          <BlockOnPlan key={planned.block.no} plan={plan} planned={planned} markOf={markOf} />
+        ))}
+        {plan.blocks.map((planned) => (
+          <BlockName key={planned.block.no} planned={planned} />
+        ))}
+      </PlanFrame>
+      <PlanLegend
+        hasGaps={plan.blocks.some(({ gaps }) => gaps.length > 0)}
+        hasKeepOuts={keepOuts.length > 0}
+      />
+    </Page>
+  )
+}
+
+/** Above the block, as on the live map. */
+function BlockName({ planned: { block, trees, outline, isSurveyed } }: { planned: PlannedBlock }) {
+  const { common } = useWords()
+  const { leadMap } = useLeadWords()
+  const xs = outline.map(({ x }) => x)
+  const x = (Math.min(...xs) + Math.max(...xs)) / 2
+  const y = Math.max(16, Math.min(...outline.map((corner) => corner.y)) - 30)
+  if (outline.length === 0) return null
+  return (
+    <g className="block-name">
+      <text x={x} y={y}>
+        {block.name}
+      </text>
+      <text className="small" x={x} y={y + 14}>
+        {isSurveyed ? common.trees(trees.length) : leadMap.notSurveyed}
+      </text>
+    </g>
+  )
+}

@@ -1,0 +1,56 @@
+'use client'
+
+import type { ReactNode } from 'react'
+
+import { useSelect } from '@/lib/hooks'
+import { useLeadWords } from '../crew/use-lead-words'
+import { useFormat } from '../layout/use-format'
+import { barLengthM } from './map-facts'
+import { PlanPicture } from './PlanPicture'
+import type { PaperPlan } from './paper-plan'
+import type { PictureOnPaper } from './use-picture-on-paper'
+
+type PlanFrameProps = {
+  plan: PaperPlan
+  title: string
+  /** North is only known where somebody measured. */
+  hasNorth: boolean
+  /** The orchard's own picture from above; null: plain paper. */
+  picture: PictureOnPaper | null
+  children: ReactNode
+}
+
+/** A drawing from above with its scale and north, over the picture where one is wanted. */
+export function PlanFrame({ plan, title, hasNorth, picture, children }: PlanFrameProps) {
+  const { paper: text } = useLeadWords()
+  const format = useFormat()
+  const units = useSelect((view) => view.state?.orchard.units ?? 'metric')
+  const { width, height, scale } = plan
+  const barM = barLengthM(plan, units)
+  const isPictured = picture !== null && hasNorth
+  return (
+    <svg
+      className={isPictured ? 'paper-map is-pictured' : 'paper-map'}
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+    >
+      <title>{title}</title>
+      {isPictured && <PlanPicture picture={picture} plan={plan} />}
+      {children}
+      <g transform={`translate(24 ${height - 24})`}>
+        <path className="bar-line" d={`M0-8V0H${barM * scale}V-8`} />
+        <text x={barM * scale + 10} y={0}>
+          {format.distance(barM)}
+        </text>
+      </g>
+      {hasNorth && (
+        <g transform={`translate(${width - 36} 44)`}>
+          <path className="bar-line" d="M0 0V-36M-8-24 0-36 8-24" />
+          <text className="in-middle" y={20}>
+            {text.north}
+          </text>
+        </g>
+      )}
+    </svg>
+  )
+}
