@@ -486,6 +486,7 @@ create table invites (
   person_id uuid,
   shift_id uuid,
   uses_left integer,
+  used integer not null default 0,
   made_by uuid,
   made_at timestamp with time zone not null,
   expires_at timestamp with time zone not null,
@@ -7844,19 +7845,9 @@ CREATE OR REPLACE FUNCTION private.use_invite(p_c private.command, p_invite invi
 AS $function$
 begin
   perform private.link_login(p_c);
-  update public.invites set uses_left = uses_left - 1 where id = p_invite.id;
+  update public.invites set uses_left = uses_left - 1, used = used + 1 where id = p_invite.id;
   return private.accept(p_c, p_kind, p_body, p_lead_body, true,
     jsonb_build_object('orchard', p_c.orchard_id, 'person', p_c.person_id));
-end $function$;
-
-CREATE OR REPLACE FUNCTION private.uses_of(p_kind text)
- RETURNS integer
- LANGUAGE plpgsql
- IMMUTABLE
- SET search_path TO ''
-AS $function$
-begin
-  return case when p_kind = 'join' then 500 else 1 end;
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.visits_told(p_reader private.reader, p_tree integer)
@@ -8471,7 +8462,7 @@ begin
       'invites', coalesce(jsonb_agg(jsonb_build_object('invite', i.id, 'kind', i.kind, 'role', i.role, 'person', i.person_id,
         'shiftDate', s.on_date, 'madeBy', i.made_by, 'madeAt', private.instant(i.made_at),
         'expiresAt', private.instant(i.expires_at), 'endedAt', private.instant(i.ended_at),
-        'used', private.uses_of(i.kind) - i.uses_left, 'over', private.invite_lacks(i)) order by i.made_at desc, i.id), '[]'),
+        'used', i.used, 'over', private.invite_lacks(i)) order by i.made_at desc, i.id), '[]'),
       'names', private.names_of(p_orchard, array_agg(i.person_id) || array_agg(i.made_by)))
     from (
       select * from public.invites where orchard_id = p_orchard order by made_at desc limit 300) newest

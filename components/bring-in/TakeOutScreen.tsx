@@ -48,7 +48,11 @@ function ForManager() {
       <Panel title={text.archiveTitle}>
         <div className="stack">
           <p>{text.archiveLead}</p>
-          <p className="small">{text.archiveNote}</p>
+          <ul className="plain-list">
+            {text.archiveNotes.map((note) => (
+              <li key={note}>{note}</li>
+            ))}
+          </ul>
           <Button
             kind="call"
             state={state.step === 'reading' ? 'waiting' : 'ready'}

@@ -2,8 +2,8 @@
 
 import type { Point } from '@/lib/domain/orchard/hull'
 import type { MarkName } from '../ui/Mark'
-import { rowEnds } from './map-facts'
-import type { PaperPlan, PlannedBlock } from './paper-plan'
+import { rowEnds, rowLines } from './map-facts'
+import type { PaperPlan, Placed, PlannedBlock } from './paper-plan'
 
 type BlockOnPlanProps = {
   plan: PaperPlan
@@ -17,35 +17,17 @@ const roomForNumbers = 26
 /** A block on a drawing: its outline, rows with their numbers at both ends, each tree with its shape, empty places. */
 export function BlockOnPlan({ plan, planned, markOf }: BlockOnPlanProps) {
   const { spacing, rowSpacing } = plan
-  const size = Math.max(5, Math.min(16, Math.min(spacing, rowSpacing) * 0.75))
-  const hasNumbers = Math.min(spacing, rowSpacing) >= roomForNumbers
+  const room = Math.min(spacing, rowSpacing)
+  const size = Math.max(5, Math.min(16, room * 0.75))
+  const hasNumbers = room >= roomForNumbers
+  const outline = pathOf(planned.outline)
+  const edge = size * 2.2
   return (
     <>
-      <path className="block-line" d={pathOf(planned.outline)} strokeWidth={size * 2.2} />
-      {rowEnds(planned, plan).map(({ row, x, y, isTagged }) => (
-        <g key={`${row} ${isTagged}`} transform={`translate(${x} ${y})`}>
-          {isTagged && <rect className="row-tag" x={-11} y={-8.5} width={22} height={17} rx={3} />}
-          <text className="in-middle" dy="0.36em">
-            {row}
-          </text>
-        </g>
-      ))}
-      {planned.trees.map(({ tree, x, y }) => (
-        <g key={tree.no}>
-          <circle className="canopy" cx={x} cy={y} r={size * 0.62} />
-          <use
-            href={`#m-${markOf(tree.no)}`}
-            x={x - size / 2}
-            y={y - size / 2}
-            width={size}
-            height={size}
-          />
-          {hasNumbers && (
-            <text className="place-no" x={x} y={y + size / 2 + 9}>
-              {tree.place}
-            </text>
-          )}
-        </g>
+      <path className="block-edge" d={outline} strokeWidth={edge + 2.5} />
+      <path className="block-ground" d={outline} strokeWidth={edge} />
+      {rowLines(planned).map((row) => (
+        <path key={row[0]?.tree.no} className="row-line" d={lineOf(row)} />
       ))}
       {planned.gaps.map(({ tree, x, y }) => (
         <path
@@ -55,12 +37,50 @@ export function BlockOnPlan({ plan, planned, markOf }: BlockOnPlanProps) {
           d="M-5-5 5 5M5-5-5 5"
         />
       ))}
+      {planned.trees.map((placed) => (
+        <TreeOnPlan
+          key={placed.tree.no}
+          placed={placed}
+          size={size}
+          mark={markOf(placed.tree.no)}
+          hasNumber={hasNumbers}
+        />
+      ))}
+      {rowEnds(planned, { rowSpacing, away: hasNumbers ? 32 : 21 }).map((end) => (
+        <g key={`${end.row} ${end.isTagged}`} transform={`translate(${end.x} ${end.y})`}>
+          {end.isTagged && (
+            <rect className="row-tag" x={-11} y={-8.5} width={22} height={17} rx={3} />
+          )}
+          <text className="in-middle" dy="0.36em">
+            {end.row}
+          </text>
+        </g>
+      ))}
+    </>
+  )
+}
+
+type TreeOnPlanProps = { placed: Placed; size: number; mark: MarkName; hasNumber: boolean }
+
+function TreeOnPlan({ placed: { tree, x, y }, size, mark, hasNumber }: TreeOnPlanProps) {
+  return (
+    <>
+      <circle className="canopy" cx={x} cy={y} r={size * 0.62} />
+      <use href={`#m-${mark}`} x={x - size / 2} y={y - size / 2} width={size} height={size} />
+      {hasNumber && (
+        <text className="place-no" x={x} y={y + size / 2 + 9}>
+          {tree.place}
+        </text>
+      )}
     </>
   )
 }
 
 /** Closed, unless it has no inside. */
 export function pathOf(outline: readonly Point[]): string {
-  const corners = outline.map(({ x, y }) => `${x} ${y}`).join('L')
-  return corners === '' ? '' : `M${corners}${outline.length > 2 ? 'Z' : ''}`
+  return `${lineOf(outline)}${outline.length > 2 ? 'Z' : ''}`
+}
+
+function lineOf(points: readonly Point[]): string {
+  return points.length === 0 ? '' : `M${points.map(({ x, y }) => `${x} ${y}`).join('L')}`
 }

@@ -13,7 +13,7 @@ import { keepOutsOn, type PlannedBlock, planOf } from './paper-plan'
 import { useMarkOnPaper } from './use-mark-on-paper'
 import type { PictureOnPaper } from './use-picture-on-paper'
 
-const frame = { width: 720, height: 760 }
+const frame = { width: 720, height: 780 }
 
 type OrchardMapPartProps = { blocks: readonly Block[]; picture: PictureOnPaper | null }
 
@@ -52,16 +52,23 @@ function BlockName({ planned: { block, trees, outline, isSurveyed } }: { planned
   const { leadMap } = useLeadWords()
   const xs = outline.map(({ x }) => x)
   const x = (Math.min(...xs) + Math.max(...xs)) / 2
-  const y = Math.max(16, Math.min(...outline.map((corner) => corner.y)) - 30)
+  const y = Math.min(...outline.map((corner) => corner.y))
+  const said = isSurveyed ? common.trees(trees.length) : leadMap.notSurveyed
+  // On two lines: the name of the next block may be beside it.
+  const lines = [block.name, ...said.split(/(?<=:) /)]
   if (outline.length === 0) return null
   return (
     <g className="block-name">
-      <text x={x} y={y}>
-        {block.name}
-      </text>
-      <text className="small" x={x} y={y + 14}>
-        {isSurveyed ? common.trees(trees.length) : leadMap.notSurveyed}
-      </text>
+      {lines.map((line, at) => (
+        <text
+          key={line}
+          className={at > 0 ? 'small' : undefined}
+          x={x}
+          y={y - 32 - 14 * (lines.length - 1 - at)}
+        >
+          {line}
+        </text>
+      ))}
     </g>
   )
 }

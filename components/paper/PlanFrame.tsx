@@ -20,6 +20,9 @@ type PlanFrameProps = {
   children: ReactNode
 }
 
+/** Below the drawing, so that nothing of it is covered. */
+const footer = 40
+
 /** A drawing from above with its scale and north, over the picture where one is wanted. */
 export function PlanFrame({ plan, title, hasNorth, picture, children }: PlanFrameProps) {
   const { paper: text } = useLeadWords()
@@ -31,22 +34,23 @@ export function PlanFrame({ plan, title, hasNorth, picture, children }: PlanFram
   return (
     <svg
       className={isPictured ? 'paper-map is-pictured' : 'paper-map'}
-      viewBox={`0 0 ${width} ${height}`}
+      viewBox={`0 0 ${width} ${height + footer}`}
       role="img"
     >
       <title>{title}</title>
       {isPictured && <PlanPicture picture={picture} plan={plan} />}
       {children}
-      <g transform={`translate(24 ${height - 24})`}>
+      <rect className="plan-footer" y={height} width={width} height={footer} />
+      <g transform={`translate(24 ${height + footer - 16})`}>
         <path className="bar-line" d={`M0-8V0H${barM * scale}V-8`} />
         <text x={barM * scale + 10} y={0}>
           {format.distance(barM)}
         </text>
       </g>
       {hasNorth && (
-        <g transform={`translate(${width - 36} 44)`}>
-          <path className="bar-line" d="M0 0V-36M-8-24 0-36 8-24" />
-          <text className="in-middle" y={20}>
+        <g transform={`translate(${width - 24} ${height + footer - 12})`}>
+          <path className="bar-line" d="M0 0V-24M-7-15 0-24 7-15" />
+          <text className="at-end" x={-16} y={-6}>
             {text.north}
           </text>
         </g>

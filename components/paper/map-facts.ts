@@ -13,11 +13,10 @@ const leastUnits = 17
 /** A row's number stands beyond both its ends; where rows are close, beyond every second or third. */
 export function rowEnds(
   { block, trees }: Pick<PlannedBlock, 'block' | 'trees'>,
-  { spacing, rowSpacing }: Pick<PaperPlan, 'spacing' | 'rowSpacing'>
+  { rowSpacing, away }: { rowSpacing: number; away: number }
 ): RowEnd[] {
   const rows = [...groupBy(trees, ({ tree }) => tree.row)].toSorted(([a], [b]) => a - b)
   const every = Math.max(1, Math.ceil(leastUnits / Math.max(rowSpacing, 0.1)))
-  const away = Math.max(14, Math.min(24, spacing))
   return rows.flatMap(([row, inRow], index) => {
     if (index % every !== 0 && index !== rows.length - 1) return []
     const points = inRow.toSorted((a, b) => a.tree.place - b.tree.place)
@@ -29,6 +28,12 @@ export function rowEnds(
       { row, isTagged: !isLow, ...high },
     ]
   })
+}
+
+/** Each row as a line through its places, empty ones too. */
+export function rowLines({ trees, gaps }: Pick<PlannedBlock, 'trees' | 'gaps'>): Placed[][] {
+  const rows = groupBy([...trees, ...gaps], ({ tree }) => tree.row)
+  return [...rows.values()].map((row) => row.toSorted((a, b) => a.tree.place - b.tree.place))
 }
 
 /** So far beyond the first of them; a lone tree has its numbers left and right. */

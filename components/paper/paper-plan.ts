@@ -31,7 +31,10 @@ export type PlannedBlock = {
 
 type Frame = { width: number; height: number }
 
-/** The blocks in the middle of the frame, with a spacing of air around them for the numbers of the rows. */
+/** Around the trees: for the numbers of the rows, and above for a name. */
+const air = { side: 40, top: 62, bottom: 44 }
+
+/** The blocks in the middle of the frame, with room around them for what is written. */
 export function planOf(
   blocks: readonly Block[],
   all: readonly Tree[],
@@ -48,15 +51,17 @@ export function planOf(
   const placed = trees.map((tree) => metresTo(positions.get(tree.no)?.position ?? origin))
   const [minX, maxX] = rangeOf(placed.map(({ x }) => x))
   const [minY, maxY] = rangeOf(placed.map(({ y }) => y))
-  const airM = 1.2 * Math.max(4, ...blocks.map((block) => block.treeSpacingM))
-  const [wideM, highM] = [maxX - minX + 2 * airM, maxY - minY + 2 * airM]
-  const scale = Math.min(width / wideM, height / highM)
-  const [left, top] = [(width - wideM * scale) / 2, (height - highM * scale) / 2]
+  // A lone tree is no wider than its room.
+  const [wideM, highM] = [Math.max(4, maxX - minX), Math.max(4, maxY - minY)]
+  const [wide, high] = [width - 2 * air.side, height - air.top - air.bottom]
+  const scale = Math.min(wide / wideM, high / highM)
+  const left = air.side + (wide - wideM * scale) / 2
+  const top = air.top + (high - highM * scale) / 2
   const at = (position: Position): Point => {
     const { x, y } = metresTo(position)
     return {
-      x: round(left + (x - minX + airM) * scale),
-      y: round(top + (y - minY + airM) * scale),
+      x: round(left + (x - minX) * scale),
+      y: round(top + (y - minY) * scale),
     }
   }
   const pointOf = (tree: Tree) => ({ tree, ...at(positions.get(tree.no)?.position ?? origin) })

@@ -61,7 +61,7 @@ function NewRound({ hasOpen }: { hasOpen: boolean }) {
   const [isAsked, setIsAsked] = useState(false)
   if (!now) return null
   return (
-    <Panel title={shift.openRound}>
+    <Panel title={hasOpen ? text.anotherTitle : shift.openRound}>
       {hasOpen && !isAsked ? (
         <Button onPress={() => setIsAsked(true)}>{text.another}</Button>
       ) : (

@@ -31,12 +31,14 @@ export function SettingsScreen() {
         <p>{text.zoneNote}</p>
       </Panel>
       <Panel title={text.cardTitle}>
-        <p>{text.cardNote}</p>
-        <div className="room-buttons">
-          <ButtonLink icon="aid" href={routes.emergency()}>
-            {text.toCard}
-          </ButtonLink>
-          <ButtonLink href={routes.houseRules()}>{text.toRules}</ButtonLink>
+        <div className="stack">
+          <p>{text.cardNote}</p>
+          <div className="room-buttons">
+            <ButtonLink icon="aid" href={routes.emergency()}>
+              {text.toCard}
+            </ButtonLink>
+            <ButtonLink href={routes.houseRules()}>{text.toRules}</ButtonLink>
+          </div>
         </div>
       </Panel>
     </Room>

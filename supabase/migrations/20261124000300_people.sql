@@ -43,6 +43,7 @@ create table public.invites (
   person_id uuid,
   shift_id uuid,
   uses_left integer constraint invites_uses_left_positive check (uses_left >= 0),
+  used integer not null default 0,
   made_by uuid,
   made_at timestamptz not null,
   expires_at timestamptz not null,

@@ -1,11 +1,5 @@
 -- Links by which people get in. The client makes the code and sends only its hash.
 
-create function private.uses_of(p_kind text) returns integer
-language plpgsql immutable set search_path = '' as $$
-begin
-  return case when p_kind = 'join' then 500 else 1 end;
-end $$;
-
 create function private.make_invite(
   p_id uuid, p_orchard uuid, p_kind text, p_role text, p_code_hash text, p_expires_at timestamptz,
   p_shift uuid default null, p_person uuid default null, p_made_by uuid default null

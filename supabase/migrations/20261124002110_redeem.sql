@@ -26,7 +26,7 @@ create function private.use_invite(p_c private.command, p_invite public.invites,
 language plpgsql volatile set search_path = '' as $$
 begin
   perform private.link_login(p_c);
-  update public.invites set uses_left = uses_left - 1 where id = p_invite.id;
+  update public.invites set uses_left = uses_left - 1, used = used + 1 where id = p_invite.id;
   return private.accept(p_c, p_kind, p_body, p_lead_body, true,
     jsonb_build_object('orchard', p_c.orchard_id, 'person', p_c.person_id));
 end $$;

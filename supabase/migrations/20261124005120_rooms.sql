@@ -9,7 +9,7 @@ begin
       'invites', coalesce(jsonb_agg(jsonb_build_object('invite', i.id, 'kind', i.kind, 'role', i.role, 'person', i.person_id,
         'shiftDate', s.on_date, 'madeBy', i.made_by, 'madeAt', private.instant(i.made_at),
         'expiresAt', private.instant(i.expires_at), 'endedAt', private.instant(i.ended_at),
-        'used', private.uses_of(i.kind) - i.uses_left, 'over', private.invite_lacks(i)) order by i.made_at desc, i.id), '[]'),
+        'used', i.used, 'over', private.invite_lacks(i)) order by i.made_at desc, i.id), '[]'),
       'names', private.names_of(p_orchard, array_agg(i.person_id) || array_agg(i.made_by)))
     from (
       select * from public.invites where orchard_id = p_orchard order by made_at desc limit 300) newest

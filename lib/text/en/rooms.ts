@@ -77,6 +77,7 @@ export const rounds = {
   planned: (count: number) => `${count} planned`,
   closedOn: (day: string) => `closed ${day}`,
   worksHere: 'Work counts here',
+  anotherTitle: 'Another round',
   another: 'Start another round',
   anotherNote:
     'One round is open already. From now on work counts in the new one, except in shifts that are planned in the old one. Close the old one first if it is over.',

@@ -51,8 +51,11 @@ export const takeOut = {
   archiveTitle: 'The whole orchard',
   archiveLead:
     'One file with everything: trees, people, rounds, days, photos. It goes into another Rowcall, or back into an empty one, just as it was.',
-  archiveNote:
-    'Nobody’s sign-in goes with it: there, you make each person a link. Names and telephone numbers are in it; whoever was forgotten has no name. Keep it where only you can read it. When somebody is forgotten later, their name is still in this file: delete it then, and take out a new one.',
+  archiveNotes: [
+    'Nobody’s sign-in goes with it: there, you make each person a link.',
+    'Names and telephone numbers are in it. Keep it where only you can read it.',
+    'Whoever was forgotten has no name in it. When somebody is forgotten later, this file still names them: delete it then, and take out a new one.',
+  ],
   archive: 'Take the archive out',
   reading: (rows: number) => `Reading: ${plural(rows, '1 entry', `${rows} entries`)} so far…`,
   saved: (name: string) => `${name} is in your downloads.`,

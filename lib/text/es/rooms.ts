@@ -87,6 +87,7 @@ export const rounds: typeof enRounds = {
   planned: (count) => plural(count, '1 previsto', `${count} previstos`),
   closedOn: (day) => `cerrada el ${day}`,
   worksHere: 'El trabajo cuenta aquí',
+  anotherTitle: 'Otra ronda',
   another: 'Empezar otra ronda',
   anotherNote:
     'Ya hay una ronda abierta. Desde ahora el trabajo cuenta en la nueva, salvo en los turnos previstos en la anterior. Cierra antes la anterior si ha terminado.',

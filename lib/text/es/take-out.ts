@@ -50,8 +50,11 @@ export const takeOut: typeof en = {
   archiveTitle: 'El huerto entero',
   archiveLead:
     'Un archivo con todo: árboles, personas, rondas, días, fotos. Entra en otro Rowcall, o de vuelta en uno vacío, tal como estaba.',
-  archiveNote:
-    'Los accesos de las personas no van dentro: allí haces un enlace para cada una. Lleva nombres y teléfonos; quien fue olvidado no tiene nombre. Guárdalo donde solo tú puedas leerlo. Si alguien se olvida más tarde, su nombre sigue en este archivo: bórralo entonces y saca otro.',
+  archiveNotes: [
+    'Los accesos de las personas no van dentro: allí haces un enlace para cada una.',
+    'Lleva nombres y teléfonos. Guárdalo donde solo tú puedas leerlo.',
+    'Quien fue olvidado no tiene nombre en él. Si alguien se olvida más tarde, este archivo lo nombra aún: bórralo entonces y saca otro.',
+  ],
   archive: 'Sacar el archivo',
   reading: (rows) => `Leyendo: ${plural(rows, '1 entrada', `${rows} entradas`)} hasta ahora…`,
   saved: (name) => `${name} está en tus descargas.`,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 
-import { barLengthM, rowEnds } from '@/components/paper/map-facts'
+import { barLengthM, rowEnds, rowLines } from '@/components/paper/map-facts'
 import { keepOutsOn, neighboursOf, planOf } from '@/components/paper/paper-plan'
 import { positionAt } from '@/lib/domain/orchard/distance'
 
@@ -62,9 +62,16 @@ describe('a plan of a block', () => {
   })
 })
 
+test('a row is a line through its places, the empty one too', () => {
+  expect(rowLines(planned).map((row) => row.map(({ tree }) => tree.place))).toEqual([
+    [1, 2, 3],
+    [1, 2, 3],
+  ])
+})
+
 describe('the number of a row', () => {
   test('stands beyond both its ends, framed where its tag hangs', () => {
-    const ends = rowEnds(planned, plan)
+    const ends = rowEnds(planned, { rowSpacing: plan.rowSpacing, away: 20 })
     const [tagged, far] = ends.filter(({ row }) => row === 2)
 
     expect(ends).toHaveLength(4)
@@ -77,10 +84,7 @@ describe('the number of a row', () => {
   test('is left out where the next one would cover it, but never the last', () => {
     const ends = rowEnds(
       planOf([block], treesOf(Array(8).fill('TT')), frame).blocks[0] ?? planned,
-      {
-        spacing: 6,
-        rowSpacing: 6,
-      }
+      { rowSpacing: 6, away: 20 }
     )
 
     expect([...new Set(ends.map(({ row }) => row))]).toEqual([1, 4, 7, 8])
