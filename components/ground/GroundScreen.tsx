@@ -29,7 +29,7 @@ export function GroundScreen({ made }: GroundScreenProps) {
 }
 
 function Ground({ made }: GroundScreenProps) {
-  const { ground } = useLeadWords()
+  const { ground, rooms } = useLeadWords()
   const sheet = useSelect((view) => view.sheet)
   const treesOf = groupBy(sheet?.trees ?? [], ({ block }) => block)
   const blocks = sheet?.blocks ?? []
@@ -37,6 +37,9 @@ function Ground({ made }: GroundScreenProps) {
   return (
     <LeadScreen here="rooms">
       <div className="ground-screen">
+        <ButtonLink kind="quiet" icon="left" href={routes.rooms()}>
+          {rooms.back}
+        </ButtonLink>
         <h1>{ground.title}</h1>
         {madeBlock && (
           <Note tone="done" icon="check" role="status">

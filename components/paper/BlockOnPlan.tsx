@@ -3,6 +3,7 @@
 import type { Point } from '@/lib/domain/orchard/hull'
 import type { MarkName } from '../ui/Mark'
 import { rowEnds, rowLines } from './map-facts'
+import { PlateText } from './PlateText'
 import type { PaperPlan, Placed, PlannedBlock } from './paper-plan'
 
 type BlockOnPlanProps = {
@@ -51,9 +52,15 @@ export function BlockOnPlan({ plan, planned, markOf }: BlockOnPlanProps) {
           {end.isTagged && (
             <rect className="row-tag" x={-11} y={-8.5} width={22} height={17} rx={3} />
           )}
-          <text className="in-middle" dy="0.36em">
-            {end.row}
-          </text>
+          {end.isTagged ? (
+            <text dy="0.36em" fontSize={14}>
+              {end.row}
+            </text>
+          ) : (
+            <PlateText x={0} y={0} size={14}>
+              {String(end.row)}
+            </PlateText>
+          )}
         </g>
       ))}
     </>
@@ -68,9 +75,9 @@ function TreeOnPlan({ placed: { tree, x, y }, size, mark, hasNumber }: TreeOnPla
       <circle className="canopy" cx={x} cy={y} r={size * 0.62} />
       <use href={`#m-${mark}`} x={x - size / 2} y={y - size / 2} width={size} height={size} />
       {hasNumber && (
-        <text className="place-no" x={x} y={y + size / 2 + 9}>
-          {tree.place}
-        </text>
+        <PlateText x={x} y={y + size / 2 + 7} size={10}>
+          {String(tree.place)}
+        </PlateText>
       )}
     </>
   )

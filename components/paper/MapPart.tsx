@@ -8,6 +8,7 @@ import { KeepOuts } from './KeepOuts'
 import { Page } from './Page'
 import { PlanFrame } from './PlanFrame'
 import { PlanLegend } from './PlanLegend'
+import { PlateText } from './PlateText'
 import { keepOutsOn, neighboursOf, planOf } from './paper-plan'
 import { useMarkOnPaper } from './use-mark-on-paper'
 import type { PictureOnPaper } from './use-picture-on-paper'
@@ -43,8 +44,8 @@ export function MapPart({ block, picture }: MapPartProps) {
             <NameInside name={other.name} outline={outline} />
           </g>
         ))}
-        <KeepOuts keepOuts={keepOuts} />
         <BlockOnPlan plan={plan} planned={planned} markOf={markOf} />
+        <KeepOuts keepOuts={keepOuts} />
       </PlanFrame>
       <PlanLegend hasGaps={gaps.length > 0} hasKeepOuts={keepOuts.length > 0} />
     </Page>
@@ -65,12 +66,12 @@ function NameInside({
   const x = mean(within.map((corner) => corner.x))
   const y = mean(within.map((corner) => corner.y))
   return (
-    <text
-      className="in-middle"
+    <PlateText
       x={Math.min(frame.width - 70, Math.max(70, x))}
       y={Math.min(frame.height - 50, Math.max(24, y))}
+      size={14}
     >
       {name}
-    </text>
+    </PlateText>
   )
 }

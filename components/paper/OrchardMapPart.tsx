@@ -9,6 +9,7 @@ import { KeepOuts } from './KeepOuts'
 import { Page } from './Page'
 import { PlanFrame } from './PlanFrame'
 import { PlanLegend } from './PlanLegend'
+import { PlateText } from './PlateText'
 import { keepOutsOn, type PlannedBlock, planOf } from './paper-plan'
 import { useMarkOnPaper } from './use-mark-on-paper'
 import type { PictureOnPaper } from './use-picture-on-paper'
@@ -30,10 +31,10 @@ export function OrchardMapPart({ blocks, picture }: OrchardMapPartProps) {
   return (
     <Page title={title} note={hasNorth ? undefined : text.noNorth}>
       <PlanFrame plan={plan} title={title} hasNorth={hasNorth} picture={picture}>
-        <KeepOuts keepOuts={keepOuts} />
         {plan.blocks.map((planned) => (
           <BlockOnPlan key={planned.block.no} plan={plan} planned={planned} markOf={markOf} />
         ))}
+        <KeepOuts keepOuts={keepOuts} />
         {plan.blocks.map((planned) => (
           <BlockName key={planned.block.no} planned={planned} />
         ))}
@@ -58,16 +59,17 @@ function BlockName({ planned: { block, trees, outline, isSurveyed } }: { planned
   const lines = [block.name, ...said.split(/(?<=:) /)]
   if (outline.length === 0) return null
   return (
-    <g className="block-name">
+    <g>
       {lines.map((line, at) => (
-        <text
+        <PlateText
           key={line}
-          className={at > 0 ? 'small' : undefined}
           x={x}
-          y={y - 32 - 14 * (lines.length - 1 - at)}
+          y={y - 34 - 15 * (lines.length - 1 - at)}
+          size={at === 0 ? 17 : 13}
+          {...(at === 0 && { className: 'is-name' })}
         >
           {line}
-        </text>
+        </PlateText>
       ))}
     </g>
   )

@@ -40,17 +40,17 @@ export function PlanFrame({ plan, title, hasNorth, picture, children }: PlanFram
       <title>{title}</title>
       {isPictured && <PlanPicture picture={picture} plan={plan} />}
       {children}
-      <rect className="plan-footer" y={height} width={width} height={footer} />
+      <rect className="plan-footer" x={-width} y={height} width={3 * width} height={footer} />
       <g transform={`translate(24 ${height + footer - 16})`}>
         <path className="bar-line" d={`M0-8V0H${barM * scale}V-8`} />
-        <text x={barM * scale + 10} y={0}>
+        <text className="bar-words" x={barM * scale + 10} y={0} fontSize={14}>
           {format.distance(barM)}
         </text>
       </g>
       {hasNorth && (
         <g transform={`translate(${width - 24} ${height + footer - 12})`}>
           <path className="bar-line" d="M0 0V-24M-7-15 0-24 7-15" />
-          <text className="at-end" x={-16} y={-6}>
+          <text className="at-end" x={-16} y={-6} fontSize={14}>
             {text.north}
           </text>
         </g>

@@ -22,7 +22,7 @@ export function RoomsScreen() {
 
   return (
     <Room title={text.title} lead={text.lead} back={null}>
-      <div className="room-groups">
+      <div className="room-groups is-stacked">
         <Panel title={text.crewGroup}>
           <List label={text.crewGroup}>
             <Way
