@@ -36,7 +36,7 @@ export function SeasonTable({ species }: { species: Season['species'] }) {
                 format.month(one.months.at(-1) ?? 1)
               )}
             </td>
-            <td className="num">{Math.round(one.days)}</td>
+            <td className="num">{format.number(one.days, 1)}</td>
           </tr>
         ))}
       </tbody>

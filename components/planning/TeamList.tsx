@@ -51,7 +51,7 @@ export function TeamList({ planning }: { planning: Planning }) {
   )
 }
 
-function TeamWay({ plan: { trees, minutes } }: { plan: TeamPlan }) {
+function TeamWay({ plan: { team, trees } }: { plan: TeamPlan }) {
   const { plan: text } = useLeadWords()
   const tagOf = useTagOf()
   const format = useFormat()
@@ -59,6 +59,8 @@ function TeamWay({ plan: { trees, minutes } }: { plan: TeamPlan }) {
   const pieces = rowPieces(trees).map(({ from, to }) =>
     from === to ? tagOf(from) : text.fromTo(tagOf(from), tagOf(to))
   )
+  // Of these trees; what they had before is on the map.
+  const minutes = trees.reduce((sum, tree) => sum + tree.minutes, 0) / team.length
   const work = text.hours(format.duration(Math.round(minutes / 5) * 5))
   return `${text.teamTrees(trees.length)}, ${work}: ${pieces.join('; ')}`
 }

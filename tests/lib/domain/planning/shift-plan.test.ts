@@ -239,6 +239,25 @@ describe('planShift', () => {
     expect(planShift(question)).toEqual(plan)
   })
 
+  test('whoever loses trees beside somebody’s saw gets others while there are hours', () => {
+    const made = { rows: 1, places: 10, seed: 3, teams: [[person('a')]] }
+    const plain = { isSick: false, saw: false, ladder: false, minutes: 30 }
+    const plan = planShift(
+      asked(made, {
+        trees: treesOf(made).map((tree) => ({ ...tree, ...plain })),
+        minutes: 60,
+        held: [{ no: 1, people: ['somebody'], isOverhead: true }],
+      })
+    )
+
+    expect(plan.teams[0]?.trees.map(({ no }) => no)).toEqual([3, 4])
+    expect(plan.left.slice(0, 3).map(({ why }) => why)).toEqual([
+      'beside_overhead',
+      'beside_overhead',
+      'hours',
+    ])
+  })
+
   test('teams go on where they are', () => {
     const made = { rows: 6, places: 10, seed: 5, teams: [[person('a')], [person('b')]] }
     const from = [
