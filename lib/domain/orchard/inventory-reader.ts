@@ -106,7 +106,7 @@ export function reader(fields: readonly string[], reading: RowReading, complain:
   /** "L3" in the block L is row 3. */
   function withoutBlock(column: Column): string {
     const [field, block] = [of(column), of('block')]
-    return /\p{L}/u.test(block) && folded(field).startsWith(folded(block))
+    return /^\p{L}/u.test(field) && /\p{L}/u.test(block) && folded(field).startsWith(folded(block))
       ? field.slice(block.length).trim()
       : field
   }

@@ -8,8 +8,14 @@ export function numberIn(text: string): number | null {
   return /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/.test(plain) ? Number(plain.replace(',', '.')) : null
 }
 
+/** Most fields of a hundred thousand rows are digits alone. */
+function isPlain(text: string): boolean {
+  return /^\d+$/.test(text)
+}
+
 /** "Row 3", "R3", "Fila 3", "#3", "3.ª": the word may say again what the column is. */
 export function countedIn(text: string): number | null {
+  if (isPlain(text)) return Number(text)
   const bare = text
     .trim()
     .replace(
@@ -42,6 +48,7 @@ const about = /^(~|≈|±|ca\b\.?|c\.|aprox\b\.?|approx\b\.?|about\b|unos\b)\s*/
 
 /** "12 cm", "3,5m", "7 ft 6 in", "~12": a length that may say its own unit. */
 export function measureIn(text: string): Measure | null {
+  if (isPlain(text)) return { value: Number(text), unit: null }
   const bare = text.trim().replace(about, '')
   const feet =
     /^(\d+)\s*(?:'|′|ft\.?|feet|pies)\s*(\d+(?:[.,]\d+)?)\s*(?:"|″|''|in\.?|inches|pulgadas)?$/i.exec(

@@ -77,9 +77,9 @@ function whyNoTree(
     : null
 }
 
+/** The first field that differs ends it: most lines are trees. */
 function same(record: CsvRecord, header: CsvRecord): boolean {
-  const spelled = ({ fields }: CsvRecord) => fields.map(folded).join('\n').trimEnd()
-  return spelled(record) === spelled(header)
+  return header.fields.every((head, index) => folded(head) === folded(record.fields[index] ?? ''))
 }
 
 /** "Trunk" above "cm" is "Trunk (cm)". */
