@@ -108,7 +108,7 @@ export const shifts = {
   title: 'Shifts',
   past: 'Past shifts',
   none: 'No shift has been opened yet.',
-  toShift: 'Plan or open a shift',
+  toShift: 'To the shift’s screen',
   isOpen: 'open now',
   calledOff: 'called off',
   people: (count: number) => plural(count, '1 person', `${count} people`),

@@ -117,7 +117,7 @@ export const shifts: typeof enShifts = {
   title: 'Turnos',
   past: 'Turnos pasados',
   none: 'Aún no se ha abierto ningún turno.',
-  toShift: 'Prever o abrir un turno',
+  toShift: 'A la pantalla del turno',
   isOpen: 'abierto ahora',
   calledOff: 'cancelado',
   people: (count) => plural(count, '1 persona', `${count} personas`),
