@@ -8,7 +8,7 @@ import type { Tree } from '@/lib/domain/orchard/types'
 import { OrchardLayer } from '@/lib/map/orchard-layer'
 import type { Scene } from '@/lib/map/scene'
 import { treesWithin } from '@/lib/map/trees-within'
-import { begin, comeInto, goTo, takeInHand } from '@/lib/map/where-to-look'
+import { begin, comeInto, goTo, takeInHand, zoomAt } from '@/lib/map/where-to-look'
 
 import { listenToDrawing } from './listen-to-drawing'
 import { listenToKeys } from './listen-to-keys'
@@ -113,8 +113,11 @@ export function MapOrchard({
     if (spoken.current) spoken.current.textContent = words.tree(tree, looks.get(tree.no))
   })
   const choose = useEffectEvent((tree: Tree) => onTap(tree))
+  const zoom = useEffectEvent((by: 1 | -1, tree: Tree | null) =>
+    zoomAt(map, scene, { by, tree: tree?.no ?? null })
+  )
   useEffect(
-    () => listenToKeys(map.getContainer(), { scene, startAt: called, focus, choose }),
+    () => listenToKeys(map.getContainer(), { scene, startAt: called, focus, choose, zoom }),
     [map, scene, called]
   )
   useEffect(() => {

@@ -8,10 +8,15 @@ type Keys = {
   startAt: number | null
   focus: (tree: Tree | null) => void
   choose: (tree: Tree) => void
+  /** Nearer or farther, with this tree where it is. */
+  zoom: (by: 1 | -1, tree: Tree | null) => void
 }
 
-/** Arrows walk from tree to tree, Enter and space choose. Returns how to stop listening. */
-export function listenToKeys(element: HTMLElement, { scene, startAt, focus, choose }: Keys) {
+/** With and without shift, on either part of a keyboard. */
+const zooms: Readonly<Record<string, 1 | -1>> = { '+': 1, '=': 1, '-': -1, _: -1 }
+
+/** Arrows walk from tree to tree, Enter and space choose, plus and minus zoom. Returns how to stop listening. */
+export function listenToKeys(element: HTMLElement, { scene, startAt, focus, choose, zoom }: Keys) {
   let focused: Tree | null = null
   const moveTo = (tree: Tree | null) => {
     focused = tree
@@ -27,6 +32,9 @@ export function listenToKeys(element: HTMLElement, { scene, startAt, focus, choo
     if (event.key in arrows)
       moveTo(treeTowards(scene, focused?.no ?? startAt, event.key as Arrow) ?? null)
     else if ((event.key === 'Enter' || event.key === ' ') && focused) choose(focused)
+    // With another key held down it is the browser's own zoom.
+    else if (zooms[event.key] && !event.ctrlKey && !event.metaKey)
+      zoom(zooms[event.key] ?? 1, focused)
     else return
     event.preventDefault()
   }

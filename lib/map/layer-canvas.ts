@@ -9,6 +9,9 @@ import type { View } from './view'
 /** How much of the screen's size it reaches beyond each edge. */
 const beyond = 0.2
 
+/** Past this a canvas stays blank on some tablets: 4096 squared, from memory. */
+const mostPixels = 16_777_216
+
 const nothing: Box = { minX: 0, minY: 0, maxX: 0, maxY: 0 }
 
 export class LayerCanvas {
@@ -35,8 +38,11 @@ export class LayerCanvas {
     this.context = context
   }
 
+  /** What it takes of memory is given back at once; some phones wait with that until they have none. */
   remove(): void {
     this.canvas.remove()
+    this.canvas.width = 0
+    this.canvas.height = 0
   }
 
   /**
@@ -50,7 +56,7 @@ export class LayerCanvas {
     this.corner = this.map.containerPointToLayerPoint(margin.multiplyBy(-1)).round()
     this.stretch = 1
     L.DomUtil.setPosition(this.canvas, this.corner)
-    const sharpness = Math.min(3, window.devicePixelRatio || 1)
+    const sharpness = sharpnessFor(full)
     this.resize(full, sharpness)
     const isOtherZoom = this.zoom !== this.map.getZoom()
     this.zoom = this.map.getZoom()
@@ -93,7 +99,7 @@ export class LayerCanvas {
   }
 
   private resize({ x, y }: L.Point, sharpness: number): void {
-    const [width, height] = [Math.round(x * sharpness), Math.round(y * sharpness)]
+    const [width, height] = [Math.floor(x * sharpness), Math.floor(y * sharpness)]
     // Setting a size clears the canvas and costs a few milliseconds, so only when it changed.
     if (this.canvas.width === width && this.canvas.height === height) return
     this.canvas.width = width
@@ -102,4 +108,8 @@ export class LayerCanvas {
     this.canvas.style.height = `${y}px`
     this.context.scale(sharpness, sharpness)
   }
+}
+
+function sharpnessFor({ x, y }: L.Point): number {
+  return Math.min(3, window.devicePixelRatio || 1, Math.sqrt(mostPixels / (x * y)))
 }

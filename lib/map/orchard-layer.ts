@@ -10,6 +10,7 @@ import L from 'leaflet'
 
 import type { TreeLooks } from '@/lib/domain/orchard/status'
 
+import { type Highlights, plainPicture } from './highlights'
 import { LayerCanvas } from './layer-canvas'
 import { type Looks, looksOf } from './looks'
 import { marginsOf } from './margins'
@@ -22,25 +23,6 @@ import type { Scene } from './scene'
 import { type Tapped, tappedAt } from './tapped'
 import { type Style, treeImages } from './tree-images'
 import { sizesAt, toPlane } from './view'
-
-/** What stands out of the picture, or steps back in it. `called`: the next tree, the one that steps forward. */
-export type Highlights = Pick<
-  Picture,
-  'selected' | 'dimmed' | 'long' | 'called' | 'keepOuts' | 'disease' | 'me' | 'aerial' | 'hasGaps'
->
-
-const none: ReadonlySet<number> = new Set()
-const plainPicture: Highlights = {
-  selected: none,
-  dimmed: none,
-  long: none,
-  called: null,
-  keepOuts: [],
-  disease: null,
-  me: null,
-  aerial: null,
-  hasGaps: false,
-}
 
 /** Until what lies beyond the screen is painted: after the frame that shows it, before a thumb gets there. */
 const restMs = 60
@@ -79,14 +61,20 @@ export class OrchardLayer extends L.Layer {
     this.palette = paletteAt(map.getContainer())
     this.stopListening = listenTo(map, {
       moveend: () => this.settle(),
-      resize: () => this.settle(),
+      // Its box is another in this frame already.
+      resize: () => {
+        this.settle()
+        this.paintNow()
+      },
       move: () => this.canvas?.isOverrun() && this.repaint(),
       zoomanim: ({ center, zoom }: L.ZoomAnimEvent) => {
         this.isZooming = true
         this.canvas?.stretchTo(center, zoom)
       },
-      // Two fingers: Leaflet asks for each frame of it.
-      zoom: () => this.canvas?.stretchTo(map.getCenter(), map.getZoom()),
+      zoom: ({ pinch }: L.LeafletEvent & { pinch?: true }) => {
+        this.canvas?.stretchTo(map.getCenter(), map.getZoom())
+        if (pinch) this.fillPinched()
+      },
     })
     this.repaint()
     return this
@@ -144,6 +132,17 @@ export class OrchardLayer extends L.Layer {
     return toPlane(this.canvas.view, this.canvas.fromContainer(point))
   }
 
+  /**
+   * Two fingers: Leaflet asks in each frame, so what would show bare ground is painted in this one and not
+   * in the next, and with all that lies beyond the screen, since the fingers go on.
+   */
+  private fillPinched(): void {
+    const { canvas, palette } = this
+    if (!canvas?.isOverrun() || !palette || this.isZooming) return
+    canvas.fitToMap()
+    this.paintAll(canvas, palette, false)
+  }
+
   private settle(): void {
     this.isZooming = false
     this.repaint()
@@ -162,10 +161,13 @@ export class OrchardLayer extends L.Layer {
 
   private askForFrame(): void {
     if (this.canvas === null || this.frame !== null) return
-    this.frame = requestAnimationFrame(() => {
-      this.frame = null
-      this.paintDirty()
-    })
+    this.frame = requestAnimationFrame(() => this.paintNow())
+  }
+
+  private paintNow(): void {
+    if (this.frame !== null) cancelAnimationFrame(this.frame)
+    this.frame = null
+    this.paintDirty()
   }
 
   private paintDirty(): void {
@@ -173,8 +175,7 @@ export class OrchardLayer extends L.Layer {
     if (!canvas || !palette || this.isZooming) return
     if (this.isAllDirty || !this.picture) {
       const isOtherZoom = canvas.fitToMap()
-      this.picture = this.compose(canvas, palette)
-      this.paintAll(canvas, this.picture, isOtherZoom)
+      this.paintAll(canvas, palette, isOtherZoom)
     } else {
       for (const index of this.dirty)
         paint(canvas.context, this.picture, squareOf(this.picture, index))
@@ -184,8 +185,10 @@ export class OrchardLayer extends L.Layer {
   }
 
   /** At another zoom the screen comes first, and what is beyond it once that is seen. */
-  private paintAll(canvas: LayerCanvas, picture: Picture, isScreenFirst: boolean): void {
+  private paintAll(canvas: LayerCanvas, palette: Palette, isScreenFirst: boolean): void {
     this.stopRest()
+    const picture = this.compose(canvas, palette)
+    this.picture = picture
     canvas.painted = isScreenFirst ? canvas.view.screen : canvas.box
     if (isScreenFirst) {
       paintBare(canvas.context, picture, canvas.box)

@@ -1,12 +1,11 @@
 /** What marks stand on: the blocks' shapes, the lines of the rows. */
 
+import { blockEdgePx } from './block-names'
 import type { Box } from './grid-index'
 import type { Picture } from './paint'
 import { isPictured } from './paint-aerial'
 import type { Point } from './plane'
 import { boxToPlane, meet, toCanvas } from './view'
-
-const blockEdgeM = 4.5
 
 export function paintGround(
   context: CanvasRenderingContext2D,
@@ -14,7 +13,7 @@ export function paintGround(
   square: Box
 ): void {
   const { scene, view, sizes, palette } = picture
-  const edgePx = Math.max(10, blockEdgeM * scene.plane.unitsPerM * view.scale)
+  const edgePx = blockEdgePx(scene.plane.unitsPerM, view)
   context.lineJoin = 'round'
   context.lineCap = 'round'
 

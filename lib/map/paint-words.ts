@@ -1,5 +1,6 @@
 /** What is written on the map: numbers of places and rows, names of blocks, initials. */
 
+import { blockNames, type Plate } from './block-names'
 import type { Box } from './grid-index'
 import type { Picture } from './paint'
 import { isPictured } from './paint-aerial'
@@ -69,18 +70,22 @@ export function paintBlockNames(
   square: Box
 ): void {
   const { scene, view, palette, notSurveyed } = picture
-  const edgePx = Math.max(10, 4.5 * scene.plane.unitsPerM * view.scale)
-  for (const { block, box, surveyed } of scene.blocks) {
-    const { x } = toCanvas(view, (box.minX + box.maxX) / 2, 0)
-    const y = toCanvas(view, 0, box.minY).y - edgePx - 12
+  const fonts = { name: `800 15px ${palette.font}`, plate: `650 13px ${palette.font}` }
+  const widthIn = (font: string) => (words: string) => {
+    context.font = font
+    return context.measureText(words).width
+  }
+  const measure = { name: widthIn(fonts.name), plate: widthIn(fonts.plate) }
+  for (const { block, plate, x, y } of blockNames(scene, view, { notSurveyed, measure })) {
+    const { name } = block.block
+    if (plate && meet(boxAround(plate.x, plate.y, plate.width), square)) {
+      write(context, fonts.plate, palette.text)
+      paintPlate(context, palette, plate)
+    }
     if (!meet(boxAround(x, y, 400), square)) continue
-    const widthPx = (box.maxX - box.minX) * view.scale + 2 * edgePx
-    const top = surveyed
-      ? y
-      : paintNotSurveyed(context, palette, { x, y, widthPx, words: notSurveyed })
-    write(context, `800 15px ${palette.font}`, palette.text)
-    if (isPictured(picture)) paintHalo(context, palette, { words: block.name, x, y: top })
-    context.fillText(block.name, x, top)
+    write(context, fonts.name, palette.text)
+    if (isPictured(picture)) paintHalo(context, palette, { words: name, x, y })
+    context.fillText(name, x, y)
   }
 }
 
@@ -97,32 +102,28 @@ function paintHalo(
   context.lineJoin = 'miter'
 }
 
-/**
- * A dashed plate: what is drawn here is a list, not a place. On two lines where it is wider than its
- * block, so that it does not cover the name of the next one. Returns where there is room above it.
- */
-function paintNotSurveyed(
+/** Dashed: what is drawn here is a list, not a place. */
+function paintPlate(
   context: CanvasRenderingContext2D,
   palette: Picture['palette'],
-  { x, y, widthPx, words }: { x: number; y: number; widthPx: number; words: string }
-): number {
-  write(context, `650 13px ${palette.font}`, palette.text)
-  const widthOf = (line: string) => context.measureText(line).width + 10
-  const lines = widthOf(words) > widthPx ? words.split(/(?<=:) /) : [words]
-  const width = Math.max(...lines.map(widthOf))
-  const top = y - linePx * (lines.length - 1)
+  { lines, x, y, width, height }: Plate
+): void {
   context.beginPath()
-  context.roundRect(x - width / 2, top - 11, width, y - top + 22, 4)
+  context.roundRect(x - width / 2, y - height / 2, width, height, 4)
+  context.globalAlpha = 0.8
+  context.fillStyle = palette.ground
+  context.fill()
+  context.globalAlpha = 1
   context.strokeStyle = palette.text
   context.lineWidth = 1.5
   context.setLineDash([4, 3])
   context.stroke()
   context.setLineDash([])
-  for (const [at, line] of lines.entries()) context.fillText(line, x, top + at * linePx + 1)
-  return top - 24
+  context.fillStyle = palette.text
+  const linePx = (height - 6) / lines.length
+  for (const [at, line] of lines.entries())
+    context.fillText(line, x, y - height / 2 + 4 + linePx * (at + 0.5))
 }
-
-const linePx = 16
 
 /** The one tree that steps forward from its row. */
 export function paintCalled(

@@ -47,6 +47,16 @@ export function comeInto(map: LeafletMap, scene: Scene, no: number): void {
   if (at) map.panInside(leafletAt(scene, at), { padding: [64, 64], animate: false })
 }
 
+/** Nearer or farther, and the tree stays where it is on the screen; without one the middle does. */
+export function zoomAt(
+  map: LeafletMap,
+  scene: Scene,
+  { by, tree }: { by: 1 | -1; tree: number | null }
+): void {
+  const at = tree === null ? null : pointOf(scene, tree)
+  map.setZoomAround(at ? leafletAt(scene, at) : map.getCenter(), map.getZoom() + by)
+}
+
 /** From now on it stays where it is, whatever its box does: somebody draws on it. */
 export function takeInHand(map: LeafletMap): void {
   inHand.add(map)

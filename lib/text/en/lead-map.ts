@@ -47,7 +47,8 @@ export const leadMap = {
   },
   coming: 'I am coming',
 
-  mapLabel: 'Map of the orchard. Arrows go from tree to tree, Enter opens one.',
+  mapLabel:
+    'Map of the orchard. Arrows go from tree to tree, Enter opens one, plus and minus zoom.',
   notSurveyed: 'not surveyed: a list, not a place',
   rowAndTrees: (row: number, trees: string) => `Row ${row}, ${trees}`,
   show: 'Show the orchard',

@@ -46,7 +46,8 @@ export const leadMap: typeof en = {
   },
   coming: 'Voy',
 
-  mapLabel: 'Mapa del huerto. Las flechas van de árbol en árbol, Intro abre uno.',
+  mapLabel:
+    'Mapa del huerto. Las flechas van de árbol en árbol, Intro abre uno, más y menos acercan y alejan.',
   notSurveyed: 'sin medir: una lista, no un lugar',
   rowAndTrees: (row, trees) => `Fila ${row}, ${trees}`,
   show: 'Mostrar el huerto',
