@@ -1,13 +1,14 @@
 'use client'
 
 import { useSelect } from '@/lib/hooks'
+import { FlagReasons } from '../flags/FlagReasons'
 import { useFormat } from '../layout/use-format'
 import { useNameOf } from '../sync/use-refusal-words'
 import { Note } from '../ui/Note'
 import { useFlagWords } from './use-flag-words'
 import { useLeadWords } from './use-lead-words'
 
-/** What is flagged at this tree, how bad it is, who saw it and when. */
+/** What is flagged at this tree, how bad it is, who saw it and when; of a hazard why it is the arborist's. */
 export function TreeFlags({ tree }: { tree: number }) {
   const { leadMap } = useLeadWords()
   const format = useFormat()
@@ -28,6 +29,7 @@ export function TreeFlags({ tree }: { tree: number }) {
       >
         {leadMap.flaggedBy(nameOf(flag.raisedBy), format.clock(new Date(flag.raisedAt)))}
         {flag.keepOutM !== null && <> · {leadMap.keepOut(format.keepAway(flag.keepOutM))}</>}
+        {isHazard && <FlagReasons reasons={flag.reasons} limb={flag.limb} />}
       </Note>
     )
   })
