@@ -83,7 +83,7 @@ test('what is picked and filtered is still there after another screen, a turn an
   await expect(lee.getByText('Shows 1 of 36 trees.')).toBeVisible()
 })
 
-test('a tree is found as it is said, and taken back from whom it is dealt to', async ({
+test('a tree is found as it is said, taken back from whom it is dealt to, and left out of the round', async ({
   orchard,
   asPerson,
 }) => {
@@ -104,6 +104,55 @@ test('a tree is found as it is said, and taken back from whom it is dealt to', a
   await picks(lee).getByRole('button', { name: 'Take back 1' }).tap()
   await expect(lee.getByText('1 tree is taken back.')).toBeVisible()
   await expect(panel.getByText('Dealt to Bo')).toBeHidden()
+
+  const sheet = lee.getByRole('dialog', { name: 'Not this round' })
+  await panel.getByRole('button', { name: 'Not this round' }).tap()
+  await sheet.getByRole('button', { name: 'Wet ground' }).tap()
+  await sheet.getByRole('button', { name: 'Leave 1 tree out of this round' }).tap()
+  await expect(lee.getByText('1 tree is left out of this round.')).toBeVisible()
+  await panel.getByRole('button', { name: 'Pick all of row 2' }).tap()
+  await panel.getByRole('button', { name: 'Pick this tree' }).tap()
+  await picks(lee).getByRole('button', { name: 'Bring 1 tree back' }).tap()
+  await expect(lee.getByText('1 tree is in this round again.')).toBeVisible()
+  await panel.getByRole('button', { name: 'Pick all of row 2' }).tap()
+  await picks(lee).getByRole('button', { name: 'Not this round' }).tap()
+  await sheet.getByLabel('Why not?').fill('A wasps’ nest in the row.')
+  await sheet.getByRole('button', { name: 'Leave 12 trees out of this round' }).tap()
+  await expect(lee.getByText('12 trees are left out of this round.')).toBeVisible()
+  expect(await orchard.heard('trees_left_out')).toHaveLength(3)
+})
+
+test('after two fingers and after a double tap, a tap still means the tree that is there', async ({
+  asPerson,
+}) => {
+  const lee = await asPerson('Lee', { device: 'tablet' })
+  await lee.emulateMedia({ reducedMotion: 'no-preference' })
+  await lee.goto(routes.map())
+  const panel = lee.getByRole('complementary', { name: 'Tree' })
+  const isPicked = panel.getByRole('button', { name: 'Drop from the pick' })
+  await find(lee, '2/5')
+  await lee.getByRole('button', { name: 'Pick to deal' }).tap()
+  // Once more: the bar took room from the map.
+  await find(lee, '2/5')
+  const { x, y, width, height } = await boxOf(lee.getByRole('application'))
+  const at = [x + width / 2, y + height / 2] as const
+  const settle = () => expect(lee.locator('.leaflet-zoom-anim')).toHaveCount(0)
+
+  await pinch(lee, at, { from: 40, to: 110 })
+  await settle()
+  await lee.touchscreen.tap(...at)
+  await expect(isPicked).toBeVisible()
+  await pinch(lee, at, { from: 140, to: 30 })
+  await settle()
+  await lee.touchscreen.tap(...at)
+  await expect(isPicked).toBeHidden()
+
+  // Two taps that zoom also pick and drop.
+  await lee.touchscreen.tap(...at)
+  await lee.touchscreen.tap(...at)
+  await settle()
+  await lee.touchscreen.tap(...at)
+  await expect(isPicked).toBeVisible()
 })
 
 test('the table deals trees by keyboard alone', async ({ orchard, asPerson }) => {
@@ -190,6 +239,35 @@ test('a lead hands a held tree on to somebody free, saying how the holder was re
   const panel = lee.getByRole('complementary', { name: 'Tree' })
   await expect(panel.getByText('Ann holds it')).toBeVisible()
 })
+
+async function find(page: Page, tree: string): Promise<void> {
+  await page.getByRole('button', { name: 'Find a tree' }).tap()
+  const dialog = page.getByRole('dialog', { name: 'Find a tree' })
+  await dialog.getByLabel('Block, row, tree').fill(tree)
+  await page.keyboard.press('Enter')
+  await expect(dialog).toBeHidden()
+}
+
+/** Two fingers beside a point, moved apart or together; Playwright has only one. */
+async function pinch(
+  page: Page,
+  [x, y]: readonly [number, number],
+  { from, to }: { from: number; to: number }
+): Promise<void> {
+  const browser = await page.context().newCDPSession(page)
+  const touch = (type: 'touchStart' | 'touchMove', away: number) =>
+    browser.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints: [
+        { x: x - away, y, id: 1 },
+        { x: x + away, y, id: 2 },
+      ],
+    })
+  await touch('touchStart', from)
+  for (let step = 1; step <= 8; step++) await touch('touchMove', from + ((to - from) * step) / 8)
+  await browser.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] })
+  await browser.detach()
+}
 
 /** Well inside the map's edges, away from what lies over it below. */
 function cornersIn(width: number, height: number): [number, number][] {

@@ -1,24 +1,16 @@
 'use client'
 
 import { useLeadWords } from '../layout/Words'
-import { Button } from '../ui/Button'
-import type { AerialOnMap } from './use-aerial-on-map'
+import type { AerialOnMap as Picture } from './use-aerial-on-map'
 
-/** Shows and hides the picture under the map; nothing where the orchard has none. */
-export function AerialOnMapButton({ picture }: { picture: AerialOnMap }) {
+/** While the picture that is to lie under the map is not there: that it comes, or could not. */
+export function AerialOnMap({ picture }: { picture: Picture }) {
   const { aerial: text } = useLeadWords()
-  const { exists, isShown, isNone, hasFailed, aerial, turn } = picture
-  if (!exists || isNone) return null
+  const { isShown, isNone, hasFailed, aerial } = picture
+  if (!isShown || isNone || aerial) return null
   return (
-    <>
-      <Button icon="map" onPress={turn}>
-        {isShown ? text.hide : text.show}
-      </Button>
-      {isShown && !aerial && (
-        <p className="map-said" role="status">
-          {hasFailed ? text.notCome : text.coming}
-        </p>
-      )}
-    </>
+    <p className="map-said" role="status">
+      {hasFailed ? text.notCome : text.coming}
+    </p>
   )
 }

@@ -14,6 +14,7 @@ import { DealNotes } from './DealNotes'
 import { DealRefused } from './DealRefused'
 import { DealToWhom } from './DealToWhom'
 import { firstChoices } from './deal-choices'
+import { NotThisRound } from './NotThisRound'
 import type { DealingNow } from './use-dealing'
 import { useLeadWords } from './use-lead-words'
 import { firstName, usePairName } from './use-pair-name'
@@ -54,6 +55,9 @@ export function DealBar({ dealing }: { dealing: DealingNow }) {
         <Button icon="undo" onPress={dealing.takeBack}>
           {leadMap.takeBackSome(check.dealt.length)}
         </Button>
+      )}
+      {trees.length > 0 && !dealing.isDrawing && (
+        <NotThisRound trees={trees} onDone={dealing.done} />
       )}
       <ChoiceGroup label={leadMap.toWhom} hideLabel as="picks">
         {choices.map((id) => (

@@ -12,12 +12,14 @@ import type { MapFilterNow } from './use-map-filter'
 type MapLookProps = {
   filter: MapFilterNow
   onFind: (tree: number) => void
-  /** What else can be laid over the map. */
+  /** What else can be shown. */
+  more: ReactNode
+  /** What is said about what is shown. */
   children: ReactNode
 }
 
 /** What of the orchard is looked at: a filter, which says what it leaves, and a tree that is searched for. */
-export function MapLook({ filter, onFind, children }: MapLookProps) {
+export function MapLook({ filter, onFind, more, children }: MapLookProps) {
   const { mapTools } = useLeadWords()
   const [over, setOver] = useState<'filter' | 'find' | null>(null)
   const close = () => setOver(null)
@@ -29,7 +31,7 @@ export function MapLook({ filter, onFind, children }: MapLookProps) {
       <Button icon="map" onPress={() => setOver('find')}>
         {mapTools.find}
       </Button>
-      {children}
+      {more}
       {filter.choices > 0 && (
         <div className="filter-on">
           <FilterCount now={filter} />
@@ -38,6 +40,7 @@ export function MapLook({ filter, onFind, children }: MapLookProps) {
           </Button>
         </div>
       )}
+      {children}
       <FilterSheet open={over === 'filter'} now={filter} onClose={close} />
       <FindTree open={over === 'find'} onFound={onFind} onClose={close} />
     </div>

@@ -3,7 +3,7 @@
 import { useMemo } from 'react'
 
 import { looksOf, useSelect } from '@/lib/hooks'
-import { AerialOnMapButton } from '../aerial/AerialOnMapButton'
+import { AerialOnMap } from '../aerial/AerialOnMap'
 import { useAerialOnMap } from '../aerial/use-aerial-on-map'
 import { DiseaseOnMap } from '../disease/DiseaseOnMap'
 import { useDiseaseMode } from '../disease/use-disease-mode'
@@ -11,15 +11,17 @@ import { OrchardMap } from '../map/OrchardMap'
 import { useTilesOnMap } from '../map/use-tiles-on-map'
 import { useLocation } from '../where/use-location'
 import { WhereOnMap } from '../where/WhereOnMap'
+import { MapLayers } from './MapLayers'
 import { MapLook } from './MapLook'
 import { MapTools } from './MapTools'
 import { NoTrees } from './NoTrees'
-import { TilesOnMapButton } from './TilesOnMapButton'
+import { TilesOnMap } from './TilesOnMap'
 import { TreeTable } from './TreeTable'
 import type { DealingNow } from './use-dealing'
 import { useLeadWords } from './use-lead-words'
 import { useLongAt } from './use-long-at'
 import type { MapFilterNow } from './use-map-filter'
+import { useMapLayers } from './use-map-layers'
 import { useMapWords } from './use-map-words'
 
 export type MapShow = 'map' | 'table'
@@ -49,6 +51,7 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
   const here = useLocation()
   const picture = useAerialOnMap()
   const ground = useTilesOnMap()
+  const layers = useMapLayers({ disease, picture, ground, here })
   const me = here.location.state === 'found' ? here.location.fix : null
   const selected = useMemo(
     () => (dealing.isPicking ? dealing.picked : new Set(open === null ? [] : [open])),
@@ -75,12 +78,16 @@ export function MapWork({ show, onShow, dealing, filter, open, lookAt, ...on }: 
     <div className="lead-map">
       <h1 className="sr">{leadMap.title}</h1>
       {!(dealing.isDrawing && show === 'map') && (
-        <MapLook filter={filter} onFind={on.onFind}>
+        <MapLook
+          filter={filter}
+          onFind={on.onFind}
+          more={show === 'map' && <MapLayers layers={layers} onTable={() => onShow('table')} />}
+        >
           {show === 'map' && (
             <>
               <DiseaseOnMap mode={disease} />
-              <AerialOnMapButton picture={picture} />
-              <TilesOnMapButton ground={ground} />
+              <AerialOnMap picture={picture} />
+              <TilesOnMap ground={ground} />
               <WhereOnMap here={here} onTree={on.onFind} />
             </>
           )}

@@ -5,6 +5,7 @@ import type { TreeFacts } from '../tree/use-tree'
 import { Button } from '../ui/Button'
 import { Facts } from '../ui/Facts'
 import { AskedNote } from './AskedNote'
+import { NotThisRound } from './NotThisRound'
 import { useAsk } from './use-ask'
 import type { DealingNow } from './use-dealing'
 import { useLeadWords } from './use-lead-words'
@@ -15,7 +16,7 @@ type TreeDealingProps = {
   dealing: DealingNow
 }
 
-/** To whom this tree is dealt; taking it back; picking it, unless somebody is at it, or its row for the next deal. */
+/** To whom this tree is dealt; taking it back; picking it or its row for the next deal; leaving it out of the round. */
 export function TreeDealing({ facts: { tree }, dealing }: TreeDealingProps) {
   const { leadMap } = useLeadWords()
   const send = useSend()
@@ -47,6 +48,7 @@ export function TreeDealing({ facts: { tree }, dealing }: TreeDealingProps) {
         <Button icon="pick" onPress={() => dealing.pickRow(tree.block, tree.row)}>
           {leadMap.pickRow(tree.row)}
         </Button>
+        <NotThisRound trees={[tree.no]} onDone={dealing.say} />
       </div>
     </section>
   )

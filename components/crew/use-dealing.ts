@@ -22,7 +22,7 @@ import { useAsk } from './use-ask'
 /** What came of the last step, until the next pick. */
 export type Dealt =
   | { kind: 'dealt'; count: number; to: readonly string[] }
-  | { kind: 'taken_back'; count: number }
+  | { kind: 'taken_back' | 'left_out' | 'brought_back'; count: number }
 
 /**
  * Picking trees and dealing them. What is picked outlives a stop, a rotation and a reload. `dimmed`: what the
@@ -55,6 +55,10 @@ export function useDealing(dimmed: ReadonlySet<number>) {
     setMode('none')
     forget()
     void draft.writeNow(noDealing)
+  }
+  const done = (what: Dealt) => {
+    setDealt(what)
+    clear()
   }
   const shown = (all: readonly number[]) => all.filter((tree) => !dimmed.has(tree))
 
@@ -94,15 +98,17 @@ export function useDealing(dimmed: ReadonlySet<number>) {
     },
     choose: (personId: string) => change(togglePerson(dealing, personId)),
     deal: (some: readonly number[] = check.can) =>
-      ask(send('deal_trees', { trees: [...some], to: [...dealing.to] }), () => {
-        setDealt({ kind: 'dealt', count: some.length, to: dealing.to })
-        clear()
-      }),
+      ask(send('deal_trees', { trees: [...some], to: [...dealing.to] }), () =>
+        done({ kind: 'dealt', count: some.length, to: dealing.to })
+      ),
     takeBack: () =>
-      ask(send('take_back', { trees: [...check.dealt] }), () => {
-        setDealt({ kind: 'taken_back', count: check.dealt.length })
-        clear()
-      }),
+      ask(send('take_back', { trees: [...check.dealt] }), () =>
+        done({ kind: 'taken_back', count: check.dealt.length })
+      ),
+    /** Something else was done with what is picked. */
+    done,
+    /** Of a tree that is not picked: what is stays picked. */
+    say: setDealt,
   }
 }
 

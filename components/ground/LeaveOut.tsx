@@ -1,15 +1,12 @@
 'use client'
 
-import { useId, useState } from 'react'
+import { useState } from 'react'
 
-import { useSelect, useSend } from '@/lib/hooks'
 import { AskedNote } from '../crew/AskedNote'
-import { useAsk } from '../crew/use-ask'
+import { LeaveOutReason } from '../crew/LeaveOutReason'
 import { useLeadWords } from '../crew/use-lead-words'
+import { useLeaveOut } from '../crew/use-leave-out'
 import { Button } from '../ui/Button'
-import { offWhen } from '../ui/button-look'
-import { TextField } from '../ui/TextField'
-import { Why } from '../ui/Why'
 
 type LeaveOutProps = { trees: readonly number[]; onDone: (words: string) => void }
 
@@ -17,58 +14,34 @@ type LeaveOutProps = { trees: readonly number[]; onDone: (words: string) => void
 export function LeaveOut({ trees, onDone }: LeaveOutProps) {
   const { ground } = useLeadWords()
   const [isOpen, setIsOpen] = useState(false)
-  const [reason, setReason] = useState('')
-  const send = useSend()
-  const whyId = useId()
-  const lacksReason = reason.trim() === ''
-  const { asked, isAsking, ask } = useAsk()
-  const work = useSelect((view) => view.state?.work)
-  const out = trees.filter((tree) => work?.[tree]?.state === 'left_out')
-  const inRound = trees.filter((tree) => work?.[tree]?.state !== 'left_out')
-  const leaveOut = () =>
-    void ask(send('leave_out_trees', { trees: inRound, reason: reason.trim() }), () => {
-      setIsOpen(false)
-      setReason('')
-      onDone(ground.wasLeftOut(inRound.length))
-    })
-  const bringBack = () =>
-    void ask(send('leave_out_trees', { trees: out }), () => onDone(ground.wasBroughtBack))
+  const round = useLeaveOut(trees)
+  const { out, can, stay, asked, isAsking } = round
+  const canOpen = can.length + stay.length > 0
   return (
     <section className="ground-part">
-      {inRound.length > 0 && (
+      {canOpen && (
         <Button expanded={isOpen} onPress={() => setIsOpen(!isOpen)}>
           {ground.leaveOut}
         </Button>
       )}
       {out.length > 0 && (
-        <Button state={isAsking ? 'waiting' : 'ready'} onPress={bringBack}>
+        <Button
+          state={isAsking ? 'waiting' : 'ready'}
+          onPress={() => round.bringBack((count) => onDone(ground.wasBroughtBack(count)))}
+        >
           {ground.bringBack(out.length)}
         </Button>
       )}
-      {isOpen && inRound.length > 0 && (
-        <>
-          <TextField
-            label={ground.leaveOutReason}
-            hint={ground.leaveOutHint}
-            value={reason}
-            onChange={setReason}
-            maxLength={300}
-          />
-          <div className="ground-buttons">
-            {ground.leaveOutReasons.map((words) => (
-              <Button key={words} low onPress={() => setReason(words)}>
-                {words}
-              </Button>
-            ))}
-          </div>
-          {lacksReason && <Why id={whyId}>{ground.leaveOutReason}</Why>}
-          <Button
-            {...(isAsking ? { state: 'waiting' } : offWhen(lacksReason, whyId))}
-            onPress={leaveOut}
-          >
-            {ground.leaveOutDo(inRound.length)}
-          </Button>
-        </>
+      {isOpen && canOpen && (
+        <LeaveOutReason
+          round={round}
+          onReason={(reason) =>
+            round.leaveOut(reason, (count) => {
+              setIsOpen(false)
+              onDone(ground.wasLeftOut(count))
+            })
+          }
+        />
       )}
       <AskedNote asked={asked} />
     </section>

@@ -67,7 +67,10 @@ export const groundTrees = {
       '1 tree is left out of this round.',
       `${count} trees are left out of this round.`
     ),
-  wasBroughtBack: 'They are in this round again.',
+  wasBroughtBack: (count: number) =>
+    plural(count, '1 tree is in this round again.', `${count} trees are in this round again.`),
+  leaveOutStay: (count: number) =>
+    plural(count, '1 of them stays in this round:', `${count} of them stay in this round:`),
   close: 'Close',
 
   addTree: 'Add a tree',

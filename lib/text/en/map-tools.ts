@@ -42,6 +42,8 @@ export const mapTools = {
   tableHint:
     'Arrows move, Enter opens a tree, space picks it, shift with arrows picks from one to another.',
   asTable: 'Table',
+  show: 'Show',
+  showTitle: 'What to show',
   sortBy: 'Sort by',
   columns: { tree: 'Tree', kind: 'Kind', status: 'Status', who: 'Who' },
   dealtTo: (names: string) => `for ${names}`,

@@ -71,7 +71,14 @@ export const groundTrees: typeof english = {
       '1 árbol queda fuera de esta ronda.',
       `${count} árboles quedan fuera de esta ronda.`
     ),
-  wasBroughtBack: 'Están otra vez en esta ronda.',
+  wasBroughtBack: (count) =>
+    plural(
+      count,
+      '1 árbol está otra vez en esta ronda.',
+      `${count} árboles están otra vez en esta ronda.`
+    ),
+  leaveOutStay: (count) =>
+    plural(count, '1 de ellos sigue en esta ronda:', `${count} de ellos siguen en esta ronda:`),
   close: 'Cerrar',
 
   addTree: 'Añadir un árbol',

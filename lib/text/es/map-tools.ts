@@ -42,6 +42,8 @@ export const mapTools: typeof en = {
   tableHint:
     'Las flechas mueven, Intro abre un árbol, espacio lo elige, mayúsculas con flechas eligen de uno a otro.',
   asTable: 'Tabla',
+  show: 'Ver',
+  showTitle: 'Qué ver',
   sortBy: 'Ordenar por',
   columns: { tree: 'Árbol', kind: 'Clase', status: 'Estado', who: 'Quién' },
   dealtTo: (names) => `para ${names}`,
