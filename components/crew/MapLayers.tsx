@@ -18,7 +18,7 @@ export function MapLayers({ layers, onTable }: MapLayersProps) {
   const { common } = useWords()
   const { mapTools } = useLeadWords()
   const [isOpen, setIsOpen] = useState(false)
-  const buttons = [{ words: mapTools.asTable, icon: 'other' as const, turn: onTable }, ...layers]
+  const buttons: readonly MapLayer[] = [{ words: mapTools.asTable, turn: onTable }, ...layers]
   return (
     <>
       {layers.map(({ words, icon, turn }) => (

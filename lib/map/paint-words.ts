@@ -45,12 +45,12 @@ export function paintRowLabels(
 ): void {
   const calledIndex = scene.indexOf.get(called ?? Number.NaN)
   const { width, height } = labelPx
-  for (const { row, x, y } of rowLabels(scene, view, sizes)) {
+  for (const { row, x, y, onTrees } of rowLabels(scene, view, sizes)) {
     if (!meet(boxAround(x, y, width), square)) continue
     const isCalled = calledIndex !== undefined && row.indexes.includes(calledIndex)
     const isPicked = row.indexes.every((index) => selected.has(scene.trees[index]?.no ?? 0))
     const isInk = isCalled || isPicked
-    if (!sizes.hasRowPlates && !isInk) {
+    if (!sizes.hasRowPlates && !onTrees && !isInk) {
       write(context, `650 13px ${palette.font}`, palette.text)
       context.fillText(String(row.row), x, y + 1)
       continue

@@ -5,7 +5,8 @@ import type { Point } from './plane'
 import type { Scene, SceneRow } from './scene'
 import { type Sizes, toCanvas, type View } from './view'
 
-export type RowLabel = Point & { row: SceneRow }
+/** `onTrees`: where the row leaves the screen, and not beyond its end. */
+export type RowLabel = Point & { row: SceneRow; onTrees: boolean }
 
 /** Of a label's plate. */
 export const labelPx = { width: 26, height: 22 }
@@ -13,10 +14,13 @@ export const labelPx = { width: 26, height: 22 }
 export function rowLabels(scene: Scene, view: View, sizes: Sizes): RowLabel[] {
   if (!sizes.hasRowLabels) return []
   const inside = shrunk(view.screen, labelPx.width * 0.7)
-  return scene.rows.flatMap((row) => {
+  return scene.rows.flatMap((row): RowLabel[] => {
     const label = toCanvas(view, row.taggedEnd.x, row.taggedEnd.y)
-    const point = isInside(label, inside) ? label : firstInside(pathDown(scene, view, row), inside)
-    return point ? [{ ...point, row }] : []
+    if (isInside(label, inside)) return [{ ...label, row, onTrees: false }]
+    // There it needs its plate to be read, and plates need room: every other one will do.
+    if (!sizes.hasRowPlates && row.row % 2 === 1) return []
+    const point = firstInside(pathDown(scene, view, row), inside)
+    return point ? [{ ...point, row, onTrees: true }] : []
   })
 }
 

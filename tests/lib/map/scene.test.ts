@@ -121,6 +121,20 @@ describe('the number of a row', () => {
     }
   })
 
+  test('on top of trees that stand close is shown at every other row, on a plate', () => {
+    // Rows are as far apart as the trees in them; their ends are below the screen.
+    const view = { ...viewOf(scene, 20), screen: { minX: 0, minY: 40, maxX: 1000, maxY: 100 } }
+    const onTrees = rowLabels(scene, view, sizesAt(scene, view))
+    const atEnds = rowLabels(scene, viewOf(scene, 20), sizesAt(scene, view))
+
+    expect(onTrees.map(({ row, onTrees: isOn }) => [row.row, isOn])).toEqual([[2, true]])
+    expect(atEnds.map(({ row, onTrees: isOn }) => [row.row, isOn])).toEqual([
+      [1, false],
+      [2, false],
+      [3, false],
+    ])
+  })
+
   test('is left out where it would run into the next', () => {
     const view = viewOf(scene, 10)
 
