@@ -1,5 +1,7 @@
 'use client'
 
+import './lead-map.css'
+
 import { useMemo } from 'react'
 
 import { looksOf, useSelect } from '@/lib/hooks'
