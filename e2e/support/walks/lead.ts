@@ -22,6 +22,7 @@ export const walksOfLeads: readonly Walk[] = [
         { path: routes.map(1), press: (words) => words.people.handOn },
         routes.map(5),
         { path: routes.map(7), press: (words) => words.leadMap.mark },
+        { path: routes.map(7), press: (words) => words.ground.leaveOut },
         { path: routes.map(), press: (words) => words.mapTools.asTable },
         { path: routes.map(), press: (words) => words.mapTools.draw },
         { path: routes.map(), press: (words) => words.mapTools.filter },
