@@ -9347,8 +9347,10 @@ CREATE OR REPLACE FUNCTION public.work_times(p_orchard uuid)
 AS $function$
 declare
   v_now timestamptz := clock_timestamp();
+  v_kind text;
 begin
   perform private.begin_read(p_orchard, null, 'lead');
+  v_kind := (private.work_round(p_orchard)).kind;
   return jsonb_build_object(
     'at', private.instant(v_now),
     'visits', (
@@ -9358,7 +9360,9 @@ begin
           case when v.seconds is not null then greatest(v.seconds - private.paused_s(v), 0) end as seconds,
           case when c.id is null then 1 else private.people_at(c) end as people,
           coalesce(c.purpose = 'teaching', false) as teaching
-        from public.visits v left join public.claims c on c.id = v.claim_id
+        from public.visits v
+        join public.rounds r on r.id = v.round_id and r.kind = coalesce(v_kind, r.kind)
+        left join public.claims c on c.id = v.claim_id
         where v.orchard_id = p_orchard and v.undone_at is null and coalesce(c.kind = 'prune', true)
         order by v.at desc, v.id limit 2000) newest),
     'shifts', (
@@ -9372,7 +9376,7 @@ begin
           select 1 from public.claims c join public.claim_people cp on cp.claim_id = c.id and cp.part <> 'learner'
           where c.shift_id = s.id and c.kind = 'prune' and cp.person_id = hours.person_id)) h));
 end $function$;
-comment on function work_times(uuid) is 'For leads. visits: [tree, shift, round, result, seconds or null, people, teaching] of the newest 2000, breaks and stops taken out. shifts: hours of those who pruned in it. Nobody is named.';
+comment on function work_times(uuid) is 'For leads, of rounds of the kind that is worked in now: summer''s cuts take other minutes. visits: [tree, shift, round, result, seconds or null, people, teaching] of the newest 2000, breaks and stops taken out. shifts: hours of those who pruned in it. Nobody is named.';
 grant execute on function work_times(uuid) to authenticated;
 
 CREATE OR REPLACE FUNCTION public.write_briefing(p_orchard uuid, p_command uuid, p_person uuid, p_shift uuid, p_topics jsonb, p_change text DEFAULT 'first'::text)

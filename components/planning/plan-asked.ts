@@ -5,7 +5,7 @@ import { learnMinutes, meanMinutesOf } from '@/lib/domain/planning/minutes-per-t
 import { shareAtTrees } from '@/lib/domain/planning/share-at-trees'
 import type { PlanAsked, PlanTree } from '@/lib/domain/planning/shift-plan'
 import { type PlanPerson, type Team, teamsOf } from '@/lib/domain/planning/shift-teams'
-import { kindOf } from '@/lib/domain/planning/tree-times'
+import { keyOfKind, kindOf } from '@/lib/domain/planning/tree-times'
 import { asksLadder } from '@/lib/events/missing'
 import type { Claim, DateOnly, Skill, State } from '@/lib/events/state'
 import { type Aside, type DayKnown, dayAsked, whyAside } from './day-asked'
@@ -85,11 +85,15 @@ function meansOf(
   { state, ground, sheet }: PlanKnown,
   { times, unfinished, day }: ReturnType<typeof dayAsked>['asked']
 ): (no: number) => number {
-  const learned = learnMinutes(times, { unfinished, kinds: sheet.trees.map(kindOf), day })
+  const kinds = new Map(sheet.trees.map(kindOf).map((kind) => [keyOfKind(kind), kind]))
+  const learned = learnMinutes(times, { unfinished, kinds: [...kinds.values()], day })
+  const means = new Map(
+    [...kinds].map(([key, kind]) => [key, meanMinutesOf(learned, kind, day)] as const)
+  )
   return (no) => {
     const tree = ground.trees.get(no)
-    const share = state.work[no]?.share ?? 0
-    return tree ? meanMinutesOf(learned, kindOf(tree), day) * (1 - share / 100) : 0
+    const left = 1 - (state.work[no]?.share ?? 0) / 100
+    return tree ? (means.get(keyOfKind(kindOf(tree))) ?? 0) * left : 0
   }
 }
 

@@ -32,8 +32,6 @@ export type Planning = {
 
 /** The plan of now; null until all that it asks for is here, or without a shift. */
 export function usePlan(): Planning | null {
-  const draft = useDraft<PlanChoices>('plan', asProposed)
-  const choices = draft.value
   const state = useSelect((view) => view.state)
   const sheet = useSelect((view) => view.sheet)
   const ground = useSelect((view) => view.ground)
@@ -45,6 +43,8 @@ export function usePlan(): Planning | null {
   )
   const times = useWorkTimes()
   const hours = useShiftHours()
+  const draft = useDraft<PlanChoices>(`plan|${hours?.shift.id}`, asProposed)
+  const choices = draft.value
   const apartM = state?.orchard.houseRules.overhead_apart_m ?? 0
   const near = useMemo(() => nearTrees(ground, apartM), [ground, apartM])
   const read = times.state === 'read' ? times.value : null

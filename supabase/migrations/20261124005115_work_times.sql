@@ -38,8 +38,10 @@ create function public.work_times(p_orchard uuid) returns jsonb
 language plpgsql stable security definer set search_path = '' as $$
 declare
   v_now timestamptz := clock_timestamp();
+  v_kind text;
 begin
   perform private.begin_read(p_orchard, null, 'lead');
+  v_kind := (private.work_round(p_orchard)).kind;
   return jsonb_build_object(
     'at', private.instant(v_now),
     'visits', (
@@ -49,7 +51,9 @@ begin
           case when v.seconds is not null then greatest(v.seconds - private.paused_s(v), 0) end as seconds,
           case when c.id is null then 1 else private.people_at(c) end as people,
           coalesce(c.purpose = 'teaching', false) as teaching
-        from public.visits v left join public.claims c on c.id = v.claim_id
+        from public.visits v
+        join public.rounds r on r.id = v.round_id and r.kind = coalesce(v_kind, r.kind)
+        left join public.claims c on c.id = v.claim_id
         where v.orchard_id = p_orchard and v.undone_at is null and coalesce(c.kind = 'prune', true)
         order by v.at desc, v.id limit 2000) newest),
     'shifts', (
@@ -64,5 +68,5 @@ begin
           where c.shift_id = s.id and c.kind = 'prune' and cp.person_id = hours.person_id)) h));
 end $$;
 comment on function public.work_times is
-  'For leads. visits: [tree, shift, round, result, seconds or null, people, teaching] of the newest 2000, breaks and stops taken out. shifts: hours of those who pruned in it. Nobody is named.';
+  'For leads, of rounds of the kind that is worked in now: summer''s cuts take other minutes. visits: [tree, shift, round, result, seconds or null, people, teaching] of the newest 2000, breaks and stops taken out. shifts: hours of those who pruned in it. Nobody is named.';
 grant execute on function public.work_times to authenticated;

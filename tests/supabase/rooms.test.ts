@@ -1,5 +1,7 @@
 /** What managers look up: the history of a tree, hours, links, rounds and shifts, and what happened. */
 
+import { randomUUID } from 'node:crypto'
+
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 
 import { engines, type TestDatabase } from '../support/engines'
@@ -138,8 +140,12 @@ describe.each(engines)('the manager’s rooms on $name', ({ open }) => {
     const { command: stop } = await lead.must('stop_work', { block: null, reason: 'wasps' })
     const of = (sql: string) => db.asOwner(sql, [orchard.id])
     const ago = (minutes: number) => `clock_timestamp() - interval '${minutes} minutes'`
-    await of(`update claims set opened_at = ${ago(90)}, ended_at = ${ago(30)} where orchard_id = $1`)
-    await of(`update claim_people set from_at = ${ago(90)}, to_at = ${ago(30)} where orchard_id = $1`)
+    await of(
+      `update claims set opened_at = ${ago(90)}, ended_at = ${ago(30)} where orchard_id = $1`
+    )
+    await of(
+      `update claim_people set from_at = ${ago(90)}, to_at = ${ago(30)} where orchard_id = $1`
+    )
     await db.asOwner('update claim_people set from_at = from_at + $2 where person_id = $1', [
       bo.id,
       '30 minutes',
@@ -166,6 +172,16 @@ describe.each(engines)('the manager’s rooms on $name', ({ open }) => {
       [6, crew.shift, orchard.round, 'done', 2400, 1, false],
     ])
     expect(shifts).toMatchObject([{ shift: crew.shift, breakS: expect.any(Number) }])
+
+    const summer = randomUUID()
+    await db.asOwner(
+      `insert into rounds select (jsonb_populate_record(r, jsonb_build_object('id', $2::text, 'kind', 'summer',
+         'closed_at', r.opened_at))).* from rounds r where id = $1`,
+      [orchard.round, summer]
+    )
+    await db.asOwner('update visits set round_id = $1 where tree_no = 6', [summer])
+    const now = (await lead.read('work_times')) as { visits: unknown[][] }
+    expect(now.visits.map(([tree]) => tree)).toEqual([5])
   })
 
   test('hours of a season add up by shift and person; a volunteer reads their own only', async () => {
