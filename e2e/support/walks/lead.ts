@@ -54,8 +54,6 @@ export const walksOfLeads: readonly Walk[] = [
         { path: routes.shift(), press: (words) => words.shift.planAnother },
         { path: routes.shift(), press: (words) => words.shift.makeLink },
         { path: routes.shift(), press: (words) => words.shift.close },
-        routes.plan(),
-        { path: routes.plan(), press: (words) => words.plan.rules },
         routes.giveBriefing(),
         routes.people(),
         routes.headCount(),
@@ -70,7 +68,7 @@ export const walksOfLeads: readonly Walk[] = [
     },
   },
   {
-    of: 'a lead with paper',
+    of: 'a lead with paper and a plan',
     who: 'Lee',
     device: 'tablet',
     screens: async (orchard) => {
@@ -79,6 +77,8 @@ export const walksOfLeads: readonly Walk[] = [
       await orchard.must('Ann', 'finish_tree', { tree: 1, claim })
       return [
         routes.paper(),
+        routes.plan(),
+        { path: routes.plan(), press: (words) => words.plan.rules },
         routes.fromPaper(),
         routes.labels(),
         routes.poster((await orchard.openShift()).id),
