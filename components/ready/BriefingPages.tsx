@@ -7,6 +7,7 @@ import { type Briefing, openShiftOf, type Sent, useSelect, useSend } from '@/lib
 import { routes } from '@/lib/routes'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useGo } from '../layout/use-go'
+import { useStepInHistory } from '../layout/use-step-in-history'
 import { useLanguage, useWords } from '../layout/Words'
 import { WhyNot } from '../sync/WhyNot'
 import { Button } from '../ui/Button'
@@ -31,7 +32,7 @@ type BriefingPagesProps = {
 export function BriefingPages({ briefing, changes, before }: BriefingPagesProps) {
   const words = useWords()
   const language = useLanguage()
-  const [at, setAt] = useState(0)
+  const [page, setPage] = useStepInHistory(`briefing ${briefing.version}`)
   const [how, setHow] = useState<How | null>(null)
   const me = useSelect((view) => view.me)
   const briefed = useSelect((view) => view.state?.briefed[me?.personId ?? ''] ?? null)
@@ -41,14 +42,15 @@ export function BriefingPages({ briefing, changes, before }: BriefingPagesProps)
   const topics: readonly (ToldTopic | BriefingChanges)[] = changes
     ? [changes, ...changes.added, ...changes.reworded, ...(readsAll ? changes.same : [])]
     : briefing.topics
+  const at = Math.min(page, topics.length - 1)
   const topic = topics[at]
   const isLast = at === topics.length - 1
   const isSigned = briefed?.signedVersion === version
   const text = words.briefing
   if (!topic) return null
 
-  function turnTo(page: number) {
-    setAt(page)
+  function turnTo(to: number) {
+    setPage(to)
     scrollTo(0, 0)
   }
 

@@ -8,7 +8,8 @@ export function useTopOfNewScreen(address: string): void {
   const isWayBack = useRef(false)
   useEffect(() => {
     const goBack = () => {
-      isWayBack.current = true
+      // A step inside a screen has the address of the screen.
+      isWayBack.current = addressNow() !== shown.current
     }
     addEventListener('popstate', goBack)
     return () => removeEventListener('popstate', goBack)
@@ -19,4 +20,9 @@ export function useTopOfNewScreen(address: string): void {
     if (!isWayBack.current) scrollTo(0, 0)
     isWayBack.current = false
   }, [address])
+}
+
+/** As `Screens` writes it. */
+function addressNow(): string {
+  return `${location.pathname}?${new URLSearchParams(location.search)}`
 }

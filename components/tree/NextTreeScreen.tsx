@@ -3,6 +3,7 @@
 import { useState } from 'react'
 
 import { myReadiness, myTree, useSelect } from '@/lib/hooks'
+import { useStepInHistory } from '../layout/use-step-in-history'
 import { ClaimScreen } from './ClaimScreen'
 import { HoldsAnother } from './HoldsAnother'
 import { useMyDay } from './my-day'
@@ -25,7 +26,8 @@ export function NextTreeScreen({ asked }: NextTreeScreenProps) {
   const missing = useSelect(myReadiness).filter(({ code }) => code !== 'holds_another')
   const day = useMyDay()
   const [chosen, setChosen] = useState(asked)
-  const [isConfirming, setConfirming] = useState(false)
+  const [step, setStep] = useStepInHistory(`claim ${chosen}`)
+  const isConfirming = step > 0
   const [sheet, setSheet] = useState<'other' | 'where' | null>(null)
   const left = day.last && day.last.how !== 'done' ? day.last.tree : null
   const suggested = useSelect((view) => suggestedTree(view, day.at, left))
@@ -49,7 +51,7 @@ export function NextTreeScreen({ asked }: NextTreeScreenProps) {
         key={facts.tree.no}
         facts={facts}
         onAnother={() => {
-          setConfirming(false)
+          setStep(0)
           setSheet('other')
         }}
         onTake={setChosen}
@@ -65,7 +67,7 @@ export function NextTreeScreen({ asked }: NextTreeScreenProps) {
           day={day}
           onClaim={() => {
             setChosen(facts.tree.no)
-            setConfirming(true)
+            setStep(1)
           }}
           onOther={() => setSheet('other')}
           onWhere={() => setSheet('where')}

@@ -34,7 +34,7 @@ export const brush = {
   join: (name: string) => `Join ${name}`,
   with: (names: string) => `${names} hauls here`,
   otherRows: 'Other rows',
-  toTrees: 'Back to the trees',
+  toTrees: 'To the trees',
   needsSignal: 'Taking a row needs signal. What you hold you can finish without.',
 
   inHand: (row: string) => `You haul ${row}`,

@@ -14,7 +14,7 @@ export const tree = {
   thenStep: (step: number) => `then step ${step}`,
   thenFinish: 'then look back once',
   tooThick: (diameter: string) => `Limb thicker than ${diameter}? Not yours: refer.`,
-  tooThickFrom: 'This orchard’s rule. Common practice, no source.',
+  tooThickFrom: 'This orchard’s rule.',
   stuck: 'Stuck?',
   phoneAway: 'Phone away on the ladder.',
   heldBy: (name: string) => `${name} holds this tree`,

@@ -30,7 +30,7 @@ export const brush: typeof en = {
   join: (name) => `Unirte a ${name}`,
   with: (names) => `${names} recoge aquí`,
   otherRows: 'Otras filas',
-  toTrees: 'Volver a los árboles',
+  toTrees: 'A los árboles',
   needsSignal: 'Para tomar una fila hace falta señal. Lo que tienes lo puedes terminar sin ella.',
 
   inHand: (row) => `Recoges ${row}`,

@@ -14,7 +14,7 @@ export const tree: typeof en = {
   thenStep: (step) => `después, el paso ${step}`,
   thenFinish: 'después, una última mirada',
   tooThick: (diameter) => `¿Rama de más de ${diameter}? No es tuya: avisa.`,
-  tooThickFrom: 'Regla de este huerto. Práctica común, sin fuente.',
+  tooThickFrom: 'Regla de este huerto.',
   stuck: '¿Dudas?',
   phoneAway: 'En la escalera, teléfono guardado.',
   heldBy: (name) => `Este árbol lo tiene ${name}`,
