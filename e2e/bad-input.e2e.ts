@@ -40,7 +40,7 @@ test('a code typed wrong can be mended, and a name is asked for before anything 
   await expect(phone.getByText('Write a name the crew knows.')).toBeVisible()
   await phone.getByRole('textbox', { name: 'Your name' }).fill('Eve')
   await phone.getByRole('button', { name: 'Join the crew' }).tap()
-  await expect(phone.getByText('Say which, then join.')).toBeVisible()
+  await expect(phone.getByText('Say if you are an adult, then join.')).toBeVisible()
   await expect(phone.getByRole('textbox', { name: 'Your name' })).toHaveValue('Eve')
   await phone.getByText('Adult', { exact: true }).tap()
   await phone.getByRole('button', { name: 'Join the crew' }).tap()

@@ -14,6 +14,7 @@ import { ConditionsLine } from '../weather/ConditionsLine'
 import { AboutTree, ThisWinter } from './AboutTree'
 import { DiseaseNote } from './DiseaseNote'
 import { FoundHere } from './FoundAtMyTrees'
+import { guardDoubleTap } from './guard-double-tap'
 import { MarkedCuts } from './MarkedCuts'
 import { PeopleAtTree } from './PeopleAtTree'
 import { StuckSheet } from './StuckSheet'
@@ -37,6 +38,7 @@ export function TreeInHand({ facts, mine }: TreeInHandProps) {
   const thisYear = useThisYear()
   const { stepsDone, setStepsDone } = useStepsDone(tree.no)
   const [isStuck, setStuck] = useState(false)
+  const [isMeant] = useState(guardDoubleTap)
   const format = useFormat()
   const { card, isNeglected, setNeglected } = useWorkCard(facts)
   const { steps, form } = card
@@ -68,7 +70,9 @@ export function TreeInHand({ facts, mine }: TreeInHandProps) {
                 ? words.tree.thenStep(stepsDone + 2)
                 : words.tree.thenFinish
             }
-            onPress={() => setStepsDone(stepsDone + 1)}
+            onPress={() => {
+              if (isMeant(performance.now())) setStepsDone(stepsDone + 1)
+            }}
           >
             {stepWords(words, format, step).done}
           </Button>

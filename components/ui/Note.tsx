@@ -23,10 +23,15 @@ export function Note({ tone = 'plain', icon, mark, lead, role, children }: NoteP
     <div className={joinClasses('note', tone !== 'plain' && `is-${tone}`)} role={role}>
       {mark ? <Mark name={mark} size={22} /> : <Icon name={icon ?? 'info'} size={22} />}
       <div>
-        {lead !== undefined && <b>{lead}</b>}
+        {lead !== undefined && <b className={isLabel(lead) ? 'own-line' : undefined}>{lead}</b>}
         {lead !== undefined && children !== undefined && ' '}
         {children}
       </div>
     </div>
   )
+}
+
+/** Not a sentence: what follows would read as one with it. */
+function isLabel(lead: ReactNode): boolean {
+  return typeof lead === 'string' && !/[.:!?…]$/.test(lead)
 }

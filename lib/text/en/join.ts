@@ -16,7 +16,7 @@ export const join = {
   ageQuestion: 'How old are you?',
   adult: 'Adult',
   minor: 'Under age',
-  sayAge: 'Say which, then join.',
+  sayAge: 'Say if you are an adult, then join.',
   joinCrew: 'Join the crew',
   linkDevice: 'Make this device mine',
   backIn: 'Back in',

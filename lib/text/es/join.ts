@@ -16,7 +16,7 @@ export const join: typeof en = {
   ageQuestion: '¿Qué edad tienes?',
   adult: 'Mayor de edad',
   minor: 'Menor de edad',
-  sayAge: 'Di cuál de las dos y entra.',
+  sayAge: 'Di si eres mayor de edad y entra.',
   joinCrew: 'Unirme a la cuadrilla',
   linkDevice: 'Este dispositivo es mío',
   backIn: 'Entrar otra vez',
