@@ -80,7 +80,7 @@ export function NextTree({ facts, suggestion, day, onClaim, onOther, onWhere }: 
       )}
       {way && <RowsMap facts={facts} from={day.at} way={way} />}
       <TreeFactsList facts={facts} why={suggestion.why} />
-      <WhereNote day={day} onChange={onWhere} />
+      <WhereNote day={day} block={block.name} onChange={onWhere} />
       <HaulInstead />
       <KindsOff />
       <PassedTrees />

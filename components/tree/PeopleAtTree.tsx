@@ -63,7 +63,7 @@ export function PeopleAtTree({ claimId, claim, isHolder, isRow = false }: People
         </List>
       )}
       {isHolder ? (
-        <div className="row wrap">
+        <div className="row wrap at-tree">
           <Button icon="people" onPress={() => setSheet('helper')}>
             {text.addHelper}
           </Button>

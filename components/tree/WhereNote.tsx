@@ -7,16 +7,18 @@ import type { DayInHand } from './my-day'
 
 type WhereNoteProps = {
   day: DayInHand
+  /** Where the way leads. */
+  block: string
   onChange: () => void
 }
 
 /** From where the way is reckoned: the last tree, or where one said one is. */
-export function WhereNote({ day, onChange }: WhereNoteProps) {
+export function WhereNote({ day, block, onChange }: WhereNoteProps) {
   const { findTree } = useWords()
   const tagOf = useTagOf()
   const from =
     day.at === null
-      ? findTree.fromNowhere
+      ? findTree.fromNowhere(block)
       : (day.atIsChosen ? findTree.fromPlace : findTree.fromTree)(tagOf(day.at))
   return (
     <div className="where">

@@ -51,7 +51,7 @@ export function wayTitle(words: Messages, way: Way): string {
   ].join(', ')
 }
 
-/** "Go to the tagged end. 46 m, 61 paces" */
+/** "Go to the end with the row’s tag. 46 m, 61 paces" */
 export function wayNote(words: Messages, format: Format, way: Way): string {
   const length = wayLength(words, format, way)
   return way.start === 'here' ? length : `${words.nextTree.start[way.start]} ${length}`

@@ -6,7 +6,8 @@ export const findTree = {
   whereTitle: 'Where are you?',
   fromTree: (tag: string) => `Reckoned from ${tag}, your last tree`,
   fromPlace: (tag: string) => `Reckoned from ${tag}, where you said you are`,
-  fromNowhere: 'Reckoned from the tagged end of its row',
+  fromNowhere: (block: string) =>
+    `Reckoned from the tagged end of its row. New here? Let your lead show you ${block}.`,
   changeWhere: 'I am somewhere else',
   block: 'Block',
   row: 'Row',

@@ -28,7 +28,7 @@ export const nextTree = {
     across: (row: number) => `Straight across, in row ${row}`,
   },
   start: {
-    tagged_end: 'Go to the tagged end.',
+    tagged_end: 'Go to the end with the row’s tag.',
     far_end: 'Go to the far end.',
     shorter_row_end: 'Go through where a shorter row ends.',
   },

@@ -5,7 +5,8 @@ export const findTree: typeof en = {
   whereTitle: '¿Dónde estás?',
   fromTree: (tag) => `Contado desde ${tag}, tu último árbol`,
   fromPlace: (tag) => `Contado desde ${tag}, donde dijiste que estás`,
-  fromNowhere: 'Contado desde el extremo marcado de su fila',
+  fromNowhere: (block) =>
+    `Contado desde el extremo marcado de su fila. ¿Es tu primera vez? Que tu jefe de cuadrilla te enseñe ${block}.`,
   changeWhere: 'Estoy en otro lugar',
   block: 'Bloque',
   row: 'Fila',

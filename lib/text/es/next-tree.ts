@@ -26,7 +26,7 @@ export const nextTree: typeof en = {
     across: (row) => `Justo enfrente, en la fila ${row}`,
   },
   start: {
-    tagged_end: 'Ve al extremo marcado.',
+    tagged_end: 'Ve al extremo con la placa de la fila.',
     far_end: 'Ve al extremo lejano.',
     shorter_row_end: 'Pasa por donde termina una fila más corta.',
   },
