@@ -1,5 +1,6 @@
 import { takeSetUpCode } from './support/set-up-codes'
 import { expect, type Page, routes, test } from './support/test'
+import { corner as firstTree } from './support/things'
 
 /** Four corners of ninety metres by fifty, rows along the long side; as they are read off a map. */
 const corners = ['41.2042, -2.8177', '41.20465, -2.8177', '41.20465, -2.81663', '41.2042, -2.81663']
@@ -82,7 +83,7 @@ test('a manager walks round a block with a phone, and puts a tree where they sta
   await mo.getByRole('button', { name: 'Add a tree' }).tap()
   await mo.getByRole('textbox', { name: 'Row', exact: true }).fill('1')
   await mo.getByRole('textbox', { name: 'Place', exact: true }).fill('13')
-  await standAt(mo, '48.00052, 2.00002')
+  await standAt(mo, `48.00052, ${(firstTree.lon + 0.00002).toFixed(5)}`)
   await mo.locator('label').filter({ hasText: 'Where I stand' }).tap()
   await expect(mo.getByText('Taken, to within 3 m.')).toBeVisible()
   await mo.getByRole('button', { name: 'Add this tree' }).tap()

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 
 import type { Locator } from '@playwright/test'
 
-import { clockAheadHours } from './support/orchard'
+import { clockAheadHours } from './support/morning'
 import { loseSignal } from './support/phone'
 import { expect, routes, test } from './support/test'
 

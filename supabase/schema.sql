@@ -748,7 +748,7 @@ create table told_to_leave (
   told_at timestamp with time zone not null,
   left_at timestamp with time zone,
   left_by uuid,
-  constraint told_to_leave_why_known CHECK ((why = ANY (ARRAY['thunder'::text, 'too_windy'::text, 'too_hot'::text, 'ladders_off'::text, 'species_off'::text]))),
+  constraint told_to_leave_why_known CHECK ((why = ANY (ARRAY['thunder'::text, 'too_windy'::text, 'too_hot'::text, 'dark'::text, 'ladders_off'::text, 'species_off'::text]))),
   constraint told_to_leave_key PRIMARY KEY (shift_id, person_id)
 );
 alter table told_to_leave enable row level security;
@@ -900,12 +900,12 @@ create table weather_exceptions (
   made_at timestamp with time zone not null,
   ended_by uuid,
   ended_at timestamp with time zone,
-  constraint weather_exceptions_because_known CHECK ((because = ANY (ARRAY['bark_is_dry'::text, 'dead_wood_only'::text, 'wounds_covered'::text, 'young_tree'::text, 'must_come_off'::text, 'lead_judges'::text]))),
+  constraint weather_exceptions_because_known CHECK ((because = ANY (ARRAY['bark_is_dry'::text, 'dead_wood_only'::text, 'wounds_covered'::text, 'young_tree'::text, 'must_come_off'::text, 'lead_judges'::text, 'lamps'::text, 'day_here'::text]))),
   constraint weather_exceptions_note_length CHECK ((char_length(note) <= 300)),
   constraint weather_exceptions_pkey PRIMARY KEY (id)
 );
 alter table weather_exceptions enable row level security;
-comment on table weather_exceptions is 'A lead lets a species be pruned although it is off.';
+comment on table weather_exceptions is 'A lead lets a species be pruned although it is off, or work go on in the dark (what: dark).';
 comment on column weather_exceptions.lifts is 'The reasons in force when it was made; a new one is not lifted.';
 
 create table weather_readings (
@@ -1058,6 +1058,7 @@ CREATE UNIQUE INDEX skills_one_open ON public.skills USING btree (person_id, ski
 CREATE UNIQUE INDEX tool_holdings_one_open ON public.tool_holdings USING btree (orchard_id, tool_no) WHERE (returned_at IS NULL);
 CREATE INDEX tree_work_not_done ON public.tree_work USING btree (round_id) WHERE (state <> 'done'::text);
 CREATE UNIQUE INDEX trees_one_a_place ON public.trees USING btree (orchard_id, block_no, row_no, place) WHERE (life <> 'removed'::text);
+CREATE INDEX trees_placed ON public.trees USING btree (orchard_id, no) WHERE (lat_e7 IS NOT NULL);
 CREATE INDEX visits_by_tree ON public.visits USING btree (orchard_id, tree_no, at DESC);
 CREATE UNIQUE INDEX weather_exceptions_one_open ON public.weather_exceptions USING btree (shift_id, what) WHERE (ended_at IS NULL);
 CREATE INDEX weather_readings_newest ON public.weather_readings USING btree (orchard_id, measured_at DESC, written_at DESC);
@@ -2275,7 +2276,7 @@ declare
 begin
   v_c := private.begin_command('end_exception', p_orchard, p_command, p_person, 'lead', jsonb_build_object('what', p_what));
   if v_c.answer is not null then return v_c.answer; end if;
-  perform private.need(private.is_species(p_what), 'p_what: a species.');
+  perform private.need(p_what = 'dark' or private.is_species(p_what), 'p_what: a species, or dark.');
   v_shift := private.open_shift(p_orchard);
   if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
 
@@ -3056,15 +3057,14 @@ begin
   v_c := private.begin_command('make_exception', p_orchard, p_command, p_person, 'lead',
     jsonb_build_object('what', p_what, 'because', p_because, 'note', p_note));
   if v_c.answer is not null then return v_c.answer; end if;
-  perform private.need(private.is_species(p_what), 'p_what: a species.');
-  perform private.need(
-    p_because in ('bark_is_dry', 'dead_wood_only', 'wounds_covered', 'young_tree', 'must_come_off', 'lead_judges'),
-    'p_because: bark_is_dry, dead_wood_only, wounds_covered, young_tree, must_come_off or lead_judges.');
+  perform private.need(p_what = 'dark' or private.is_species(p_what), 'p_what: a species, or dark.');
+  perform private.need(private.is_because(p_what, p_because),
+    'p_because: bark_is_dry, dead_wood_only, wounds_covered, young_tree, must_come_off or lead_judges; of the dark: lamps, day_here or lead_judges.');
   perform private.need(p_note is null or char_length(p_note) <= 300, 'p_note: up to 300 characters.');
   v_shift := private.open_shift(p_orchard);
   if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
 
-  v_lifts := private.all_species_offs(v_shift, p_what, v_c.at);
+  v_lifts := private.lifted_by(v_shift, p_what, p_because, v_c.at);
   if v_lifts = '{}' then
     return private.refuse(v_c, private.code('not_off', jsonb_build_object('species', p_what)));
   end if;
@@ -4953,6 +4953,18 @@ begin
 end $function$;
 comment on function private.event_told(events,private.reader) is 'An event as this reader may know it: every number, not every content.';
 
+CREATE OR REPLACE FUNCTION private.excepts_dark(p_orchard uuid, p_reason text)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return exists (
+    select 1 from public.weather_exceptions
+    where shift_id = (private.open_shift(p_orchard)).id and what = 'dark' and ended_at is null and p_reason = any (lifts));
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.fail(p_status integer, p_code text, p_message text)
  RETURNS void
  LANGUAGE plpgsql
@@ -5498,6 +5510,17 @@ begin
   return false;
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.is_because(p_what text, p_because text)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ IMMUTABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return p_because = 'lead_judges' or case when p_what = 'dark' then p_because in ('lamps', 'day_here')
+    else p_because in ('bark_is_dry', 'dead_wood_only', 'wounds_covered', 'young_tree', 'must_come_off') end;
+end $function$;
+
 CREATE OR REPLACE FUNCTION private.is_brush(p_claim uuid)
  RETURNS boolean
  LANGUAGE plpgsql
@@ -5740,6 +5763,20 @@ AS $function$
 $function$;
 comment on function private.is_species(text) is 'The same list as lib/domain/orchard/types.ts.';
 
+CREATE OR REPLACE FUNCTION private.is_sun_up(p_orchard uuid, p_at timestamp with time zone)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_place point := private.orchard_place(p_orchard);
+begin
+  -- From rise to set, with refraction. Above the polar circles there are days without either.
+  return private.sun_height(v_place[0], v_place[1], p_at) >= -0.833;
+end $function$;
+comment on function private.is_sun_up(uuid,timestamp with time zone) is 'Null where nobody knows where the orchard is.';
+
 CREATE OR REPLACE FUNCTION private.is_time_zone(p_name text)
  RETURNS boolean
  LANGUAGE plpgsql
@@ -5755,6 +5792,17 @@ begin
 exception when invalid_parameter_value then
   return false;
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.is_too_dark(p_orchard uuid, p_at timestamp with time zone)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return private.is_sun_up(p_orchard, p_at) is false and not private.excepts_dark(p_orchard, 'dark');
+end $function$;
+comment on function private.is_too_dark(uuid,timestamp with time zone) is 'Unknown where the orchard is: not known to be dark.';
 
 CREATE OR REPLACE FUNCTION private.join_again(p_c private.command, p_invite invites, p_known people)
  RETURNS jsonb
@@ -5858,9 +5906,24 @@ begin
     select coalesce(array_agg(x ->> 'code' order by x ->> 'code'), '{}')
     from jsonb_array_elements(private.missing_of_person(p_c.orchard_id, p_c.person_id, 'prune', 'holder')
       || private.missing_for_pruning(p_tree, p_shift, v_wish)) x
-    where x ->> 'code' <> 'holds_another');
+    -- That it is dark when it comes in says nothing of when it was done.
+    where x ->> 'code' not in ('holds_another', 'dark'));
 end $function$;
 comment on function private.lacked_without_claim(private.command,trees,shifts) is 'What a claim would have been refused for, as it is now that the work comes in. The work is kept; a lead is told.';
+
+CREATE OR REPLACE FUNCTION private.ladders_lack_light(p_orchard uuid, p_at timestamp with time zone)
+ RETURNS boolean
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_soon timestamptz := p_at + private.house_rule(p_orchard, 'light_minutes') * interval '1 minute';
+begin
+  return (private.is_sun_up(p_orchard, p_at) is false or private.is_sun_up(p_orchard, v_soon) is false)
+    and not private.excepts_dark(p_orchard, 'light');
+end $function$;
+comment on function private.ladders_lack_light(uuid,timestamp with time zone) is 'Down with the light, not after it. Lamps lift darkness for the ground alone.';
 
 CREATE OR REPLACE FUNCTION private.ladders_off_because(p_shift shifts, p_at timestamp with time zone)
  RETURNS text
@@ -5874,7 +5937,8 @@ begin
   return coalesce(
     (select o.reason from public.shift_offs o where o.shift_id = p_shift.id and o.what = 'ladder'),
     case when greatest(v_fresh.wind_kmh, v_fresh.gust_kmh) >= private.house_rule(p_shift.orchard_id, 'ladder_gust_kmh')
-      then 'wind' end);
+      then 'wind'
+      when private.ladders_lack_light(p_shift.orchard_id, p_at) then 'light' end);
 end $function$;
 
 CREATE OR REPLACE FUNCTION private.latest_briefing(p_shift uuid)
@@ -5950,6 +6014,18 @@ begin
   if v_tools <> '[]' then v_refused := v_refused || private.code('tools_out', jsonb_build_object('tools', v_tools)); end if;
   return v_refused;
 end $function$;
+
+CREATE OR REPLACE FUNCTION private.lifted_by(p_shift shifts, p_what text, p_because text, p_at timestamp with time zone)
+ RETURNS text[]
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  if p_what <> 'dark' then return private.all_species_offs(p_shift, p_what, p_at); end if;
+  return case when p_because = 'day_here' then '{dark, light}' else '{dark}' end::text[];
+end $function$;
+comment on function private.lifted_by(shifts,text,text,timestamp with time zone) is 'The reasons in force, of a species. Darkness is foreseen: before it falls, too. No ladders by lamps, only where it is day.';
 
 CREATE OR REPLACE FUNCTION private.line_in(p_value jsonb, p_longest integer)
  RETURNS text
@@ -6740,6 +6816,25 @@ begin
     select s from public.shifts s where s.orchard_id = p_orchard and s.state = 'open');
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.orchard_place(p_orchard uuid)
+ RETURNS point
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+declare
+  v_place point;
+begin
+  select point(first_lat_e7 / 1e7, first_lon_e7 / 1e7) into v_place
+  from public.blocks where orchard_id = p_orchard and first_lat_e7 is not null order by no limit 1;
+  if v_place is null then
+    select point(lat_e7 / 1e7, lon_e7 / 1e7) into v_place
+    from public.trees where orchard_id = p_orchard and lat_e7 is not null order by no limit 1;
+  end if;
+  return v_place;
+end $function$;
+comment on function private.orchard_place(uuid) is '(latitude, longitude), as positionOf of lib/events/ground.ts. Null: nobody knows, so nobody knows whether it is dark.';
+
 CREATE OR REPLACE FUNCTION private.orchard_state(p_reader private.reader)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -7424,6 +7519,36 @@ begin
   return p_answer;
 end $function$;
 
+CREATE OR REPLACE FUNCTION private.sun_height(p_lat double precision, p_lon double precision, p_at timestamp with time zone)
+ RETURNS double precision
+ LANGUAGE plpgsql
+ IMMUTABLE STRICT
+ SET search_path TO ''
+AS $function$
+declare
+  v_minutes double precision := extract(epoch from p_at)::double precision / 60;
+  v_t double precision := (v_minutes / 1440 + 2440587.5 - 2451545) / 36525;
+  v_mean double precision := 280.46646 + v_t * (36000.76983 + v_t * 0.0003032);
+  v_anomaly double precision := 357.52911 + v_t * (35999.05029 - 0.0001537 * v_t);
+  v_centre double precision := sind(v_anomaly) * (1.914602 - v_t * (0.004817 + 0.000014 * v_t))
+    + sind(2 * v_anomaly) * (0.019993 - 0.000101 * v_t) + sind(3 * v_anomaly) * 0.000289;
+  v_node double precision := 125.04 - 1934.136 * v_t;
+  v_longitude double precision := v_mean + v_centre - 0.00569 - 0.00478 * sind(v_node);
+  v_seconds double precision := 21.448 - v_t * (46.815 + v_t * (0.00059 - v_t * 0.001813));
+  v_obliquity double precision := 23 + (26 + v_seconds / 60) / 60 + 0.00256 * cosd(v_node);
+  v_dec double precision := asind(sind(v_obliquity) * sind(v_longitude));
+  v_e double precision := 0.016708634 - v_t * (0.000042037 + 0.0000001267 * v_t);
+  v_y double precision := tand(v_obliquity / 2) ^ 2;
+  v_equation double precision := 4 * degrees(
+    v_y * sind(2 * v_mean) - 2 * v_e * sind(v_anomaly) + 4 * v_e * v_y * sind(v_anomaly) * cosd(2 * v_mean)
+    - 0.5 * v_y * v_y * sind(4 * v_mean) - 1.25 * v_e * v_e * sind(2 * v_anomaly));
+  v_hour_angle double precision := (v_minutes - 1440 * floor(v_minutes / 1440) + v_equation + 4 * p_lon) / 4 - 180;
+begin
+  return asind(least(1, greatest(-1,
+    sind(p_lat) * sind(v_dec) + cosd(p_lat) * cosd(v_dec) * cosd(v_hour_angle))));
+end $function$;
+comment on function private.sun_height(double precision,double precision,timestamp with time zone) is 'Degrees of the middle of the sun above the horizon, without refraction.';
+
 CREATE OR REPLACE FUNCTION private.take_from(p_c private.command, p_subject uuid)
  RETURNS jsonb
  LANGUAGE plpgsql
@@ -7939,9 +8064,10 @@ begin
   if private.feels_c(v_fresh) >= private.house_rule(p_orchard, 'heat_stop_c') then
     v_missing := v_missing || private.code('too_hot');
   end if;
+  if private.is_too_dark(p_orchard, p_at) then v_missing := v_missing || private.code('dark'); end if;
   return v_missing;
 end $function$;
-comment on function private.weather_stops(uuid,timestamp with time zone) is 'What puts off all work, for everybody. There is no exception to it.';
+comment on function private.weather_stops(uuid,timestamp with time zone) is 'What puts off all work, for everybody. To weather there is no exception.';
 
 CREATE OR REPLACE FUNCTION private.weather_told(p_r weather_readings)
  RETURNS jsonb

@@ -7,6 +7,8 @@ import {
   comeDownToSign,
   isGrave,
   keepOutToLeave,
+  lightCall,
+  openShiftOf,
   stopToAnswer,
   toLeaveNow,
   type View,
@@ -16,7 +18,7 @@ import type { Tone } from './sound'
 export type Ring = { key: string; tone: Tone }
 
 /**
- * A stop that wants my answer; a keep-out that I am in; weather that I come out of; a briefing for which I come down; a call that nobody has
+ * A stop that wants my answer; a keep-out that I am in; weather that I come out of; light that goes; a briefing for which I come down; a call that nobody has
  * answered: again when a minute has passed, and where it
  * is grave each further minute.
  */
@@ -25,6 +27,7 @@ export function ringsOf(view: View, now: Date): Ring[] {
   const keepOut = keepOutToLeave(view)
   const leaving = toLeaveNow(view)
   const down = comeDownToSign(view)
+  const light = lightCall(view, now)
   const calls = callsToMe(view, now).filter(({ answeredBy }) => answeredBy === null)
   return [
     ...(stop?.answer === 'stopped' ? [{ key: `stop|${stop.stop.id}`, tone: 'stop' as const }] : []),
@@ -32,6 +35,7 @@ export function ringsOf(view: View, now: Date): Ring[] {
     ...(leaving
       ? [{ key: `leave|${leaving.claim}|${leaving.toldAt}`, tone: 'stop' as const }]
       : []),
+    ...(light ? [{ key: `light|${light}|${openShiftOf(view)?.id}`, tone: 'call' as const }] : []),
     ...(down ? [{ key: `come down|${down.shiftId}|${down.version}`, tone: 'call' as const }] : []),
     ...calls.map((call) => {
       const minutes = Math.floor(ageMs(call, now) / askEverybodyAfterMs)

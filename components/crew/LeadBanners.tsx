@@ -1,6 +1,13 @@
 'use client'
 
-import { openShiftOf, stillToLeave, stopInForce, useSelect } from '@/lib/hooks'
+import {
+  openShiftOf,
+  stillInTheDark,
+  stillToLeave,
+  stopInForce,
+  useNow,
+  useSelect,
+} from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { SilentBanner } from '../alarm/SilentBanner'
 import { useSound } from '../alarm/use-sound'
@@ -8,6 +15,7 @@ import { Banner, Banners } from '../layout/Banner'
 import { stillUp } from '../shift/briefed'
 import { StillUpBanner } from '../shift/StillUpBanner'
 import { ButtonLink } from '../ui/ButtonLink'
+import { InTheDarkBanner } from '../weather/InTheDarkBanner'
 import { StillInBanner } from '../weather/StillInBanner'
 import { NotFoundBanner } from './NotFoundBanner'
 import { useLeadWords } from './use-lead-words'
@@ -22,7 +30,9 @@ export function LeadBanners({ hideStop }: { hideStop: boolean }) {
   const isUp = useSelect((view) => stillUp(view).length > 0)
   const isMissing = useSelect((view) => Object.keys(view.state?.notFound ?? {}).length > 0)
   const isIn = useSelect((view) => stillToLeave(view).length > 0)
-  if (!isIn && !isMissing && !isStopped && !isOffline && !isSilent && !isUp) return null
+  const now = useNow()
+  const isDark = useSelect((view) => now !== null && stillInTheDark(view, now).length > 0)
+  if (!isIn && !isMissing && !isStopped && !isOffline && !isSilent && !isUp && !isDark) return null
   return (
     <Banners>
       {isStopped && (
@@ -36,6 +46,7 @@ export function LeadBanners({ hideStop }: { hideStop: boolean }) {
       )}
       <NotFoundBanner />
       <StillInBanner />
+      <InTheDarkBanner />
       <StillUpBanner />
       {isOffline && (
         <Banner tone="ink" icon="nobars">

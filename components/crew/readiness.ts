@@ -1,10 +1,11 @@
 /** What a person lacks before any tree, sorted for a lead who gets everybody ready. */
 
+import { ofTheDay } from '@/lib/events/weather'
 import { readinessOf, type View } from '@/lib/hooks'
 import { claimWith } from './claims'
 
 /** Said in the head of the screen, or no lack at all. */
-const notTheirs = ['shift_not_open', 'stopped', 'holds_another']
+const notTheirs = ['shift_not_open', 'stopped', 'holds_another', ...ofTheDay]
 
 /** The referee's codes, without those that are the same for everybody. */
 export function lacksOf(view: View, personId: string): string[] {

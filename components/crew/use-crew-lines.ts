@@ -2,6 +2,7 @@
 
 import { useMemo } from 'react'
 
+import { ofTheDay } from '@/lib/events/weather'
 import { lacksByPerson, readinessOf, useNow, useSelect, type View, whoIsWhere } from '@/lib/hooks'
 import { useNameOf } from '../sync/use-refusal-words'
 import { type CrewLine, crewInOrder } from './crew-order'
@@ -9,7 +10,7 @@ import type { Heard } from './HeardEachMinute'
 
 const usualQuietMinutes = 15
 /** What is missing before a claim, though it says that all is well. */
-const isFine = ['holds_another', 'stopped', 'on_break']
+const isFine = ['holds_another', 'stopped', 'on_break', ...ofTheDay]
 
 /** Everybody who is here, who needs somebody first. */
 export function useCrewLines(heard: Heard | null): CrewLine[] {

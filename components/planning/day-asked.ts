@@ -114,7 +114,8 @@ type ForWhom = Pick<DayKnown, 'state' | 'shift' | 'ground' | 'people' | 'nowMs'>
 /** Null: it can be begun. */
 export function whyAside({ state, shift, ground, people, nowMs }: ForWhom) {
   const rules = dealRules(state, ground)
-  const putOff = putOffIn(state, shift, new Date(nowMs).toISOString())
+  // Light is not asked: a plan made before sunrise is for the day.
+  const putOff = putOffIn(state, shift, { now: new Date(nowMs).toISOString() })
   const can = (skill: Skill) => people.some((id) => state.skills[id]?.[skill] !== undefined)
   const [saws, ladders] = [can('hand_saw'), can('ladder')]
   const stopped = new Set(

@@ -1,5 +1,6 @@
 'use client'
 
+import { darkness } from '@/lib/events/dark'
 import { type AuditTrail, useSelect } from '@/lib/hooks'
 import { speciesWords } from '@/lib/text/species'
 import { useFormat } from '../layout/use-format'
@@ -40,8 +41,10 @@ export function useAuditSentence(read: AuditTrail): (event: AuditEvent) => Audit
     skill: (code: string) => wordFor(skill, code),
     inviteKind: (code: string) => wordFor(audit.inviteKinds, code),
     callKind: (code: string) => wordFor(words.call.kinds, code),
-    offWhat: (code: string) =>
-      code === 'ladder' ? words.things.tool.ladder : speciesWords(words, code).many,
+    offWhat: (code: string) => {
+      if (code === darkness) return audit.inTheDark
+      return code === 'ladder' ? words.things.tool.ladder : speciesWords(words, code).many
+    },
     offReason: (code: string) => wordFor(offReason, code),
     reopenReason: (code: string) => foundWord(words.lookedOver.reasons, code),
     sign: (kind: string, sign: string) =>

@@ -1,12 +1,14 @@
 'use client'
 
 import type { Refusal } from '@/lib/events/answer'
+import { ofTheDay } from '@/lib/events/weather'
 import { routes } from '@/lib/routes'
 import { CrewScreen } from '../layout/CrewScreen'
 import { useWords } from '../layout/Words'
 import { MeetingPoint } from '../ready/MeetingPoint'
 import { ButtonLink } from '../ui/ButtonLink'
 import { Note } from '../ui/Note'
+import { ConditionsLine } from '../weather/ConditionsLine'
 import { HaulInstead } from './HaulInstead'
 import { MissingList } from './MissingList'
 
@@ -14,8 +16,9 @@ import { MissingList } from './MissingList'
 export function NotReady({ missing }: { missing: readonly Refusal[] }) {
   const { claim, ready } = useWords()
   const isStopped = missing.some(({ code }) => code === 'stopped')
-  // A stop is said once, in its own words; nothing of it is theirs to mend.
-  const mine = missing.filter(({ code }) => code !== 'stopped')
+  // What is the same for everybody is said once, in its own words; nothing of it is theirs to mend.
+  const mine = missing.filter(({ code }) => code !== 'stopped' && !ofTheDay.includes(code))
+  const isOfTheDay = missing.some(({ code }) => ofTheDay.includes(code))
   return (
     <CrewScreen
       step={
@@ -26,13 +29,14 @@ export function NotReady({ missing }: { missing: readonly Refusal[] }) {
         )
       }
     >
-      <h1>{isStopped ? ready.stopped : ready.title}</h1>
+      <h1>{isStopped ? ready.stopped : isOfTheDay ? ready.notNow : ready.title}</h1>
       {isStopped && (
         <Note icon="stop" tone="stop" role="alert">
           {ready.stoppedNote}
         </Note>
       )}
       {isStopped && <MeetingPoint />}
+      {isOfTheDay && <ConditionsLine />}
       {mine.length > 0 && (
         <>
           <p>{ready.whyLocked}</p>

@@ -6,11 +6,12 @@ import { useWords } from '../layout/Words'
 import { useRefusalWords } from '../sync/use-refusal-words'
 import { Note } from '../ui/Note'
 import { type Conditions, useConditions } from './use-conditions'
+import { useLightLines } from './use-light-lines'
 import { useOffWords } from './use-off-words'
 
 /**
- * What somebody at a tree must know now: that nobody works, that their tree or the ladders are off, in heat when to
- * drink and to rest. Of other kinds of trees it says nothing. Nothing where there is nothing to say.
+ * What somebody at a tree must know now: that nobody works, that their tree or the ladders are off, how long it stays
+ * light, in heat when to drink and to rest. Of other kinds of trees it says nothing. Nothing where there is nothing to say.
  */
 export function ConditionsLine({ species }: { species?: string }) {
   const { conditions: text } = useWords()
@@ -18,6 +19,7 @@ export function ConditionsLine({ species }: { species?: string }) {
   const { offWords, exceptedWords } = useOffWords()
   const heatLines = useHeatLines()
   const conditions = useConditions()
+  const light = useLightLines(conditions?.now ?? null)
   if (conditions === null) return null
 
   const { stops, offs, ladders, lifted, isUnknown } = conditions
@@ -33,10 +35,11 @@ export function ConditionsLine({ species }: { species?: string }) {
   ]
   const sentences = [
     ...(isStopped ? stops.map((stop) => sentenceOf(stop)) : ofTrees),
+    ...light.lines,
     ...heatLines(conditions),
   ]
   if (sentences.length === 0) return null
-  const isGrave = isStopped || isMineOff
+  const isGrave = isStopped || isMineOff || light.call === 'off_ladder'
   return (
     <Note tone={isGrave ? 'stop' : 'plain'} icon={isGrave ? 'warn' : 'info'} role="status">
       {sentences.join(' ')}

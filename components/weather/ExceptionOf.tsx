@@ -1,11 +1,9 @@
 'use client'
 
 import { useId, useState } from 'react'
-
-import type { Verdict } from '@/lib/domain/safety/prune-today'
-import { exceptionBecause } from '@/lib/events/shapes'
+import { darkness } from '@/lib/events/dark'
+import type { darkBecause, exceptionBecause } from '@/lib/events/shapes'
 import { nameOf, useSelect, useSend } from '@/lib/hooks'
-import { speciesWords } from '@/lib/text/species'
 import { AskedNote } from '../crew/AskedNote'
 import { useAsk } from '../crew/use-ask'
 import { useLeadWords } from '../crew/use-lead-words'
@@ -16,29 +14,37 @@ import { ChoiceGroup } from '../ui/ChoiceGroup'
 import { Note } from '../ui/Note'
 import { Pick } from '../ui/Pick'
 import { TextField } from '../ui/TextField'
+import { useExceptedName } from './use-excepted-name'
 
-type Because = (typeof exceptionBecause)[number]
+type Because = (typeof exceptionBecause | typeof darkBecause)[number]
 
-/** A lead may let a species be pruned although it is off; the reason is kept with their name. */
-export function ExceptionOf({ species, verdict }: { species: string; verdict: Verdict }) {
+type ExceptionOfProps = {
+  /** A species, or darkness. */
+  what: string
+  because: readonly Because[]
+  isOff: boolean
+  isLifted: boolean
+}
+
+/** A lead may let a species be pruned although it is off, or work go on in the dark; why is kept with their name. */
+export function ExceptionOf({ what, because, isOff, isLifted }: ExceptionOfProps) {
   const { weather: text } = useLeadWords()
-  const words = useWords()
   const send = useSend()
   const { asked, ask, isAsking } = useAsk()
   const [isOpen, setIsOpen] = useState(false)
-  const made = useSelect((view) => view.state?.exceptions[species] ?? null)
-  const name = speciesWords(words, species).many
-  const isOff = verdict.reasons.some(({ weight }) => weight === 'off')
+  const made = useSelect((view) => view.state?.exceptions[what] ?? null)
+  const name = useExceptedName()(what)
 
   return (
     <div className="stack">
-      {made && verdict.lifted.length > 0 && <ExceptionNote species={species} />}
+      {made && isLifted && <ExceptionNote what={what} />}
       <AskedNote asked={asked} />
       {isOpen ? (
         <ExceptionForm
-          species={species}
+          what={what}
+          choices={because}
           onSend={(because, note) =>
-            ask(send('make_exception', { what: species, because, note }), () => setIsOpen(false))
+            ask(send('make_exception', { what, because, note }), () => setIsOpen(false))
           }
           onCancel={() => setIsOpen(false)}
           isAsking={isAsking}
@@ -54,7 +60,7 @@ export function ExceptionOf({ species, verdict }: { species: string; verdict: Ve
             <Button
               label={text.exceptEndOf(name)}
               state={isAsking ? 'waiting' : 'ready'}
-              onPress={() => ask(send('end_exception', { what: species }))}
+              onPress={() => ask(send('end_exception', { what }))}
             >
               {text.exceptEnd}
             </Button>
@@ -65,11 +71,11 @@ export function ExceptionOf({ species, verdict }: { species: string; verdict: Ve
   )
 }
 
-function ExceptionNote({ species }: { species: string }) {
+function ExceptionNote({ what }: { what: string }) {
   const { weather: text } = useLeadWords()
   const words = useWords()
   const format = useFormat()
-  const made = useSelect((view) => view.state?.exceptions[species] ?? null)
+  const made = useSelect((view) => view.state?.exceptions[what] ?? null)
   const by = useSelect((view) => nameOf(view, made?.madeBy ?? ''))
   if (!made) return null
   const why = text.because[made.because as Because] ?? made.because
@@ -81,21 +87,22 @@ function ExceptionNote({ species }: { species: string }) {
 }
 
 type ExceptionFormProps = {
-  species: string
+  what: string
+  choices: readonly Because[]
   onSend: (because: Because, note: string | null) => void
   onCancel: () => void
   isAsking: boolean
 }
 
-function ExceptionForm({ species, onSend, onCancel, isAsking }: ExceptionFormProps) {
+function ExceptionForm({ what, choices, onSend, onCancel, isAsking }: ExceptionFormProps) {
   const { weather: text } = useLeadWords()
   const name = useId()
   const [because, setBecause] = useState<Because | null>(null)
   const [note, setNote] = useState('')
   return (
-    <div className="stack" id={`exception-${species}`}>
-      <ChoiceGroup label={text.exceptWhy} as="picks">
-        {exceptionBecause.map((one) => (
+    <div className="stack" id={`exception-${what}`}>
+      <ChoiceGroup label={what === darkness ? text.exceptDark : text.exceptWhy} as="picks">
+        {choices.map((one) => (
           <Pick
             key={one}
             type="radio"

@@ -1,7 +1,9 @@
 'use client'
 
 import { type Reason, type Verdict, verdictFor } from '@/lib/domain/safety/prune-today'
-import { openShiftOf, useSelect } from '@/lib/hooks'
+import { darkness } from '@/lib/events/dark'
+import { darkBecause, exceptionBecause } from '@/lib/events/shapes'
+import { darknessMatters, openShiftOf, useSelect } from '@/lib/hooks'
 import { capitalised, speciesWords } from '@/lib/text/species'
 import { useLeadWords } from '../crew/use-lead-words'
 import { useWords } from '../layout/Words'
@@ -21,16 +23,27 @@ export function TodayVerdict({ day, species }: { day: Today; species: readonly s
   const forAll = sharedReasons(verdicts)
   const codes = new Set(forAll.map(({ code }) => code))
   const isStop = verdicts.some(({ says }) => says === 'stop')
+  const darkensSoon = useSelect((view) => darknessMatters(view.ground, new Date(day.nowMs)))
+  const isExcepted = day.exceptions[darkness] !== undefined
 
   return (
     <div className="stack">
       {isStop && <p className="verdict-stop">{text.stopAll}</p>}
       <Reasons reasons={forAll} day={day} species={species[0] ?? ''} />
+      {isOpen && darkensSoon && (
+        <ExceptionOf
+          what={darkness}
+          because={darkBecause}
+          isOff={!isExcepted}
+          isLifted={isExcepted}
+        />
+      )}
       <ul className="verdicts" aria-label={text.today}>
         {verdicts.map((verdict) => {
           const own = verdict.reasons.filter(({ code }) => !codes.has(code))
           const name = speciesWords(words, verdict.species).many
-          const isOff = own.some(({ weight }) => weight === 'off') || verdict.lifted.length > 0
+          const isLifted = verdict.lifted.some(({ weight }) => weight === 'off')
+          const isOff = own.some(({ weight }) => weight === 'off')
           return (
             <li key={verdict.species} className={`verdict is-${verdict.says}`}>
               <p className="verdict-head">
@@ -38,7 +51,14 @@ export function TodayVerdict({ day, species }: { day: Today; species: readonly s
                 <span className="verdict-says">{text.says[verdict.says]}</span>
               </p>
               <Reasons reasons={own} day={day} species={verdict.species} />
-              {isOff && isOpen && <ExceptionOf species={verdict.species} verdict={verdict} />}
+              {(isOff || isLifted) && isOpen && (
+                <ExceptionOf
+                  what={verdict.species}
+                  because={exceptionBecause}
+                  isOff={isOff}
+                  isLifted={isLifted}
+                />
+              )}
             </li>
           )
         })}
@@ -63,9 +83,7 @@ function Reasons({ reasons, day, species }: ReasonsProps) {
       icon={weight === 'note' ? 'info' : 'warn'}
     >
       {wordsOf(code, species)}{' '}
-      {weight !== 'note' && code !== 'dark' && (
-        <b>{exception === 'lead' ? text.byLead : text.byNobody}</b>
-      )}
+      {weight !== 'note' && <b>{exception === 'lead' ? text.byLead : text.byNobody}</b>}
       <small className="verdict-source">{sourceOf(source)}</small>
     </Note>
   ))

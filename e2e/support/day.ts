@@ -2,7 +2,8 @@
 
 import { randomUUID } from 'node:crypto'
 
-import { clockAheadHours, type Orchard, type PersonName } from './orchard'
+import { clockAheadHours } from './morning'
+import type { Orchard, PersonName } from './orchard'
 
 /**
  * `founded`: trees and people, nothing planned. `planned`: a round, a shift in it and its briefing.

@@ -21,6 +21,7 @@ import {
 } from '../../supabase/seed/referee'
 import { hostAddress } from './host'
 import { type Login, newLogin } from './login'
+import { clockAheadHours } from './morning'
 import { takeSetUpCode } from './set-up-codes'
 import { emergencyCard, inventory, orchardName } from './things'
 
@@ -163,12 +164,6 @@ export class Orchard {
   private seatOf(name: PersonName): Seat {
     return known(this.seats, name)
   }
-}
-
-/** By how much the orchard's clock is ahead of Greenwich: whenever tests run, there it is ten in the morning. */
-export function clockAheadHours(nowMs: number): number {
-  const wanted = 10 - new Date(nowMs).getUTCHours()
-  return wanted < -11 ? wanted + 24 : wanted
 }
 
 /** Zones of this family say how far Greenwich is ahead of them. */

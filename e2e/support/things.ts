@@ -1,5 +1,7 @@
 /** What the small orchard has. Names are nobody's and no word of either language. */
 
+import { morningLongitude } from './morning'
+
 export const orchardName = 'Quillerbeck'
 export const blockName = 'Varnholt'
 
@@ -10,6 +12,9 @@ export const emergencyCard = {
   first_aid: 'Varnholt 3',
   meeting_point: 'Varnholt 3',
 }
+
+/** Where tree 1 stands; the sun is up there. */
+export const corner = { lat: 48, lon: morningLongitude(Date.now()) + 0.4 }
 
 const rows = 3
 const places = 12
@@ -27,8 +32,8 @@ export const inventory = {
       rowSpacingM: 6,
       treeSpacingM: 5,
       bearingDeg: 10,
-      firstLatE7: 480_000_000,
-      firstLonE7: 20_000_000,
+      firstLatE7: corner.lat * 1e7,
+      firstLonE7: Math.round(corner.lon * 1e7),
     },
   ],
   p_cultivars: [

@@ -2,7 +2,7 @@
 
 import * as shape from '@/lib/util/shape'
 
-import { exceptionBecause, instant, measured, orNull, text } from './shapes'
+import { darkBecause, exceptionBecause, instant, measured, orNull, text } from './shapes'
 
 export const argsOfWeather = {
   /** `at`: when it was measured, where that is not now. */
@@ -10,7 +10,7 @@ export const argsOfWeather = {
   answer_weather: shape.object({}),
   make_exception: shape.object({
     what: text,
-    because: shape.oneOf(exceptionBecause),
+    because: shape.oneOf([...exceptionBecause, ...darkBecause]),
     note: orNull(text),
   }),
   end_exception: shape.object({ what: text }),

@@ -54,11 +54,10 @@ export const callPredictions: Predictions = {
   end_call: (state, { personId, args }) => {
     const known = state.calls[args.call]
     if (!known) return 'asking'
-    return (
-      refuse(known.calledBy !== personId && !isLead(state) && 'not_yours') ?? [
-        { kind: 'call_ended', body: { callsEnded: [args.call] } },
-      ]
-    )
+    const refused = refuse(known.calledBy !== personId && !isLead(state) && 'not_yours')
+    // This login may also be a lead's.
+    if (refused && personId !== state.me.personId) return 'asking'
+    return refused ?? [{ kind: 'call_ended', body: { callsEnded: [args.call] } }]
   },
   write_incident: () => [],
 }

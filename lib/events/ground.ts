@@ -1,10 +1,17 @@
 /** The trees of an orchard and how near they are to each other, as the referee reckons it. */
 
-import type { Block, Tree } from '@/lib/domain/orchard/types'
+import type { Block, Position, Tree } from '@/lib/domain/orchard/types'
 
 export type Ground = {
   trees: ReadonlyMap<number, Tree>
   blocks: ReadonlyMap<number, Block>
+}
+
+/** Where the orchard is, for the sun, as private.orchard_place: the first block or tree that has a place. */
+export function positionOf({ blocks, trees }: Ground): Position | null {
+  for (const block of blocks.values()) if (block.firstTree) return block.firstTree
+  for (const tree of trees.values()) if (tree.position) return tree.position
+  return null
 }
 
 /** The same rule as private.metres_apart: rough, but both sides must agree. Null: not known. */

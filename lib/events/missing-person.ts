@@ -4,17 +4,21 @@
  */
 
 import type { Refusal } from './answer'
+import type { Ground } from './ground'
 import { briefedOf, claimOf, isTold, knowsAbout, openShift } from './look-ups'
 import type { Instant, Part, Shift, State } from './state'
 import { weatherStops } from './weather'
 
 export type WorkKind = 'prune' | 'brush' | 'other'
 
+/** Without a time weather and darkness put nothing off, without the ground darkness does not. */
+type PersonWish = { kind?: WorkKind; part?: Part; now?: Instant; ground?: Ground }
+
 /** In the order in which one goes through it. */
 export function missingOfPerson(
   state: State,
   personId: string,
-  { kind = 'prune', part = 'holder', now }: { kind?: WorkKind; part?: Part; now?: Instant } = {}
+  { kind = 'prune', part = 'holder', ...here }: PersonWish = {}
 ): Refusal[] {
   const shift = openShift(state)
   const person = state.people[personId]
@@ -27,7 +31,7 @@ export function missingOfPerson(
   return [
     ...missing,
     ...missingAfterStop(state, personId),
-    ...weatherStops(state, now),
+    ...weatherStops(state, here),
     ...missingPresence(state, personId),
     ...missingConsent(state, personId, shift),
     ...missingBriefing(state, personId, shift),

@@ -44,14 +44,14 @@ export function treeRules(
 ): (treeNo: number) => Refusal[] {
   const shift = openShift(state)
   if (!shift) return () => []
-  const around = aroundTrees(state, ground)
-  const day = { ...around, shift, weather: putOffIn(state, shift, wish.now) }
+  const weather = putOffIn(state, shift, { ground, now: wish.now })
+  const day = { ...aroundTrees(state, ground), shift, weather }
   return (treeNo) => {
     const tree = ground.trees.get(treeNo)
     if (!tree) return []
     const asked = { day, tree, personId, wish, mine: isDealtTo(state, treeNo, personId) }
     return [
-      ...closedForWork(around, tree, wish),
+      ...closedForWork(day, tree, wish),
       ...takenByOthers(asked),
       ...offToday(asked),
       ...(wish.kind === undefined || wish.kind === 'prune' ? forPruning(asked) : []),

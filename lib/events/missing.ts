@@ -25,6 +25,7 @@ export function missingForClaim(
 ): Refusal[] {
   return [
     ...missingOfPerson(state, personId, {
+      ground,
       ...(wish.kind && { kind: wish.kind }),
       ...(wish.now && { now: wish.now }),
     }),

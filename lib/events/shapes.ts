@@ -31,9 +31,11 @@ export const leaveWhy = shape.oneOf([
   'thunder',
   'too_windy',
   'too_hot',
+  'dark',
   'ladders_off',
   'species_off',
 ])
+/** Why a lead lets a species be pruned although it is off. */
 export const exceptionBecause = [
   'bark_is_dry',
   'dead_wood_only',
@@ -42,6 +44,8 @@ export const exceptionBecause = [
   'must_come_off',
   'lead_judges',
 ] as const
+/** Why a lead lets work go on though the sun is down. Ladders stay off, but where it is day all the same. */
+export const darkBecause = ['lamps', 'day_here', 'lead_judges'] as const
 export const reopenReason = shape.oneOf([
   'stubs_left',
   'centre_closed',

@@ -174,7 +174,7 @@ export type Call = {
 }
 
 /** Why people come out of a tree because of the weather, or of what a lead put off. */
-export type LeaveWhy = 'thunder' | 'too_windy' | 'too_hot' | 'ladders_off' | 'species_off'
+export type LeaveWhy = 'thunder' | 'too_windy' | 'too_hot' | 'dark' | 'ladders_off' | 'species_off'
 
 /** Told to come out, and has not said yet that they are. No tree: a row of brush. */
 export type Leaving = { claim: string; tree: number | null; why: LeaveWhy; toldAt: Instant }
@@ -238,7 +238,7 @@ export type State = {
   weather: Weather
   /** Which hours to come were brought in last; they are read apart. */
   forecast: string | null
-  /** Of the open shift, by species. */
+  /** Of the open shift, by species, or of darkness (`darkness`, lib/events/dark). */
   exceptions: Record<string, Exception>
   /** Of the open shift, by person. */
   toLeave: Record<string, Leaving>

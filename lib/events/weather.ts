@@ -5,6 +5,7 @@ import {
   type Asked,
   isTooWindyForLadders,
   noWeather,
+  stopCodes,
   stopsFor,
   weatherAfter,
   weatherOffs,
@@ -12,8 +13,8 @@ import {
 import * as shape from '@/lib/util/shape'
 
 import type { Refusal } from './answer'
+import { type Here, isTooDark, laddersLackLight, type PerhapsHere } from './dark'
 import { type Folds, type Predictions, when } from './family'
-import type { Ground } from './ground'
 import { openShift } from './look-ups'
 import { withEntry, withoutKeys } from './record'
 import { id, leaveWhy, orNull, reading, text } from './shapes'
@@ -68,7 +69,6 @@ export const weatherPredictions: Predictions = {
   answer_weather: (_, { personId }) => [{ kind: 'weather_answered', body: { person: personId } }],
 }
 
-type Here = { ground: Ground; now: Instant }
 type ToldNow = Record<string, { claim: string; tree: number | null; why: LeaveWhy }>
 
 /** Everybody at a tree that was not off before and is now, as private.tell_to_leave. */
@@ -84,26 +84,35 @@ export function newlyPutOff(before: State, after: State, here: Here): ToldNow {
 }
 
 /** Claim → why its people leave it now: the gravest reason alone. As private.claims_put_off. */
-export function claimsPutOff(state: State, { ground, now }: Here): Record<string, LeaveWhy> {
+export function claimsPutOff(state: State, here: Here): Record<string, LeaveWhy> {
+  const { ground, now } = here
   const shift = openShift(state)
   if (!shift) return {}
   const asked = askedOf(state, now)
-  const stop = stopsFor(asked)[0]?.code
+  const laddersOff = laddersOffBecause(state, shift, here)
+  const stop = stopsFor(asked)[0]?.code ?? (isTooDark(state, here) ? 'dark' : undefined)
   const putOff: Record<string, LeaveWhy> = {}
   for (const [id, claim] of Object.entries(state.claims)) {
     const tree = claim.tree === null ? undefined : ground.trees.get(claim.tree)
     const isPruned = claim.kind === 'prune' && tree !== undefined
     const why =
-      stop ?? (isPruned ? whyPutOff(state, tree, { asked, shift, ladder: claim.ladder }) : null)
+      stop ??
+      (isPruned
+        ? whyPutOff(state, tree, { asked, shift, laddersOff: claim.ladder && laddersOff !== null })
+        : null)
     if (why) putOff[id] = why
   }
   return putOff
 }
 
-type ForTree = { asked: Asked; shift: Shift; ladder: boolean }
+type ForTree = { asked: Asked; shift: Shift; laddersOff: boolean }
 
-function whyPutOff(state: State, tree: Tree, { asked, shift, ladder }: ForTree): LeaveWhy | null {
-  if (ladder && laddersOffBecause(asked, shift) !== null) return 'ladders_off'
+function whyPutOff(
+  state: State,
+  tree: Tree,
+  { asked, shift, laddersOff }: ForTree
+): LeaveWhy | null {
+  if (laddersOff) return 'ladders_off'
   return speciesOffs(state, tree.species, { asked, shift }).length > 0 ? 'species_off' : null
 }
 
@@ -123,28 +132,41 @@ export function speciesOffs(
   return [...new Set(all)].filter((reason) => !lifted.includes(reason)).toSorted()
 }
 
-export function laddersOffBecause(asked: Asked, { off }: Pick<Shift, 'off'>): string | null {
-  return off.ladder ?? (isTooWindyForLadders(asked) ? 'wind' : null)
+/** Without a time only what a lead said is known. */
+export function laddersOffBecause(
+  state: State,
+  { off }: Pick<Shift, 'off'>,
+  { ground, now }: PerhapsHere
+): string | null {
+  if (off.ladder) return off.ladder
+  if (now === undefined) return null
+  if (isTooWindyForLadders(askedOf(state, now))) return 'wind'
+  return ground && laddersLackLight(state, { ground, now }) ? 'light' : null
 }
 
+/** The same for everybody, and no lack of any one person. */
+export const ofTheDay: readonly string[] = [...stopCodes, 'dark']
+
 /** What puts off all work, for everybody. Without a time nobody knows. */
-export function weatherStops(state: State, now: Instant | undefined): Refusal[] {
+export function weatherStops(state: State, { ground, now }: PerhapsHere): Refusal[] {
   if (now === undefined) return []
-  return stopsFor(askedOf(state, now)).map(({ code, until }) => ({
+  const stops = stopsFor(askedOf(state, now)).map(({ code, until }) => ({
     code,
     ...(until !== undefined && { detail: { until } }),
   }))
+  return ground && isTooDark(state, { ground, now }) ? [...stops, { code: 'dark' }] : stops
 }
 
 /** What is off now. Asked once for each species, not for each tree. */
 export type PutOff = { offs: (species: string) => string | undefined; laddersOff: string | null }
 
-export function putOffIn(state: State, shift: Shift, now: Instant | undefined): PutOff {
+export function putOffIn(state: State, shift: Shift, here: PerhapsHere): PutOff {
+  const { now } = here
   const asked = askedOf(now === undefined ? { ...state, weather: noWeather } : state, now ?? '')
   const known = new Map<string, string | undefined>()
   const offs = (species: string) => {
     if (!known.has(species)) known.set(species, speciesOffs(state, species, { asked, shift })[0])
     return known.get(species)
   }
-  return { offs, laddersOff: laddersOffBecause(asked, shift) }
+  return { offs, laddersOff: laddersOffBecause(state, shift, here) }
 }

@@ -67,8 +67,8 @@ export function rowsToHaul(view: View, from: number | null): BrushRow[] {
 }
 
 /** What I lack to haul; no cutting tool is asked. */
-export function brushReadiness({ state, me, skewMs }: View) {
-  const asked = { kind: 'brush', now: nowIn({ skewMs }) } as const
+export function brushReadiness({ state, ground, me, skewMs }: View) {
+  const asked = { kind: 'brush', ground, now: nowIn({ skewMs }) } as const
   return state && me ? missingOfPerson(state, me.personId, asked) : []
 }
 

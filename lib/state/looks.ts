@@ -167,6 +167,6 @@ function changedIn<Thing>(was: Record<string, Thing>, now: Record<string, Thing>
 function speciesOffNow(state: State): string {
   const shift = openShift(state)
   if (!shift) return ''
-  const { offs } = putOffIn(state, shift, nowIn({ skewMs: 0 }))
+  const { offs } = putOffIn(state, shift, { now: nowIn({ skewMs: 0 }) })
   return species.filter((one) => offs(one) !== undefined).join()
 }

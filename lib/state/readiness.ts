@@ -13,10 +13,10 @@ export function myReadiness(view: View): Refusal[] {
 }
 
 export function readinessOf(
-  { state, skewMs }: Pick<View, 'state' | 'skewMs'>,
+  { state, ground, skewMs }: Pick<View, 'state' | 'ground' | 'skewMs'>,
   personId: string
 ): Refusal[] {
-  return state ? missingOfPerson(state, personId, { now: nowIn({ skewMs }) }) : []
+  return state ? missingOfPerson(state, personId, { ground, now: nowIn({ skewMs }) }) : []
 }
 
 /** Everything that stands between me and this tree. */

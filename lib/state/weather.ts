@@ -1,6 +1,7 @@
 /** Questions about what the weather puts off: whom it tells to come out, and who has not said so yet. */
 
 import type { Position } from '@/lib/domain/orchard/types'
+import { positionOf } from '@/lib/events/ground'
 import type { Leaving, State } from '@/lib/events/state'
 
 import type { View } from './view'
@@ -27,9 +28,7 @@ function leavingOf(state: State, personId: string): Leaving | null {
   return claim && Object.hasOwn(claim.people, personId) ? leaving : null
 }
 
-/** Where the orchard is, for the sun: any tree or block that has a place. */
+/** Where the orchard is, for the sun; null while nobody knows. */
 export function orchardPosition({ ground }: Pick<View, 'ground'>): Position | null {
-  for (const block of ground.blocks.values()) if (block.firstTree) return block.firstTree
-  for (const tree of ground.trees.values()) if (tree.position) return tree.position
-  return null
+  return positionOf(ground)
 }

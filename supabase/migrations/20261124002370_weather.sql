@@ -27,7 +27,7 @@ create table public.weather_exceptions (
   what text not null,
   lifts text[] not null,
   because text not null constraint weather_exceptions_because_known
-    check (because in ('bark_is_dry', 'dead_wood_only', 'wounds_covered', 'young_tree', 'must_come_off', 'lead_judges')),
+    check (because in ('bark_is_dry', 'dead_wood_only', 'wounds_covered', 'young_tree', 'must_come_off', 'lead_judges', 'lamps', 'day_here')),
   note text constraint weather_exceptions_note_length check (char_length(note) <= 300),
   made_by uuid not null,
   made_at timestamptz not null,
@@ -36,7 +36,7 @@ create table public.weather_exceptions (
   constraint weather_exceptions_shift foreign key (orchard_id, shift_id) references public.shifts (orchard_id, id) on delete cascade
 );
 create unique index weather_exceptions_one_open on public.weather_exceptions (shift_id, what) where ended_at is null;
-comment on table public.weather_exceptions is 'A lead lets a species be pruned although it is off.';
+comment on table public.weather_exceptions is 'A lead lets a species be pruned although it is off, or work go on in the dark (what: dark).';
 comment on column public.weather_exceptions.lifts is 'The reasons in force when it was made; a new one is not lifted.';
 
 create table public.told_to_leave (
@@ -46,7 +46,7 @@ create table public.told_to_leave (
   claim_id uuid not null,
   tree_no integer,
   why text not null constraint told_to_leave_why_known
-    check (why in ('thunder', 'too_windy', 'too_hot', 'ladders_off', 'species_off')),
+    check (why in ('thunder', 'too_windy', 'too_hot', 'dark', 'ladders_off', 'species_off')),
   told_at timestamptz not null,
   left_at timestamptz,
   left_by uuid,

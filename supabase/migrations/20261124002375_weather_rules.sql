@@ -69,9 +69,35 @@ begin
   if private.feels_c(v_fresh) >= private.house_rule(p_orchard, 'heat_stop_c') then
     v_missing := v_missing || private.code('too_hot');
   end if;
+  if private.is_too_dark(p_orchard, p_at) then v_missing := v_missing || private.code('dark'); end if;
   return v_missing;
 end $$;
-comment on function private.weather_stops is 'What puts off all work, for everybody. There is no exception to it.';
+comment on function private.weather_stops is 'What puts off all work, for everybody. To weather there is no exception.';
+
+create function private.excepts_dark(p_orchard uuid, p_reason text) returns boolean
+language plpgsql stable set search_path = '' as $$
+begin
+  return exists (
+    select 1 from public.weather_exceptions
+    where shift_id = (private.open_shift(p_orchard)).id and what = 'dark' and ended_at is null and p_reason = any (lifts));
+end $$;
+
+create function private.is_too_dark(p_orchard uuid, p_at timestamptz) returns boolean
+language plpgsql stable set search_path = '' as $$
+begin
+  return private.is_sun_up(p_orchard, p_at) is false and not private.excepts_dark(p_orchard, 'dark');
+end $$;
+comment on function private.is_too_dark is 'Unknown where the orchard is: not known to be dark.';
+
+create function private.ladders_lack_light(p_orchard uuid, p_at timestamptz) returns boolean
+language plpgsql stable set search_path = '' as $$
+declare
+  v_soon timestamptz := p_at + private.house_rule(p_orchard, 'light_minutes') * interval '1 minute';
+begin
+  return (private.is_sun_up(p_orchard, p_at) is false or private.is_sun_up(p_orchard, v_soon) is false)
+    and not private.excepts_dark(p_orchard, 'light');
+end $$;
+comment on function private.ladders_lack_light is 'Down with the light, not after it. Lamps lift darkness for the ground alone.';
 
 create function private.is_prone(p_species text) returns boolean
 language plpgsql immutable set search_path = '' as $$
@@ -126,7 +152,8 @@ begin
   return coalesce(
     (select o.reason from public.shift_offs o where o.shift_id = p_shift.id and o.what = 'ladder'),
     case when greatest(v_fresh.wind_kmh, v_fresh.gust_kmh) >= private.house_rule(p_shift.orchard_id, 'ladder_gust_kmh')
-      then 'wind' end);
+      then 'wind'
+      when private.ladders_lack_light(p_shift.orchard_id, p_at) then 'light' end);
 end $$;
 
 create function private.put_off(p_tree public.trees, p_shift public.shifts, p_ladder boolean, p_at timestamptz) returns jsonb

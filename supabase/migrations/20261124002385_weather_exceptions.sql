@@ -1,4 +1,21 @@
--- A lead lets a species be pruned although it is off, and says why. What protects people has no exception.
+-- A lead lets a species be pruned although it is off, and says why. What protects people has no exception, but for
+-- darkness: it is reckoned, not measured, and who stands there sees lamps, or that it is day.
+
+create function private.is_because(p_what text, p_because text) returns boolean
+language plpgsql immutable set search_path = '' as $$
+begin
+  return p_because = 'lead_judges' or case when p_what = 'dark' then p_because in ('lamps', 'day_here')
+    else p_because in ('bark_is_dry', 'dead_wood_only', 'wounds_covered', 'young_tree', 'must_come_off') end;
+end $$;
+
+create function private.lifted_by(p_shift public.shifts, p_what text, p_because text, p_at timestamptz) returns text[]
+language plpgsql stable set search_path = '' as $$
+begin
+  if p_what <> 'dark' then return private.all_species_offs(p_shift, p_what, p_at); end if;
+  return case when p_because = 'day_here' then '{dark, light}' else '{dark}' end::text[];
+end $$;
+comment on function private.lifted_by is
+  'The reasons in force, of a species. Darkness is foreseen: before it falls, too. No ladders by lamps, only where it is day.';
 
 create function public.make_exception(
   p_orchard uuid, p_command uuid, p_person uuid, p_what text, p_because text, p_note text default null
@@ -12,15 +29,14 @@ begin
   v_c := private.begin_command('make_exception', p_orchard, p_command, p_person, 'lead',
     jsonb_build_object('what', p_what, 'because', p_because, 'note', p_note));
   if v_c.answer is not null then return v_c.answer; end if;
-  perform private.need(private.is_species(p_what), 'p_what: a species.');
-  perform private.need(
-    p_because in ('bark_is_dry', 'dead_wood_only', 'wounds_covered', 'young_tree', 'must_come_off', 'lead_judges'),
-    'p_because: bark_is_dry, dead_wood_only, wounds_covered, young_tree, must_come_off or lead_judges.');
+  perform private.need(p_what = 'dark' or private.is_species(p_what), 'p_what: a species, or dark.');
+  perform private.need(private.is_because(p_what, p_because),
+    'p_because: bark_is_dry, dead_wood_only, wounds_covered, young_tree, must_come_off or lead_judges; of the dark: lamps, day_here or lead_judges.');
   perform private.need(p_note is null or char_length(p_note) <= 300, 'p_note: up to 300 characters.');
   v_shift := private.open_shift(p_orchard);
   if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
 
-  v_lifts := private.all_species_offs(v_shift, p_what, v_c.at);
+  v_lifts := private.lifted_by(v_shift, p_what, p_because, v_c.at);
   if v_lifts = '{}' then
     return private.refuse(v_c, private.code('not_off', jsonb_build_object('species', p_what)));
   end if;
@@ -44,7 +60,7 @@ declare
 begin
   v_c := private.begin_command('end_exception', p_orchard, p_command, p_person, 'lead', jsonb_build_object('what', p_what));
   if v_c.answer is not null then return v_c.answer; end if;
-  perform private.need(private.is_species(p_what), 'p_what: a species.');
+  perform private.need(p_what = 'dark' or private.is_species(p_what), 'p_what: a species, or dark.');
   v_shift := private.open_shift(p_orchard);
   if v_shift.id is null then return private.refuse(v_c, private.code('shift_not_open')); end if;
 

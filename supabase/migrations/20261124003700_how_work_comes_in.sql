@@ -63,7 +63,8 @@ begin
     select coalesce(array_agg(x ->> 'code' order by x ->> 'code'), '{}')
     from jsonb_array_elements(private.missing_of_person(p_c.orchard_id, p_c.person_id, 'prune', 'holder')
       || private.missing_for_pruning(p_tree, p_shift, v_wish)) x
-    where x ->> 'code' <> 'holds_another');
+    -- That it is dark when it comes in says nothing of when it was done.
+    where x ->> 'code' not in ('holds_another', 'dark'));
 end $$;
 comment on function private.lacked_without_claim is
   'What a claim would have been refused for, as it is now that the work comes in. The work is kept; a lead is told.';

@@ -9,6 +9,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 
 import { engines, type TestDatabase } from '../support/engines'
 import { Day } from './day'
+import { hours } from './ground'
 
 // New days at each run at a desk; in CI the same ones, so that it judges the change and not the luck of the day.
 const seed = Number(process.env.ROWCALL_SEED ?? (process.env.CI ? 275397432 : Date.now() % 2 ** 31))
@@ -16,6 +17,7 @@ const steps = 70
 const days = 16
 
 // Every number as likely as any other, or everybody would always do the first thing.
+const hour = fc.constantFrom(...hours)
 const step = fc.array(fc.noBias(fc.nat(999_983)), { minLength: 12, maxLength: 12 })
 
 describe.each(engines)('contract on $name', ({ open }) => {
@@ -30,12 +32,16 @@ describe.each(engines)('contract on $name', ({ open }) => {
     const counted = { predicted: 0, refusedOnPhone: 0, folded: 0, fetchedAgain: 0 }
 
     await fc.assert(
-      fc.asyncProperty(fc.array(step, { minLength: steps, maxLength: steps }), async (numbers) => {
-        const day = await Day.begin(database)
-        for (const each of numbers) await day.step(each)
-        for (const name of day.accepted) accepted.add(name)
-        for (const each of keysOf(counted)) counted[each] += day.counted[each]
-      }),
+      fc.asyncProperty(
+        hour,
+        fc.array(step, { minLength: steps, maxLength: steps }),
+        async (when, numbers) => {
+          const day = await Day.begin(database, when)
+          for (const each of numbers) await day.step(each)
+          for (const name of day.accepted) accepted.add(name)
+          for (const each of keysOf(counted)) counted[each] += day.counted[each]
+        }
+      ),
       { seed, numRuns: days, endOnFailure: true }
     )
 

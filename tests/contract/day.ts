@@ -4,14 +4,16 @@ import { randomUUID } from 'node:crypto'
 import { expect } from 'vitest'
 import type { Refusal } from '@/lib/events/answer'
 import { type Command, type CommandName, commandOf } from '@/lib/events/commands'
+import type { Ground } from '@/lib/events/ground'
 import { dealRules, missingForClaim } from '@/lib/events/missing'
 import { missingForRow } from '@/lib/events/missing-row'
 import { foldPredicted, predict } from '@/lib/events/predict'
 import type { State } from '@/lib/events/state'
 import type { TestDatabase } from '../support/engines'
 import { makeReady, newCode, type Reply, readyCrew, sendAs, sha256 } from '../support/orchard'
+import type { Hour } from '../support/sun-place'
 import { Draw } from './draw'
-import { allSorts, ground } from './ground'
+import { allSorts, groundIn, placeAt } from './ground'
 import { drawMove } from './moves'
 import { catchUp, type Phone, snapshotOf } from './phone'
 
@@ -30,10 +32,13 @@ export class Day {
   readonly counted = { predicted: 0, refusedOnPhone: 0, folded: 0, fetchedAgain: 0 }
   private readonly story: string[] = []
   private readonly cameUp = new Map<unknown, number>()
-  private constructor(private phones: readonly Phone[]) {}
+  private constructor(
+    private phones: readonly Phone[],
+    private readonly ground: Ground
+  ) {}
 
   /** Ann's phone also serves Kit, a child; Dee, who is ready, has none. */
-  static async begin(database: TestDatabase): Promise<Day> {
+  static async begin(database: TestDatabase, hour: Hour | null): Promise<Day> {
     const { orchard, lead, ann, bo, shift } = await readyCrew(database)
     const kit = await lead.must('add_person', { name: 'Kit', ageBand: 'minor', guardian: ann.id })
     const code = newCode()
@@ -53,10 +58,12 @@ export class Day {
         return { name, person, serves: name === 'ann' ? [subject] : [], state, epoch: state.epoch }
       })
     )
-    const day = new Day(phones)
+    const place = placeAt(hour)
+    const day = new Day(phones, groundIn(place))
+    day.story.push(`It is ${hour ?? 'nobody knows when'} there.`)
     const ids = [...Object.values(people).map(({ id }) => id), subject, dee.body.person]
     for (const id of [...ids, orchard.round, shift]) day.notice(id)
-    await orchard.manager.must('bring_in_trees', allSorts)
+    await orchard.manager.must('bring_in_trees', allSorts(place))
     await day.everybodyCatchesUp()
     return day
   }
@@ -145,6 +152,7 @@ export class Day {
 
   private compare({ before, after, command, reply: { body }, isShared }: Compared): void {
     const now = new Date().toISOString()
+    const { ground } = this
     const prediction = predict(before, command, { now, ground })
     const isRefused = body.refused !== undefined
 

@@ -1,7 +1,8 @@
-/** The trees of the contract test: the low apples every test orchard has, and a block of all sorts. */
+/** The trees of the contract test: the low apples every test orchard has, and a block of all sorts, by day or by night. */
 
-import type { Block, Tree } from '@/lib/domain/orchard/types'
+import type { Block, Position, Tree } from '@/lib/domain/orchard/types'
 import type { Ground } from '@/lib/events/ground'
+import { type Hour, longitudeAt } from '../support/sun-place'
 
 type Sort = Pick<Tree, 'species' | 'heightCm' | 'asksSaw' | 'life'>
 
@@ -17,11 +18,21 @@ const sorts: Sort[] = [
   low,
 ]
 
+/** What hour it is there; null: nobody knows where it is. */
+export const hours = ['noon', 'noon', 'midnight', 'sunset in 20 minutes', null] as const
+
 /** To be brought in after the forty low apples of `newOrchard`, which are trees 1 to 40 of block 1. */
-export const allSorts = {
-  blocks: [{ code: 'B', name: 'All Sorts', rowSpacingM: 5, treeSpacingM: 4 }],
-  cultivars: [],
-  trees: sorts.map((sort, i) => ({ block: 'B', row: 1, place: 1 + i, ...sort })),
+export function allSorts(firstTree: Position | null) {
+  const place = firstTree && { firstLatE7: 0, firstLonE7: Math.round(firstTree.lon * 1e7) }
+  return {
+    blocks: [{ code: 'B', name: 'All Sorts', rowSpacingM: 5, treeSpacingM: 4, ...place }],
+    cultivars: [],
+    trees: sorts.map((sort, i) => ({ block: 'B', row: 1, place: 1 + i, ...sort })),
+  }
+}
+
+export function placeAt(hour: Hour | null): Position | null {
+  return hour && { lat: 0, lon: Number(longitudeAt(hour, Date.now()).toFixed(7)) }
 }
 
 /** Few, so that people get in each other's way. */
@@ -49,4 +60,10 @@ const trees: Tree[] = [
 export const ground: Ground = {
   blocks: new Map(blocks.map((each) => [each.no, each])),
   trees: new Map(trees.map((each) => [each.no, each])),
+}
+
+/** The same, somewhere. */
+export function groundIn(firstTree: Position | null): Ground {
+  const there = blocks.map((each) => (each.no === 2 ? { ...each, firstTree } : each))
+  return { ...ground, blocks: new Map(there.map((each) => [each.no, each])) }
 }

@@ -111,12 +111,16 @@ export const movesOfLeads: Moves = {
     at: draw.of([null, null, minutesAfter(new Date().toISOString(), -45)]),
   }),
   make_exception: ({ draw }) => ({
-    what: draw.of(['apple', 'cherry']),
-    because: draw.of(['bark_is_dry', 'lead_judges']),
+    ...draw.of([
+      { what: 'apple', because: 'bark_is_dry' },
+      { what: 'cherry', because: 'lead_judges' },
+      { what: 'dark', because: 'lamps' },
+      { what: 'dark', because: 'day_here' },
+    ]),
     note: draw.of([null, 'Only the two by the gate']),
   }),
   bring_in_forecast: () => ({ hours: [['2026-11-25T08:00:00.000Z', 9.5, null, 8, 14, 0]] }),
-  end_exception: ({ draw }) => ({ what: draw.of(['apple', 'cherry']) }),
+  end_exception: ({ draw }) => ({ what: draw.of(['apple', 'cherry', 'dark']) }),
   write_briefing: ({ state, draw }) => {
     const shift = draw.of(Object.keys(state.shifts))
     const change = draw.of(['before_next_tree', 'come_down'])

@@ -2,7 +2,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 
 import { heatIndexF } from '@/lib/domain/safety/heat-index'
 import { engines, type TestDatabase } from '../support/engines'
-import { codesOf, lastEvent, type Orchard, type Person, readyCrew } from '../support/orchard'
+import { codesOf, lastEvent, type Orchard, readyCrew } from '../support/orchard'
+import { darkness } from './darkness'
+import { withLadder } from './with-ladder'
 
 const dry = { temperatureC: 12, humidity: 60, gustKmh: 12, canopy: 'dry', rainInH: 96 } as const
 
@@ -27,14 +29,6 @@ describe.each(engines)('weather on $name', ({ open }) => {
       [orchard.id]
     )
     return Number(row?.open)
-  }
-
-  /** Somebody with ladder and skill, who wishes to use them. */
-  async function withLadder(lead: Person, ann: Person, bo: Person) {
-    const { body } = await lead.must('add_tool', { label: 'L1', kind: 'ladder' })
-    await ann.must('take_tool', { tool: body.tool, failedItems: [] })
-    await lead.must('grant_skill', { subject: ann.id, skill: 'ladder' })
-    return { ladder: true, buddy: bo.id }
   }
 
   describe('thunder', () => {
@@ -275,6 +269,8 @@ describe.each(engines)('weather on $name', ({ open }) => {
       )
     })
   })
+
+  describe('darkness', () => darkness(() => db))
 
   test('hours to come are brought in whole, replace the ones before, and refuse nothing', async () => {
     const { orchard, lead, ann } = await readyCrew(db)

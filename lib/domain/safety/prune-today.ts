@@ -1,6 +1,7 @@
 /**
  * Whether to prune today, by species, with every reason. A reason says where it comes from and who may make an
- * exception. What protects people has none: it is measured again. What protects trees is for a lead to judge.
+ * exception. What protects people has none: it is measured again; but for darkness, which is reckoned. What protects
+ * trees is for a lead to judge.
  */
 
 import { houseRuleOf } from './house-rules'
@@ -50,7 +51,7 @@ export type Day = Asked & {
   daysToFirstRain: number
   /** Put off by a lead: species, or 'ladder', and why. */
   off: Readonly<Record<string, string>>
-  /** Species, and which reasons a lead's exception lifts. */
+  /** Species, or 'dark', and which reasons a lead's exception lifts. */
   exceptions: Readonly<Record<string, readonly string[]>>
   /** Null: nobody knows where the orchard is. */
   sun: Light | null
@@ -79,7 +80,7 @@ const sources: Record<ReasonCode, Source> = {
 export function verdictFor(species: string, day: Day): Verdict {
   const all = [...stopReasons(day), ...offReasons(species, day), ...notes(species, day)]
   const isLifted = ({ code, exception }: Reason) =>
-    exception === 'lead' && liftedBy(day, species).includes(code)
+    exception === 'lead' && (liftedBy(day, species).includes(code) || liftsDarkness(day, code))
   const reasons = all.filter((reason) => !isLifted(reason))
   const has = (weight: Reason['weight']) => reasons.some((reason) => reason.weight === weight)
   return {
@@ -88,6 +89,12 @@ export function verdictFor(species: string, day: Day): Verdict {
     reasons,
     lifted: all.filter(isLifted),
   }
+}
+
+/** Lamps lift darkness for the ground; only where it is day all the same do ladders go up, too. */
+function liftsDarkness({ exceptions }: Day, code: ReasonCode): boolean {
+  const lifts = exceptions.dark ?? []
+  return lifts.includes(code === 'ladders_light' ? 'light' : code)
 }
 
 function liftedBy({ exceptions }: Day, species: string): ReasonCode[] {
@@ -130,7 +137,10 @@ function notes(species: string, day: Day): Reason[] {
     proneSpecies.includes(species) && isInSeason(species, day) && isDue && 'rain_free',
     isHotForTrees && 'hot_for_trees',
     isTooWindyForLadders(day) && 'ladders_wind',
-    laddersUntilMs !== null && day.nowMs >= laddersUntilMs && !isDark(day) && 'ladders_light',
+    // In the dark nobody works anyway, but where a lead lets them.
+    (isDark(day)
+      ? liftsDarkness(day, 'dark')
+      : laddersUntilMs !== null && day.nowMs >= laddersUntilMs) && 'ladders_light',
     fresh === null && 'weather_unknown',
   ]
   return codes.filter((code) => code !== false).map((code) => reason(code, 'note'))
@@ -152,8 +162,9 @@ export function lightForLaddersMs({ sun, rules }: Pick<Day, 'sun' | 'rules'>): n
 }
 
 function reason(code: ReasonCode, weight: Reason['weight']): Reason {
-  const isForTrees = weight === 'off'
-  return { code, weight, source: sources[code], exception: isForTrees ? 'lead' : 'nobody' }
+  // Darkness is reckoned, not measured: who stands there sees lamps, or that it is day.
+  const byLead = weight === 'off' || code === 'dark' || code === 'ladders_light'
+  return { code, weight, source: sources[code], exception: byLead ? 'lead' : 'nobody' }
 }
 
 /** From a day (YYYY-MM-DD) to the next first of that month; 0 in the month itself. */

@@ -21,6 +21,25 @@ const minuteMs = 60_000
 const riseZenithDeg = 90.833
 const civilZenithDeg = 96
 
+/**
+ * How high the middle of the sun stands, without refraction. Whether it is light is decided by this alone, and the referee
+ * asks the same (private.sun_height); the times of rise and set say when it will be.
+ */
+export function sunHeightDeg({ lat, lon }: Position, atMs: number): number {
+  const dec = radians(declinationDeg(atMs))
+  const solarMinutes = modulo(atMs / minuteMs, 1440) + equationOfTimeMinutes(atMs) + 4 * lon
+  const hourAngle = radians(solarMinutes / 4 - 180)
+  const sine =
+    Math.sin(radians(lat)) * Math.sin(dec) +
+    Math.cos(radians(lat)) * Math.cos(dec) * Math.cos(hourAngle)
+  return degrees(Math.asin(Math.min(1, Math.max(-1, sine))))
+}
+
+/** From rise to set, with refraction. */
+export function isSunUp(position: Position, atMs: number): boolean {
+  return sunHeightDeg(position, atMs) >= 90 - riseZenithDeg
+}
+
 /** Of the day whose noon is nearest to this moment, there. */
 export function dayLightAt(position: Position, nearMs: number): DayLight {
   return {

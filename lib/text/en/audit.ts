@@ -73,6 +73,7 @@ export const audit = {
     emergencyVersion: 'emergency card',
     aerialVersion: 'picture from above',
   },
+  inTheDark: 'work in the dark',
   inviteKinds: {
     join: 'for the crew',
     role: 'for a lead or manager',

@@ -67,6 +67,7 @@ export const ready = {
     name === null ? 'An adult who answers for you' : `${name} answers for you`,
   adultNote: 'The adult must have arrived. Your lead puts down who it is.',
   adultConsents: 'Your parent or guardian agrees, on this device or with your lead.',
+  notNow: 'Nobody works now',
   stopped: 'Work is stopped',
   stoppedNote: 'Only a lead lets it go on. Wait at the meeting point.',
   stopAnswer: 'Answer the stop',

@@ -21,6 +21,8 @@ export const refusals = {
     'Gusts are above this orchard’s limit for work. Wait until a lead has measured again.',
   too_hot: (_: Detail) =>
     'It feels hotter than this orchard’s limit for work. Rest in the shade and drink; a lead measures again.',
+  dark: (_: Detail) =>
+    'The sun is not up at the orchard, and work is for daylight. A lead who has lamps there can make an exception.',
   not_off: ({ species }: Detail) =>
     `Nothing puts off ${species ?? 'these trees'} now. No exception is needed.`,
   exception_needed: ({ species }: Detail) =>

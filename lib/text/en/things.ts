@@ -27,6 +27,7 @@ export const things = {
     wind: 'of the wind',
     thunder: 'of thunder',
     heat: 'of the heat',
+    light: 'the light goes',
     lead: 'your lead said so',
   },
   signal: {

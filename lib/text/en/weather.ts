@@ -77,7 +77,7 @@ export const weather = {
     hot_for_trees: (limit: string) => `${limit} or more: hard on the trees, too.`,
     ladders_wind: (gust: string, limit: string) =>
       `No ladders: gusts of ${gust}, the limit is ${limit}.`,
-    ladders_light: 'No ladders any more: the sun sets soon.',
+    ladders_light: 'No ladders: the sun sets soon, or is down.',
     weather_unknown: 'The weather is unknown and puts nothing off. Your leads look and decide.',
   },
   byLead: 'A lead may make an exception.',
@@ -94,7 +94,11 @@ export const weather = {
     young_tree: 'Young trees in training',
     must_come_off: 'It is broken and must come off',
     lead_judges: 'My own judgement',
+    lamps: 'Lamps light the trees and the way out',
+    day_here: 'It is day here: the place on the map is wrong',
   },
+  exceptDark: 'Why may work go on? By lamps there are no ladders.',
+  workInTheDark: 'work in the dark',
   exceptNote: 'More, if you like (leads and managers read it)',
   exceptSave: 'Make the exception',
   exceptSub: 'It is kept with your name',
@@ -106,6 +110,7 @@ export const weather = {
   exceptionLine: (what: string, why: string, who: string) => `${what}, by ${who}: ${why}.`,
   exceptionsToday: (list: string) => `Exception today: ${list}.`,
 
+  stillInTheDark: (list: string) => `The sun is down. Still at trees: ${list}. Call them in.`,
   stillIn: (list: string) => `Told to come out, not heard yet: ${list}. Look for them.`,
   seenOut: (name: string) => `I saw ${name} come out`,
 

@@ -42,6 +42,7 @@ export const audit: typeof en = {
     emergencyVersion: 'tarjeta de emergencia',
     aerialVersion: 'imagen desde arriba',
   },
+  inTheDark: 'trabajar a oscuras',
   inviteKinds: {
     join: 'para la cuadrilla',
     role: 'para un jefe o responsable',

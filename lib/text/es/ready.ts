@@ -67,6 +67,7 @@ export const ready: typeof en = {
   adultNote: 'Ese adulto tiene que haber llegado. Tu jefe de cuadrilla apunta quién es.',
   adultConsents:
     'Acepta tu madre, tu padre o tu tutor, en este dispositivo o con tu jefe de cuadrilla.',
+  notNow: 'Ahora no trabaja nadie',
   stopped: 'El trabajo está parado',
   stoppedNote: 'Solo un jefe de cuadrilla deja seguir. Espera en el punto de encuentro.',
   stopAnswer: 'Responder a la parada',

@@ -15,6 +15,8 @@ export const refusals: typeof en = {
     'Las rachas pasan del límite de este huerto para trabajar. Espera a que un jefe de cuadrilla vuelva a medir.',
   too_hot: () =>
     'La sensación de calor pasa del límite de este huerto para trabajar. Descansa a la sombra y bebe; un jefe de cuadrilla vuelve a medir.',
+  dark: () =>
+    'El sol no ha salido en el huerto, y se trabaja con luz del día. Un jefe de cuadrilla que tenga focos allí puede hacer una excepción.',
   not_off: ({ species }) =>
     `Nada aplaza ${species ?? 'estos árboles'} ahora. No hace falta una excepción.`,
   exception_needed: ({ species }) =>

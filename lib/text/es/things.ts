@@ -27,6 +27,7 @@ export const things: typeof en = {
     wind: 'hay viento',
     thunder: 'hay tormenta',
     heat: 'hace demasiado calor',
+    light: 'se va la luz',
     lead: 'lo dijo tu jefe de cuadrilla',
   },
   signal: {

@@ -74,7 +74,7 @@ export const weather: typeof en = {
       `${plural(days, 'Un día', `${days} días`)} hasta la primera lluvia; se piden ${wanted}.`,
     hot_for_trees: (limit) => `${limit} o más: duro también para los árboles.`,
     ladders_wind: (gust, limit) => `Sin escaleras: rachas de ${gust}, el límite es ${limit}.`,
-    ladders_light: 'Ya sin escaleras: el sol se pone pronto.',
+    ladders_light: 'Sin escaleras: el sol se pone pronto, o ya se ha puesto.',
     weather_unknown:
       'El tiempo no se conoce y no aplaza nada. Los jefes de cuadrilla miran y deciden.',
   },
@@ -92,7 +92,11 @@ export const weather: typeof en = {
     young_tree: 'Árboles jóvenes en formación',
     must_come_off: 'Está roto y hay que quitarlo',
     lead_judges: 'Mi propio criterio',
+    lamps: 'Los focos alumbran los árboles y la salida',
+    day_here: 'Aquí es de día: el lugar del mapa no es el bueno',
   },
+  exceptDark: '¿Por qué puede seguir el trabajo? Con focos no hay escaleras.',
+  workInTheDark: 'trabajar a oscuras',
   exceptNote: 'Algo más, si quieres (lo leen jefes y responsables)',
   exceptSave: 'Hacer la excepción',
   exceptSub: 'Queda guardada con tu nombre',
@@ -104,6 +108,7 @@ export const weather: typeof en = {
   exceptionLine: (what, why, who) => `${what}, por ${who}: ${why}.`,
   exceptionsToday: (list) => `Excepción hoy: ${list}.`,
 
+  stillInTheDark: (list) => `El sol se ha puesto. Siguen en árboles: ${list}. Llámalos.`,
   stillIn: (list) => `Avisados de que salgan, sin respuesta: ${list}. Búscalos.`,
   seenOut: (name) => `He visto salir a ${name}`,
 

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import { ringsOf } from '@/components/alarm/rings'
 import type { Call, State } from '@/lib/events/state'
 import type { View } from '@/lib/hooks'
+import { type Hour, longitudeAt } from '../../support/sun-place'
 
 const calledAt = '2027-02-27T10:00:00.000Z'
 const after = (seconds: number) => new Date(Date.parse(calledAt) + seconds * 1000)
@@ -29,7 +30,8 @@ function seen(role: 'lead' | 'volunteer', change: Partial<State>): View {
     briefed: {},
     ...change,
   }
-  return { state, me: { personId: 'me' } } as unknown as View
+  const ground = { trees: new Map(), blocks: new Map() }
+  return { state, ground, me: { personId: 'me' } } as unknown as View
 }
 
 /** Each reason to ring within so many seconds, asked every second. */
@@ -68,4 +70,25 @@ test('whoever is at a tree is rung once for a briefing that asks to come down, a
   expect(at({ shifts, briefed, claims })).toEqual(['come down|s|2'])
   expect(at({ shifts, briefed })).toEqual([])
   expect(at({ shifts, briefed: { me: { givenVersion: 2, signedVersion: 2 } }, claims })).toEqual([])
+})
+
+test('whoever is at a tree is rung once when the light goes, and nobody else', () => {
+  const claims = { c: { tree: 3, people: { me: 'holder' } } }
+  const shifts = { s: { state: 'open', off: {}, briefingVersion: 1, comeDownVersion: 0 } }
+  const briefed = { me: { givenVersion: 1, signedVersion: 1 } }
+  const exceptions = {}
+  const orchard = { houseRules: {} }
+  const day = { ...seen('volunteer', { claims, shifts, briefed, exceptions, orchard } as never) }
+  const at = (hour: Hour, some: object = {}) => {
+    const firstTree = { lat: 0, lon: longitudeAt(hour, Date.now()) }
+    const ground = { trees: new Map(), blocks: new Map([[1, { firstTree }]]) }
+    const view = { ...day, ground, state: { ...day.state, ...some } } as unknown as View
+    return ringsOf(view, new Date()).map(({ key }) => key)
+  }
+
+  expect(at('midnight')).toEqual(['light|come_in|s'])
+  expect(at('noon')).toEqual([])
+  expect(at('midnight', { claims: {} })).toEqual([])
+  const lamps = { lifts: ['dark'], because: 'lamps' }
+  expect(at('midnight', { exceptions: { dark: lamps } })).toEqual([])
 })

@@ -87,6 +87,11 @@ describe('a call as it is expected', () => {
     const now = { now: later }
     expect(foldPredicted(aState({ calls }), end(ann), later).calls).toEqual({})
     expect(foldPredicted(aState({ ...asLead, calls }), end(lead), later).calls).toEqual({})
-    expect(predict(aState({ calls }), end(bo), now)).toEqual({ refused: [{ code: 'not_yours' }] })
+    const asBo = { me: { ...aState().me, personId: bo } }
+    expect(predict(aState({ ...asBo, calls }), end(bo), now)).toEqual({
+      refused: [{ code: 'not_yours' }],
+    })
+    // Somebody whom this phone serves as well: one of them may lead, and the phone does not know.
+    expect(predict(aState({ calls }), end(bo), now)).toBe('asking')
   })
 })

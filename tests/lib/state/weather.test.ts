@@ -6,8 +6,10 @@ import { noWeather } from '@/lib/domain/safety/weather'
 import { fold } from '@/lib/events/reduce'
 import type { State } from '@/lib/events/state'
 import { claimsPutOff, newlyPutOff } from '@/lib/events/weather'
+import { lightCall, stillInTheDark } from '@/lib/state/light'
 import type { View } from '@/lib/state/view'
 import { orchardPosition, stillToLeave, toLeaveNow } from '@/lib/state/weather'
+import { longitudeAt } from '../../support/sun-place'
 import { ann, aState, bo, idOf, lead } from '../events/a-state'
 
 const claim = idOf('claim')
@@ -87,4 +89,51 @@ test('the orchard is where a block or a tree is; without either nobody knows', (
   expect(orchardPosition(view({ blocks: new Map([[1, { firstTree: at }]]), trees }))).toEqual(at)
   expect(orchardPosition(view({ blocks: new Map(), trees }))).toEqual(at)
   expect(orchardPosition(view({ blocks: new Map(), trees: new Map() }))).toBeNull()
+})
+
+describe('the light', () => {
+  const open = { s: { state: 'open', off: {} } } as unknown as State['shifts']
+  /** On the equator, in minutes before the sun sets there. */
+  const minutesLeft = (minutes: number, change: Partial<State> = {}, person = ann) => {
+    const lon = longitudeAt('sunset in 20 minutes', Date.now())
+    const at = new Date(Date.now() + (20 - minutes) * 60_000)
+    const blocks = new Map([[1, { firstTree: { lat: 0, lon } }]])
+    const view = {
+      ...seenBy(person, { shifts: open, claims: held, ...change }),
+      ground: { trees: new Map(), blocks },
+    }
+    return {
+      call: lightCall(view as unknown as View, at),
+      still: stillInTheDark(view as unknown as View, at),
+    }
+  }
+  const withLadder = { claims: { [claim]: { ...held[claim], ladder: true } } } as Partial<State>
+  const lamps = {
+    exceptions: { dark: { lifts: ['dark'], because: 'lamps', madeBy: lead, madeAt: told.toldAt } },
+  }
+
+  test('calls down from ladders, to the last cut, and in; who is at no tree is not called', () => {
+    expect([40, 25, 14, -1].map((left) => minutesLeft(left, withLadder).call)).toEqual([
+      null,
+      'off_ladder',
+      'last_cut',
+      'come_in',
+    ])
+    expect([40, 25, 14, -1].map((left) => minutesLeft(left).call)).toEqual([
+      null,
+      null,
+      'last_cut',
+      'come_in',
+    ])
+    expect(minutesLeft(-1, { claims: {} }).call).toBeNull()
+  })
+
+  test('leaves people be by lamps, but for ladders; a lead sees who is still in the dark', () => {
+    expect(minutesLeft(-1, lamps)).toEqual({ call: null, still: [] })
+    expect(minutesLeft(-1, { ...lamps, ...withLadder }).call).toBe('off_ladder')
+    expect(minutesLeft(-1).still).toEqual([
+      { personId: ann, tree: 1 },
+      { personId: bo, tree: 1 },
+    ])
+  })
 })

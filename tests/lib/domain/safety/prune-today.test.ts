@@ -158,6 +158,15 @@ describe('what protects people', () => {
   })
 })
 
+test("a lead's lamps lift darkness and leave ladders down; a wrong place lifts both", () => {
+  const after = (...lifts: string[]) =>
+    verdictFor('apple', day({ sun: { state: 'down_all_day' }, exceptions: { dark: lifts } }))
+
+  expect(after()).toMatchObject({ says: 'stop', reasons: [{ code: 'dark', exception: 'lead' }] })
+  expect(after('dark')).toMatchObject({ says: 'go', reasons: [{ code: 'ladders_light' }] })
+  expect(after('dark', 'light')).toMatchObject({ says: 'go', reasons: [] })
+})
+
 test('old weather is no weather: nothing is put off by it, and it is said', () => {
   const wet = { canopy: 'wet' as const, gustKmh: 90, rainInH: 0 }
   const old = day({ reading: wet, nowMs: noon + 61 * minute })

@@ -1,9 +1,16 @@
-import { Body, Observer, SearchAltitude, SearchRiseSet } from 'astronomy-engine'
+import { Body, Equator, Horizon, Observer, SearchAltitude, SearchRiseSet } from 'astronomy-engine'
 import fc from 'fast-check'
 import * as SunCalc from 'suncalc'
 import { describe, expect, test } from 'vitest'
 
-import { type DayLight, dayLightAt, type Light, type SunTimes } from '@/lib/domain/safety/sun'
+import {
+  type DayLight,
+  dayLightAt,
+  isSunUp,
+  type Light,
+  type SunTimes,
+  sunHeightDeg,
+} from '@/lib/domain/safety/sun'
 
 const hour = 3_600_000
 
@@ -100,6 +107,50 @@ describe('sunrise and sunset', () => {
       ),
       { numRuns: 300 }
     )
+  })
+})
+
+describe('how high the sun stands', () => {
+  test('is as in the worked example of Reda and Andreas (NREL/TP-560-34302, appendix A.5)', () => {
+    // 17 October 2003, 12:30:30 at -7 h; zenith 50.11162° with 0.0165° of refraction (read at second hand).
+    const place = { lat: 39.742476, lon: -105.1786 }
+    const height = sunHeightDeg(place, Date.parse('2003-10-17T12:30:30-07:00'))
+
+    expect(Math.abs(height - (90 - 50.11162 - 0.0165))).toBeLessThan(0.01)
+  })
+
+  test('agrees with astronomy-engine to two hundredths of a degree, and with rise and set', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: -89, max: 89 }),
+        fc.integer({ min: -180, max: 180 }),
+        fc.integer({ min: Date.UTC(2010, 0), max: Date.UTC(2040, 0) }),
+        (lat, lon, atMs) => {
+          const place = { lat, lon }
+          const observer = new Observer(lat, lon, 0)
+          const there = Equator(Body.Sun, new Date(atMs), observer, true, true)
+          const { altitude } = Horizon(new Date(atMs), observer, there.ra, there.dec)
+
+          expect(Math.abs(sunHeightDeg(place, atMs) - altitude)).toBeLessThan(0.02)
+          const { sun } = dayLightAt(place, atMs)
+          if (sun.state !== 'rises') return
+          const { from, to } = sun.times
+          // To the second: within one of rise and set either is right.
+          const isClose = [from, to].some((edge) => Math.abs(atMs - edge) < 1000)
+          if (!isClose) expect(isSunUp(place, atMs)).toBe(from <= atMs && atMs < to)
+        }
+      ),
+      { numRuns: 200 }
+    )
+  })
+
+  test('is above the horizon all day long at 78 degrees north in June, and never in December', () => {
+    const hours = Array.from({ length: 24 }, (_, at) => at * hour)
+    const up = (day: string) =>
+      hours.map((ms) => isSunUp({ lat: 78, lon: 15 }, Date.parse(day) + ms))
+
+    expect(new Set(up('2026-06-21'))).toEqual(new Set([true]))
+    expect(new Set(up('2026-12-21'))).toEqual(new Set([false]))
   })
 })
 
