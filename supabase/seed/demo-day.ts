@@ -3,12 +3,20 @@
 import type { Species } from '@/lib/domain/orchard/types'
 import { proposedOff } from '@/lib/domain/safety/species-season'
 import type { ArgsOf } from '@/lib/events/commands'
+import { darkness } from '@/lib/events/dark'
 import { dayIn } from '@/lib/util/day-in'
 
 export type DemoDay = {
   round: ArgsOf<'open_round'>
   shift: Omit<ArgsOf<'schedule_shift'>, 'round'>
   off: ArgsOf<'open_shift'>['off']
+}
+
+/** To whoever opens the demo it is a morning, at whatever hour; the field it is said to stand on may lie in the dark. */
+export const itIsDay: ArgsOf<'make_exception'> = {
+  what: darkness,
+  because: 'day_here',
+  note: 'This orchard is invented: in the demo it is always morning.',
 }
 
 const minuteMs = 60_000

@@ -3,10 +3,9 @@
 import { randomUUID } from 'node:crypto'
 
 import type { Tree } from '@/lib/domain/orchard/types'
-import { darkness } from '@/lib/events/dark'
 import type { Skill } from '@/lib/events/state'
 import type { Engine } from '../local/engine/engine'
-import { type DemoDay, demoDay } from './demo-day'
+import { type DemoDay, demoDay, itIsDay } from './demo-day'
 import { inRow, type Orchard, seatOf, seatPeople, treeAt } from './demo-orchard'
 import { cankers, dangerousTree, diseasedTree, keepOutM, markedRow, topics } from './demo-plan'
 import { demoOrchard, demoPeople, demoSeats } from './people'
@@ -33,12 +32,7 @@ export async function planToday(engine: Engine, orchard: Orchard, now: Date): Pr
 export async function beginMorning(demo: Demo): Promise<void> {
   const { lead, shift, day } = demo
   await mustSend(lead, 'open_shift', { shift, off: day.off ?? {} })
-  // To whoever opens the demo it is a morning, at whatever hour; the field it is said to stand on may lie in the dark.
-  await mustSend(lead, 'make_exception', {
-    what: darkness,
-    because: 'day_here',
-    note: 'This orchard is invented: in the demo it is always morning.',
-  })
+  await mustSend(lead, 'make_exception', itIsDay)
   const awayToday: string[] = [demoSeats.manager]
   const here = demoPeople.filter(
     ({ name, since }) => !awayToday.includes(name) && since !== 'last_winter_only'

@@ -4,6 +4,7 @@ import { randomUUID } from 'node:crypto'
 
 import type { DateOnly } from '@/lib/events/state'
 
+import { itIsDay } from '../demo-day'
 import { topics } from '../demo-plan'
 import { demoSeats } from '../people'
 import { planAttendance } from './attendance'
@@ -43,6 +44,7 @@ function planFrame({ winter, plan, date, shift, clock }: Day): void {
   })
   agenda.plan(clock(hours.open), async () => {
     await agenda.must(lead, 'open_shift', { shift, off: {} })
+    await agenda.must(lead, 'make_exception', itIsDay)
     await agenda.must(lead, 'write_weather', { ...plan.weather, canopy: 'dry' })
   })
   agenda.plan(clock(hours.to), () => agenda.must(lead, 'close_shift', {}))
