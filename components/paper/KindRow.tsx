@@ -11,7 +11,6 @@ import { useWords } from '../layout/Words'
 import { ShootsDrawing } from '../tree/drawings/ShootsDrawing'
 import { type StepWords, stepWords } from '../tree/step-words'
 
-const middles: readonly StepCode[] = ['open_the_centre', 'free_the_leader', 'let_light_in']
 const renewals: readonly StepCode[] = ['renew_spurs', 'renew_shoots']
 
 /** One kind of tree: its name, and what to do in it that is not done in every tree. */
@@ -24,10 +23,7 @@ export function KindRow({ kind: { species, cultivars, card } }: { kind: KindToPr
     (sheet?.cultivars ?? []).filter(({ no }) => cultivars.includes(no)).map(({ name }) => name)
   )
   const { caution } = factsOf(species)
-  const among = (codes: readonly StepCode[]) => {
-    const step = card.steps.find(({ code }) => codes.includes(code))
-    return step ? stepWords(words, format, step) : null
-  }
+  const renewal = card.steps.find(({ code }) => renewals.includes(code))
   const last = card.steps.at(-1)
   return (
     <tr>
@@ -36,8 +32,10 @@ export function KindRow({ kind: { species, cultivars, card } }: { kind: KindToPr
         <small>{names.length > 0 ? names.join(', ') : text.anyCultivar}</small>
         {caution && <small>{whatToCut.caution[caution.value].lead}</small>}
       </th>
-      <StepCell words={among(middles)} />
-      <StepCell words={among(renewals)} />
+      <td>
+        {renewal && <p>{stepWords(words, format, renewal).do.slice(1).join(' ')}</p>}
+        <p>{whatToCut.limit[card.limit.of](format.share(card.limit.value))}</p>
+      </td>
       <td>
         {last?.code === 'last_years_wood' && (
           <>
@@ -47,14 +45,9 @@ export function KindRow({ kind: { species, cultivars, card } }: { kind: KindToPr
             <Said words={stepWords(words, format, last)} />
           </>
         )}
-        <small>{whatToCut.limit[card.limit.of](format.share(card.limit.value))}</small>
       </td>
     </tr>
   )
-}
-
-function StepCell({ words }: { words: StepWords | null }) {
-  return <td>{words ? <Said words={words} /> : '—'}</td>
 }
 
 function Said({ words }: { words: StepWords }) {

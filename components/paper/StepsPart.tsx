@@ -9,6 +9,7 @@ import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { useToday } from '../tree/use-work-card'
 import { KindRow } from './KindRow'
+import { KindsAtStep } from './KindsAtStep'
 import { Page, PaperTable } from './Page'
 
 /** What to cut in one block: the order for every tree once, then what differs by kind. */
@@ -20,7 +21,6 @@ export function StepsPart({ block }: { block: Block }) {
   const { steps } = whatToCut
   const columns = [
     { name: 'kind', head: text.kind },
-    { name: 'middle', head: text.inMiddle },
     { name: 'bearing', head: text.inBearingWood },
     { name: 'shoots', head: text.inShoots },
   ]
@@ -32,24 +32,18 @@ export function StepsPart({ block }: { block: Block }) {
             <b>{steps[code].title}.</b> {steps[code].do}
           </li>
         ))}
-        <li>
-          <b>{text.inMiddle}:</b> {text.byKind}
-        </li>
+        <KindsAtStep kinds={kinds} codes={['open_the_centre', 'free_the_leader', 'let_light_in']} />
         <li>
           <b>{steps.ground_up_inside_out.title}.</b> {steps.ground_up_inside_out.do}
         </li>
+        <KindsAtStep kinds={kinds} codes={['renew_spurs', 'renew_shoots']} />
         <li>
-          <b>
-            {text.inBearingWood}, {text.inShoots}:
-          </b>{' '}
-          {text.byKind}
+          <b>{text.inShoots}:</b> {text.byKind}
         </li>
       </ol>
       <Limits />
       <p>
-        <b>{text.young}</b> {steps.dead_broken_diseased.title}. {text.youngRest}
-      </p>
-      <p>
+        <b>{text.young}</b> {steps.dead_broken_diseased.title}. {text.youngRest}{' '}
         <b>{whatToCut.neglected.yes}:</b> {text.neglected}
       </p>
       <PaperTable title={text.kinds} columns={columns}>

@@ -38,7 +38,7 @@ export function kindsToPrune(
   const ofKind = [
     ...groupBy(trees, ({ species, cultivar }) => `${species} ${cultivar}`).values(),
   ].flatMap((own) => (own[0] ? [{ ...own[0], count: own.length, card: cardOf(own[0]) }] : []))
-  const alike = groupBy(ofKind, ({ species, card }) => `${species} ${JSON.stringify(card.steps)}`)
+  const alike = groupBy(ofKind, ({ species, card }) => `${species} ${stepsOf(card)}`)
   return [...alike.values()]
     .flatMap((own) =>
       own[0]
@@ -53,4 +53,9 @@ export function kindsToPrune(
         : []
     )
     .toSorted((a, b) => b.trees - a.trees)
+}
+
+/** What is done, whatever says so. */
+function stepsOf({ steps }: WorkCard): string {
+  return JSON.stringify(steps.map(({ origin, ...step }) => step))
 }

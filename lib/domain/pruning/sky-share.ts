@@ -50,33 +50,38 @@ export function skyShares(levels: Levels): SkyShares {
   const dark = lightOf[woodLevel] ?? 0
   const skies = filledIn(ofSky.map((own) => skyOf(own, levels)))
   const shares = new Uint8Array(level.length)
+  const columns = placesAlong(width)
   let [sum, mixed, all] = [0, 0, 0]
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      const at = y * width + x
+  placesAlong(height).forEach((row, y) => {
+    const across = skyAcross(skies, row)
+    for (let x = 0, at = y * width; x < width; x++, at++) {
       if (rough[at] === 0) continue
-      const bright = between(skies, ((x + 0.5) / width) * parts, ((y + 0.5) / height) * parts)
+      const { from, part } = columns[x] ?? nowhere
+      const bright = (across[from] ?? 0) * (1 - part) + (across[from + 1] ?? 0) * part
       const share = ((lightOf[level[at] ?? 0] ?? 0) - dark) / Math.max(1e-4, bright - dark)
       const own = Math.min(1, Math.max(0, share))
-      shares[at] = Math.round(own * 255)
+      shares[at] = own * 255 + 0.5
       sum += own
       all++
       if (own > 0.2 && own < 0.8) mixed++
     }
+  })
   return { gap: sum / all, mixed: mixed / all, woodLevel, shares }
 }
 
 function histogramsOf({ width, height, level, rough }: Levels) {
   const ofWood = new Uint32Array(256)
   const ofSky = Array.from({ length: parts * parts }, () => new Uint32Array(256))
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      const at = y * width + x
+  for (let y = 0; y < height; y++) {
+    const firstPart = Math.floor((y / height) * parts) * parts
+    for (let x = 0, at = y * width; x < width; x++, at++) {
+      const kind = rough[at] ?? 0
+      if (kind === 0) continue
+      const own = kind === wood ? ofWood : ofSky[firstPart + Math.floor((x / width) * parts)]
       const value = level[at] ?? 0
-      const part = Math.floor((y / height) * parts) * parts + Math.floor((x / width) * parts)
-      const own = rough[at] === sky ? ofSky[part] : rough[at] === wood ? ofWood : undefined
       if (own) own[value] = (own[value] ?? 0) + 1
     }
+  }
   return { ofWood, ofSky }
 }
 
@@ -106,18 +111,24 @@ function filledIn(skies: readonly (number | null)[]): number[] {
   })
 }
 
-/** At a place between the middles of parts. */
-function between(skies: readonly number[], x: number, y: number): number {
-  const [u, v] = [within(x - 0.5), within(y - 0.5)]
-  const [left, top] = [Math.min(parts - 2, Math.floor(u)), Math.min(parts - 2, Math.floor(v))]
-  const of = (column: number, row: number) => skies[(top + row) * parts + left + column] ?? 0
-  const [right, down] = [u - left, v - top]
-  return (
-    (of(0, 0) * (1 - right) + of(1, 0) * right) * (1 - down) +
-    (of(0, 1) * (1 - right) + of(1, 1) * right) * down
-  )
+/** A place lies between the middles of two parts, so far on from the first. */
+type Place = { from: number; part: number }
+const nowhere: Place = { from: 0, part: 0 }
+
+function placesAlong(pixels: number): Place[] {
+  return Array.from({ length: pixels }, (_, at) => {
+    const place = Math.min(parts - 1, Math.max(0, ((at + 0.5) / pixels) * parts - 0.5))
+    const from = Math.min(parts - 2, Math.floor(place))
+    return { from, part: place - from }
+  })
 }
 
-function within(place: number): number {
-  return Math.min(parts - 1, Math.max(0, place))
+/** The sky of one line of pixels, part by part. */
+function skyAcross(skies: readonly number[], { from, part }: Place): Float64Array {
+  return Float64Array.from(
+    { length: parts },
+    (_, column) =>
+      (skies[from * parts + column] ?? 0) * (1 - part) +
+      (skies[(from + 1) * parts + column] ?? 0) * part
+  )
 }

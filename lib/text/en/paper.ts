@@ -52,7 +52,6 @@ export const paper = {
   notSure: 'In this order in every tree. Not sure? Leave the cut and ask your lead.',
   kinds: 'By kind',
   kind: 'Kind',
-  inMiddle: 'In its middle',
   inBearingWood: 'Wood that bears',
   inShoots: 'Last year’s shoots',
   byKind: 'see the kind, below.',

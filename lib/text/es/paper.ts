@@ -51,7 +51,6 @@ export const paper: typeof en = {
   notSure: 'En este orden en cada árbol. ¿Dudas? Deja el corte y pregunta a tu jefe de cuadrilla.',
   kinds: 'Por clase',
   kind: 'Clase',
-  inMiddle: 'En el centro',
   inBearingWood: 'Madera que da fruto',
   inShoots: 'Brotes del año pasado',
   byKind: 'mira la clase, abajo.',

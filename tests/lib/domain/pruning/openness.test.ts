@@ -127,7 +127,7 @@ describe('plain pictures of known openness are read within two points, noisy one
         const { gap, trueGap } = measured({ ...usual, side: 240, ...change })
         expect(Math.abs(gap - trueGap)).toBeLessThanOrEqual(0.04)
       }),
-      { numRuns: 25 }
+      { numRuns: 12 }
     )
   })
 })
