@@ -75,10 +75,10 @@ test('a manager lays their own picture under the map by three trees; a lead sees
 /** Taken with the corners of the block near its own. */
 async function redPicture(page: Page): Promise<{ name: string; mimeType: string; buffer: Buffer }> {
   const base64 = await page.evaluate(async () => {
-    const canvas = new OffscreenCanvas(800, 600)
+    const canvas = new OffscreenCanvas(200, 900)
     const pen = canvas.getContext('2d')
     if (pen) pen.fillStyle = '#d00000'
-    pen?.fillRect(0, 0, 800, 600)
+    pen?.fillRect(0, 0, 200, 900)
     const bytes = new Uint8Array(
       await (await canvas.convertToBlob({ type: 'image/png' })).arrayBuffer()
     )

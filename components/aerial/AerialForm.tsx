@@ -22,6 +22,8 @@ type AerialFormProps = {
   /** Not sent yet. */
   isNew: boolean
   kept: AerialRead | null
+  /** Something is no longer as it was saved. */
+  onChanged: () => void
   onSaved: () => void
 }
 
@@ -29,7 +31,7 @@ type AerialFormProps = {
 const perStep = 10
 
 /** The three trees, how strong the picture shows, and how it will lie. */
-export function AerialForm({ jpeg, isNew, kept, onSaved }: AerialFormProps) {
+export function AerialForm({ jpeg, isNew, kept, onChanged, onSaved }: AerialFormProps) {
   const { aerial: text } = useLeadWords()
   const format = useFormat()
   const send = useSend()
@@ -38,7 +40,6 @@ export function AerialForm({ jpeg, isNew, kept, onSaved }: AerialFormProps) {
   const [active, setActive] = useState(0)
   const [size, setSize] = useState<{ width: number; height: number } | null>(null)
   const [steps, setSteps] = useState(Math.round((kept?.opacity ?? 80) / perStep))
-  const [isSaved, setSaved] = useState(false)
   const hasKept = useSelect((view) => (view.state?.orchard.aerialVersion ?? 0) > 0) && kept !== null
 
   const fit = three.placed && size && fitOf(three.placed, size)
@@ -47,10 +48,7 @@ export function AerialForm({ jpeg, isNew, kept, onSaved }: AerialFormProps) {
     if (!three.placed) return
     const points = pointsSent(three.placed)
     const args = { points, opacity: steps * perStep, ...(isNew && { jpeg }) }
-    void ask(send('place_aerial', args), () => {
-      setSaved(true)
-      onSaved()
-    })
+    void ask(send('place_aerial', args), onSaved)
   }
 
   return (
@@ -69,7 +67,7 @@ export function AerialForm({ jpeg, isNew, kept, onSaved }: AerialFormProps) {
         active={active}
         onSize={setSize}
         onPoint={(left, top) => {
-          setSaved(false)
+          onChanged()
           three.set(active, { left: left.toFixed(1), top: top.toFixed(1) })
         }}
       />
@@ -81,7 +79,7 @@ export function AerialForm({ jpeg, isNew, kept, onSaved }: AerialFormProps) {
           typed={typed}
           read={three.read[at] ?? { state: 'lacking' }}
           onTyped={(next) => {
-            setSaved(false)
+            onChanged()
             three.set(at, next)
           }}
         />
@@ -103,7 +101,6 @@ export function AerialForm({ jpeg, isNew, kept, onSaved }: AerialFormProps) {
         <p className="small">{text.notYet}</p>
       )}
       <AskedNote asked={asked} />
-      {isSaved && <p role="status">{text.saved}</p>}
       {why !== null && (
         <Why id="aerial-why" {...(fit && fit.state !== 'fits' && { tone: 'wrong' as const })}>
           {why}
@@ -119,7 +116,7 @@ export function AerialForm({ jpeg, isNew, kept, onSaved }: AerialFormProps) {
         </Button>
       )}
       {hasKept && (
-        <Button icon="cross" onPress={() => void ask(send('remove_aerial', {}))}>
+        <Button icon="cross" onPress={() => void ask(send('remove_aerial', {}), onChanged)}>
           {text.remove}
         </Button>
       )}

@@ -47,6 +47,8 @@ export function OrchardMapPart({ blocks, picture }: OrchardMapPartProps) {
   )
 }
 
+const lineUnits = 18
+
 /** Above the block, as on the live map. */
 function BlockName({ planned: { block, trees, outline, isSurveyed } }: { planned: PlannedBlock }) {
   const { common } = useWords()
@@ -55,8 +57,8 @@ function BlockName({ planned: { block, trees, outline, isSurveyed } }: { planned
   const x = (Math.min(...xs) + Math.max(...xs)) / 2
   const y = Math.min(...outline.map((corner) => corner.y))
   const said = isSurveyed ? common.trees(trees.length) : leadMap.notSurveyed
-  // On two lines: the name of the next block may be beside it.
-  const lines = [block.name, ...said.split(/(?<=:) /)]
+  // From below, so that no line's paper covers the one above; short ones, since the next block may be beside it.
+  const lines = [block.name, ...said.split(/(?<=:) /)].toReversed()
   if (outline.length === 0) return null
   return (
     <g>
@@ -64,9 +66,9 @@ function BlockName({ planned: { block, trees, outline, isSurveyed } }: { planned
         <PlateText
           key={line}
           x={x}
-          y={y - 34 - 15 * (lines.length - 1 - at)}
-          size={at === 0 ? 17 : 13}
-          {...(at === 0 && { className: 'is-name' })}
+          y={y - 34 - lineUnits * at}
+          size={at === lines.length - 1 ? 17 : 13}
+          {...(at === lines.length - 1 && { className: 'is-name' })}
         >
           {line}
         </PlateText>

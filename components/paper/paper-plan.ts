@@ -32,7 +32,7 @@ export type PlannedBlock = {
 type Frame = { width: number; height: number }
 
 /** Around the trees: for the numbers of the rows, and above for a name. */
-const air = { side: 40, top: 62, bottom: 44 }
+const air = { side: 40, top: 82, bottom: 44 }
 
 /** The blocks in the middle of the frame, with room around them for what is written. */
 export function planOf(
