@@ -94,7 +94,7 @@ function hasRed(): boolean {
   for (let at = 0; at < dots.length; at += 4)
     if ((dots[at] ?? 0) > (dots[at + 1] ?? 0) + 90 && (dots[at] ?? 0) > (dots[at + 2] ?? 0) + 90)
       red++
-  return red > dots.length / 4 / 20
+  return red > dots.length / 4 / 200
 }
 
 function opacityOfCorner(): number | undefined {
