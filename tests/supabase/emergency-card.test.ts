@@ -36,7 +36,7 @@ describe.each(engines)('the emergency card on $name', ({ open }) => {
     expect(JSON.stringify(state)).not.toContain('Inés')
     expect(
       await database.asOwner(
-        `select kind from public.events where orchard_id = $1 and concat(body, lead_body) ~ 'Inés|600'`,
+        `select kind from public.events where orchard_id = $1 and concat(body, lead_body) ~ 'Inés|600 11'`,
         [orchard.id]
       )
     ).toEqual([])

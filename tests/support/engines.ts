@@ -13,7 +13,7 @@
  *   })
  *
  * Each `open()` is a fresh database with all migrations in it; it takes 0.3 s on PGlite, and 0.1 s on PostgreSQL
- * after the first of a file (2 s). Where there is no PostgreSQL the reason is printed and its half left out.
+ * after the first of a run (2 s). Where there is no PostgreSQL the reason is printed and its half left out.
  */
 import { afterAll } from 'vitest'
 import type { Engine, Row, Value } from '../../supabase/local/engine/engine'

@@ -12,11 +12,7 @@ import { findPostgres } from './find-programs.mjs'
 /** Why there is none, or null. */
 export const noPostgres: string | null = reasonAgainst()
 
-export type Cluster = {
-  /** Address of a database for the superuser, or for the owner of the schema. */
-  url: (database: string, user?: string) => string
-  stop: () => Promise<void>
-}
+export type Cluster = { folder: string; stop: () => Promise<void> }
 
 export async function startCluster(): Promise<Cluster> {
   const programs = findPostgres()
@@ -46,12 +42,10 @@ export async function startCluster(): Promise<Cluster> {
   )
   shell.unref()
   const ended = new Promise<void>((resolve) => shell.once('exit', () => resolve()))
-  const url = (database: string, name = 'postgres') =>
-    `postgres://${name}@localhost/${database}?host=${encodeURIComponent(folder)}`
-  await untilReady(url('postgres'))
+  await untilReady(addressIn(folder, 'postgres'))
 
   return {
-    url,
+    folder,
     stop: async () => {
       shell.ref()
       shell.stdin.end('\n')
@@ -59,6 +53,11 @@ export async function startCluster(): Promise<Cluster> {
       rmSync(folder, { recursive: true, force: true })
     },
   }
+}
+
+/** Address of a database for the superuser, or for the owner of the schema. */
+export function addressIn(folder: string, database: string, user = 'postgres'): string {
+  return `postgres://${user}@localhost/${database}?host=${encodeURIComponent(folder)}`
 }
 
 /** Runs statements one after the other on a connection of their own. */
