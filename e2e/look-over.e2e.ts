@@ -1,7 +1,10 @@
 import { randomUUID } from 'node:crypto'
 
+import type { Route } from '@playwright/test'
+
+import { makeReady } from './support/day'
 import type { Orchard, PersonName } from './support/orchard'
-import { expect, routes, test } from './support/test'
+import { expect, type Page, routes, test } from './support/test'
 
 async function finish(orchard: Orchard, who: PersonName, tree: number): Promise<void> {
   const claim = randomUUID()
@@ -59,21 +62,41 @@ test('beside the map a tree is passed too, and the other leads see it at once', 
   await expect(lee.getByRole('heading', { name: 'Nothing to look over' })).toBeVisible()
 })
 
-test('what a lead is writing about a tree outlives a tree that somebody else finishes', async ({
+test('what a lead is writing about a tree outlives a late answer about the last one, and a tree that somebody else finishes', async ({
   orchard,
   asPerson,
 }) => {
-  await finish(orchard, 'Ann', 1)
+  await makeReady(orchard, 'Cy', 'P3')
+  await finish(orchard, 'Ann', 3)
+  await finish(orchard, 'Cy', 12)
+  await finish(orchard, 'Bo', 2)
   const lee = await asPerson('Lee', { device: 'tablet' })
   await lee.goto(routes.lookOver())
+  await expect(lee.getByRole('region', { name: 'A 1·2' })).toBeVisible()
+  const letAnswerThrough = await holdBack(lee, '**/rpc/look_over')
+  await lee.getByRole('button', { name: 'Pass', exact: true }).tap()
+
+  // Cy is newer than Ann, but the lead stands beside Ann's tree.
+  await expect(lee.getByRole('region', { name: 'A 1·3' })).toBeVisible()
   await lee.getByRole('button', { name: 'Reopen', exact: true }).tap()
   const note = lee.getByRole('textbox')
   await note.fill('North side, at shoulder height')
+  await letAnswerThrough()
+  await expect(lee.getByRole('status').filter({ hasText: 'everything sent' })).toBeAttached()
+  await finish(orchard, 'Bo', 4)
 
-  // Bo is newer than Ann and would be proposed first.
-  await finish(orchard, 'Bo', 2)
-
-  await expect(lee.getByRole('heading', { name: '2 trees to look over' })).toBeVisible()
-  await expect(lee.getByRole('region', { name: 'A 1·1' })).toBeVisible()
+  await expect(lee.getByRole('heading', { name: '3 trees to look over' })).toBeVisible()
+  await expect(lee.getByRole('region', { name: 'A 1·3' })).toBeVisible()
   await expect(note).toHaveValue('North side, at shoulder height')
 })
+
+/** As on one bar: what is asked there waits until it is let through. */
+async function holdBack(page: Page, where: string): Promise<() => Promise<void>> {
+  const waiting: Route[] = []
+  await page.route(where, (route) => void waiting.push(route))
+  return async () => {
+    await expect.poll(() => waiting.length).toBe(1)
+    await page.unroute(where)
+    for (const route of waiting) await route.continue()
+  }
+}

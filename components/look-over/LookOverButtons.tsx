@@ -18,11 +18,10 @@ type LookOverButtonsProps = {
   tag: string
   /** The next step of the screen. */
   isNext?: boolean
-  onDone?: () => void
 }
 
 /** Pass in one tap; reopen in two, with the reason that the pruner reads. */
-export function LookOverButtons({ tree, tag, isNext = false, onDone }: LookOverButtonsProps) {
+export function LookOverButtons({ tree, tag, isNext = false }: LookOverButtonsProps) {
   const words = useWords()
   const { lookOver } = useLeadWords()
   const send = useSend()
@@ -39,7 +38,6 @@ export function LookOverButtons({ tree, tag, isNext = false, onDone }: LookOverB
       () => {
         void draft.drop()
         setReopening(false)
-        onDone?.()
       }
     )
 
@@ -54,7 +52,7 @@ export function LookOverButtons({ tree, tag, isNext = false, onDone }: LookOverB
           kind={isNext ? 'call' : 'plain'}
           icon="check"
           state={isAsking ? 'waiting' : 'ready'}
-          onPress={() => ask(send('look_over', { tree, result: 'passed' }), () => onDone?.())}
+          onPress={() => ask(send('look_over', { tree, result: 'passed' }))}
         >
           {lookOver.pass}
         </Button>

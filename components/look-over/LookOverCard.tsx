@@ -18,11 +18,10 @@ import type { TreeToLookOver } from './use-look-over'
 type LookOverCardProps = {
   waiting: TreeToLookOver
   because: Proposal['because'] | 'chosen'
-  onDone: () => void
 }
 
 /** The tree to look over now: which, whose, why this one, and the two answers. */
-export function LookOverCard({ waiting, because, onDone }: LookOverCardProps) {
+export function LookOverCard({ waiting, because }: LookOverCardProps) {
   const words = useWords()
   const { lookOver } = useLeadWords()
   const format = useFormat()
@@ -66,7 +65,7 @@ export function LookOverCard({ waiting, because, onDone }: LookOverCardProps) {
             : []),
         ]}
       />
-      <LookOverButtons tree={tree.no} tag={tag} isNext onDone={onDone} />
+      <LookOverButtons tree={tree.no} tag={tag} isNext />
       <ButtonLink icon="map" href={routes.map(tree.no)}>
         {lookOver.onMap}
       </ButtonLink>

@@ -17,12 +17,12 @@ import { useLookOver } from './use-look-over'
 export function LookOverScreen() {
   const words = useWords()
   const { lookOver } = useLeadWords()
-  /** The tree looked over last: where the lead stands. */
-  const [at, setAt] = useState<number | null>(null)
+  /** The tree on the screen, and once it is looked over where the lead stands. */
   const [chosen, setChosen] = useState<number | null>(null)
-  const { reading, open, proposals, next } = useLookOver(at)
+  const { reading, open, proposals, next } = useLookOver(chosen)
   const shown = open.find(({ tree }) => tree === chosen) ?? null
-  // What is proposed is chosen then: another tree that is finished meanwhile must not take this one off the screen.
+  // What is proposed is chosen then: neither a tree that is finished meanwhile nor a late answer about the last one
+  // may take this one off the screen.
   if (!shown && next && chosen !== next.tree) setChosen(next.tree)
   const proposed = proposals.find(({ tree }) => tree === shown?.tree)
 
@@ -46,15 +46,7 @@ export function LookOverScreen() {
         </Note>
       )}
       {shown && (
-        <LookOverCard
-          key={shown.tree}
-          waiting={shown}
-          because={proposed?.because ?? 'chosen'}
-          onDone={() => {
-            setAt(shown.tree)
-            setChosen(null)
-          }}
-        />
+        <LookOverCard key={shown.tree} waiting={shown} because={proposed?.because ?? 'chosen'} />
       )}
       {!shown && open.length > 0 && (
         <Note icon="check" lead={lookOver.allSeen}>
