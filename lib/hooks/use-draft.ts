@@ -26,12 +26,14 @@ export function useDraft<Value>(key: string, initial: Value): Draft<Value> {
   const [value, setValue] = useState(initial)
   const [readFor, setReadFor] = useState<string | null>(null)
   const pending = useRef<{ timer: ReturnType<typeof setTimeout>; value: Value } | null>(null)
+  const isNewer = useRef(false)
   const name = `${owner}|${key}`
 
   const writeNow = useCallback(
     async (next: Value) => {
       if (pending.current) clearTimeout(pending.current.timer)
       pending.current = null
+      isNewer.current = true
       setValue(next)
       await (await coming()).drafts().write(key, next)
     },
@@ -42,6 +44,7 @@ export function useDraft<Value>(key: string, initial: Value): Draft<Value> {
       if (pending.current) clearTimeout(pending.current.timer)
       const timer = setTimeout(() => void writeNow(next), afterTypingMs)
       pending.current = { timer, value: next }
+      isNewer.current = true
       setValue(next)
     },
     [writeNow]
@@ -70,11 +73,12 @@ export function useDraft<Value>(key: string, initial: Value): Draft<Value> {
 
   useEffect(() => {
     let isOver = false
+    isNewer.current = pending.current !== null
     void coming().then(async (rowcall) => {
       const kept = await rowcall.drafts().read(key)
       if (isOver) return
-      // Only drafts of this key are written under it. What is typed meanwhile is newer.
-      if (kept !== undefined && !pending.current) setValue(kept as Value)
+      // Only drafts of this key are written under it. What is typed meanwhile is newer, also once it is on disk.
+      if (kept !== undefined && !isNewer.current) setValue(kept as Value)
       setReadFor(name)
     })
     return () => {
