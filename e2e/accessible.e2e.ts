@@ -5,9 +5,6 @@ import { openScreen, walks } from './support/walks'
 /** For a gloved thumb, and for a mouse. */
 const leastPx = { phone: 56, tablet: 56, desktop: 44 }
 
-/** What is found says enough, and a trace of so many screens takes long. */
-test.use({ trace: 'off' })
-
 for (const { of, who, device, screens } of walks) {
   test(`every screen of ${of} can be used by everybody, in light and in dark`, async ({
     orchard,

@@ -2,9 +2,6 @@ import { englishOn } from './support/english-words'
 import { expect, test } from './support/test'
 import { openScreen, walks } from './support/walks'
 
-/** What is found says enough, and a trace of so many screens takes long. */
-test.use({ trace: 'off' })
-
 for (const { of, who, device, screens } of walks) {
   test(`no English word is on a Spanish screen of ${of}`, async ({
     orchard,

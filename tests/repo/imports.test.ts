@@ -108,7 +108,7 @@ const layers: Record<string, Layer> = {
   e2e: { ours: ['e2e/support', 'lib/routes'], npm: ['node', '@playwright/test', 'jsqr'] },
   'e2e/support': {
     ours: ['lib/data', 'lib/events', 'lib/routes', 'lib/text', 'supabase/local', 'supabase/seed'],
-    npm: ['node', '@axe-core/playwright', '@playwright/test'],
+    npm: ['node', '@playwright/test', 'axe-core'],
   },
 }
 
