@@ -1,7 +1,5 @@
 import { randomUUID } from 'node:crypto'
 
-import type { Route } from '@playwright/test'
-
 import { makeReady } from './support/day'
 import type { Orchard, PersonName } from './support/orchard'
 import { expect, type Page, routes, test } from './support/test'
@@ -81,7 +79,7 @@ test('what a lead is writing about a tree outlives a late answer about the last 
   await lee.getByRole('button', { name: 'Reopen', exact: true }).tap()
   const note = lee.getByRole('textbox')
   await note.fill('North side, at shoulder height')
-  await letAnswerThrough()
+  letAnswerThrough()
   await expect(lee.getByRole('status').filter({ hasText: 'everything sent' })).toBeAttached()
   await finish(orchard, 'Bo', 4)
 
@@ -91,12 +89,14 @@ test('what a lead is writing about a tree outlives a late answer about the last 
 })
 
 /** As on one bar: what is asked there waits until it is let through. */
-async function holdBack(page: Page, where: string): Promise<() => Promise<void>> {
-  const waiting: Route[] = []
-  await page.route(where, (route) => void waiting.push(route))
-  return async () => {
-    await expect.poll(() => waiting.length).toBe(1)
-    await page.unroute(where)
-    for (const route of waiting) await route.continue()
-  }
+async function holdBack(page: Page, where: string): Promise<() => void> {
+  let letThrough = () => {}
+  const through = new Promise<void>((resolve) => {
+    letThrough = resolve
+  })
+  await page.route(where, async (route) => {
+    await through
+    await route.continue()
+  })
+  return letThrough
 }

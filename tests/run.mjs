@@ -4,13 +4,23 @@
  * anything left out is a failure.
  */
 import { spawnSync } from 'node:child_process'
-import { existsSync, mkdtempSync, readFileSync, rmSync, statfsSync, statSync } from 'node:fs'
+import {
+  chmodSync,
+  existsSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  statfsSync,
+  statSync,
+} from 'node:fs'
 import { freemem, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { findChromium, findPostgres } from './support/find-programs.mjs'
 
 const root = new URL('..', import.meta.url).pathname
-const results = mkdtempSync(join(tmpdir(), 'rowcall-test-'))
+const temporary = mkdtempSync(join(temporaryFolder(), 'rowcall-test-'))
+// PostgreSQL is somebody else where we are root, and has to come through to its own.
+chmodSync(temporary, 0o711)
 const counts = { passed: 0, failed: 0, skipped: 0 }
 const leftOut = []
 const started = Date.now()
@@ -26,7 +36,7 @@ if (!postgres)
 
 const environment = {
   ...process.env,
-  TMPDIR: temporaryFolder(),
+  TMPDIR: temporary,
   NEXT_TELEMETRY_DISABLED: '1',
   // The build need not read all types once more.
   ROWCALL_TYPES_READ: '1',
@@ -46,7 +56,7 @@ tally(
     'tests/vitest.config.ts',
     '--reporter=default',
     '--reporter=json',
-    `--outputFile.json=${join(results, 'vitest.json')}`,
+    `--outputFile.json=${join(temporary, 'vitest.json')}`,
   ],
   readVitest
 )
@@ -83,7 +93,7 @@ function step(name, command) {
 
 function tally(name, command, read) {
   console.log(`\n── ${name}`)
-  const status = run(command, { ...environment, ROWCALL_RESULTS: results })
+  const status = run(command, { ...environment, ROWCALL_RESULTS: temporary })
   const counted = read()
   if (!counted || counted.passed + counted.failed === 0) {
     console.error(`${name}: no test was run.`)
@@ -118,7 +128,7 @@ function readPlaywright() {
 }
 
 function readJson(name) {
-  const file = join(results, name)
+  const file = join(temporary, name)
   return existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : undefined
 }
 
@@ -130,7 +140,7 @@ function run([program, ...parameters], env) {
 }
 
 function finish() {
-  rmSync(results, { recursive: true, force: true })
+  rmSync(temporary, { recursive: true, force: true })
   for (const what of leftOut) console.log(`\nLeft out: ${what}.`)
   if (process.env.ROWCALL_TEST_ALL === '1' && (leftOut.length > 0 || counts.skipped > 0)) {
     console.error('Something was left out, and here everything has to run.')
