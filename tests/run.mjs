@@ -23,6 +23,7 @@ const temporary = mkdtempSync(join(temporaryFolder(), 'rowcall-test-'))
 chmodSync(temporary, 0o711)
 const counts = { passed: 0, failed: 0, skipped: 0 }
 const leftOut = []
+const took = []
 const started = Date.now()
 
 installPackages()
@@ -84,16 +85,14 @@ function temporaryFolder() {
 }
 
 function step(name, command) {
-  console.log(`\n── ${name}`)
-  const passed = run(command, environment) === 0
+  const passed = part(name, command, environment) === 0
   counts[passed ? 'passed' : 'failed'] += 1
   if (!passed) console.error(`${name} failed.`)
   return passed
 }
 
 function tally(name, command, read) {
-  console.log(`\n── ${name}`)
-  const status = run(command, { ...environment, ROWCALL_RESULTS: temporary })
+  const status = part(name, command, { ...environment, ROWCALL_RESULTS: temporary })
   const counted = read()
   if (!counted || counted.passed + counted.failed === 0) {
     console.error(`${name}: no test was run.`)
@@ -103,6 +102,19 @@ function tally(name, command, read) {
   counts.passed += counted.passed
   counts.failed += status !== 0 && counted.failed === 0 ? 1 : counted.failed
   counts.skipped += counted.skipped
+}
+
+/** One part of the whole, under its name; its seconds are listed at the end. */
+function part(name, command, env) {
+  console.log(`\n── ${name}`)
+  const began = Date.now()
+  const status = run(command, env)
+  took.push(`${name} ${secondsSince(began)} s`)
+  return status
+}
+
+function secondsSince(began) {
+  return Math.round((Date.now() - began) / 1000)
 }
 
 function readVitest() {
@@ -146,7 +158,7 @@ function finish() {
     console.error('Something was left out, and here everything has to run.')
     counts.failed += 1
   }
-  console.log(`\n${Math.round((Date.now() - started) / 1000)} s`)
+  console.log(`\n${secondsSince(started)} s (${took.join(' · ')})`)
   console.log(`${counts.passed} passed, ${counts.failed} failed, ${counts.skipped} skipped`)
   process.exit(counts.failed > 0 ? 1 : 0)
 }
