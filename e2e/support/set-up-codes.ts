@@ -16,9 +16,10 @@ export async function makeSetUpCodes(dataFolder: string, codesFolder: string): P
   const { engine, close } = await openData({ dataFolder, databaseUrl: null })
   try {
     const codes = Array.from({ length: enough }, newCode)
-    await engine.query('select private.make_setup_code(hash) from unnest($1::text[]) as hash', [
-      codes.map(hashOfCode),
-    ])
+    await engine.query(
+      'select private.make_setup_code(hash) from jsonb_array_elements_text($1::jsonb) as hash',
+      [JSON.stringify(codes.map(hashOfCode))]
+    )
     for (const code of codes) writeFileSync(join(codesFolder, code), '')
   } finally {
     await close()
