@@ -55,7 +55,7 @@ begin
         join public.rounds r on r.id = v.round_id and r.kind = coalesce(v_kind, r.kind)
         left join public.claims c on c.id = v.claim_id
         where v.orchard_id = p_orchard and v.undone_at is null and coalesce(c.kind = 'prune', true)
-        order by v.at desc, v.id limit 2000) newest),
+        order by v.at desc, v.id limit 800) newest),
     'shifts', (
       select coalesce(jsonb_agg(jsonb_build_object('shift', s.id, 'hereS', h.here_s, 'breakS', h.break_s) order by s.opened_at desc), '[]')
       from (
@@ -68,5 +68,5 @@ begin
           where c.shift_id = s.id and c.kind = 'prune' and cp.person_id = hours.person_id)) h));
 end $$;
 comment on function public.work_times is
-  'For leads, of rounds of the kind that is worked in now: summer''s cuts take other minutes. visits: [tree, shift, round, result, seconds or null, people, teaching] of the newest 2000, breaks and stops taken out. shifts: hours of those who pruned in it. Nobody is named.';
+  'For leads, of rounds of the kind that is worked in now: summer''s cuts take other minutes. visits: [tree, shift, round, result, seconds or null, people, teaching] of the newest 800, breaks and stops taken out. shifts: hours of those who pruned in it. Nobody is named.';
 grant execute on function public.work_times to authenticated;

@@ -19,7 +19,7 @@ const sizes = ['young', 'small', 'medium', 'large'] as const
 export function benchPlanning(): Figure[] {
   return [
     atMost(
-      'Rest of the day, 20 people, 10,000 trees, 2,000 visits (in a worker)',
+      'Rest of the day, 20 people, 10,000 trees, 800 visits (in a worker)',
       timed(day),
       2_000,
       ms
@@ -51,7 +51,7 @@ function kindAt(at: number) {
 
 function someTimes(): TreeTime[] {
   const chance = chanceFrom(1)
-  return Array.from({ length: 2000 }, (_, at) => ({
+  return Array.from({ length: 800 }, (_, at) => ({
     ...kindAt(at),
     shift: `${at % 20}`,
     minutes: 20 + 60 * chance(),
