@@ -32,10 +32,7 @@ export function KindRow({ kind: { species, cultivars, card } }: { kind: KindToPr
         <small>{names.length > 0 ? names.join(', ') : text.anyCultivar}</small>
         {caution && <small>{whatToCut.caution[caution.value].lead}</small>}
       </th>
-      <td>
-        {renewal && <p>{stepWords(words, format, renewal).do.slice(1).join(' ')}</p>}
-        <p>{whatToCut.limit[card.limit.of](format.share(card.limit.value))}</p>
-      </td>
+      <td>{renewal ? stepWords(words, format, renewal).do.slice(1).join(' ') : '—'}</td>
       <td>
         {last?.code === 'last_years_wood' && (
           <>

@@ -9,7 +9,7 @@ import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { useToday } from '../tree/use-work-card'
 import { KindRow } from './KindRow'
-import { KindsAtStep } from './KindsAtStep'
+import { KindsAtStep, LimitsOfKinds } from './KindsAtStep'
 import { Page, PaperTable } from './Page'
 
 /** What to cut in one block: the order for every tree once, then what differs by kind. */
@@ -41,7 +41,7 @@ export function StepsPart({ block }: { block: Block }) {
           <b>{text.inShoots}:</b> {text.byKind}
         </li>
       </ol>
-      <Limits />
+      <Limits kinds={kinds} />
       <p>
         <b>{text.young}</b> {steps.dead_broken_diseased.title}. {text.youngRest}{' '}
         <b>{whatToCut.neglected.yes}:</b> {text.neglected}
@@ -58,7 +58,7 @@ export function StepsPart({ block }: { block: Block }) {
 }
 
 /** Which tool, how a heavy limb comes off, and what is not ours. */
-function Limits() {
+function Limits({ kinds }: { kinds: readonly KindToPrune[] }) {
   const { cuts } = useWords()
   const { paper: text } = useLeadWords()
   const format = useFormat()
@@ -69,6 +69,7 @@ function Limits() {
     <p className="framed">
       <span>{text.toolFor(format.diameter(prunerCm), format.diameter(lopperCm), limit)}</span>
       <span>{text.threeCuts(format.span(outCm), format.span(furtherCm))}</span>
+      <LimitsOfKinds kinds={kinds} />
       <b>
         {cuts.cut.refer(limit)} {text.notOurs}
       </b>
