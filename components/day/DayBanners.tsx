@@ -2,7 +2,16 @@
 
 import { Suspense } from 'react'
 
-import { myClaimLacks, openShiftOf, stopInForce, useNow, useSelect, type View } from '@/lib/hooks'
+import {
+  myClaimLacks,
+  openShiftOf,
+  otherToAnswer,
+  stopInForce,
+  useNow,
+  useRowcall,
+  useSelect,
+  type View,
+} from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { Banner, Banners } from '../layout/Banner'
 import { useLater } from '../layout/use-later'
@@ -31,15 +40,7 @@ export function DayBanners({ hideStop, hideMyCalls }: { hideStop: boolean; hideM
   const AloneBanner = useLater(lack !== null, loadAlone)
   return (
     <Banners>
-      {isStopped && !hideStop && (
-        <Banner
-          tone="stop"
-          icon="stop"
-          action={<Way href={routes.stopWork()}>{stop.bannerSee}</Way>}
-        >
-          {stop.bannerStopped}
-        </Banner>
-      )}
+      {isStopped && !hideStop && <StopBanner />}
       {lack && AloneBanner && (
         <Suspense fallback={null}>
           <AloneBanner lack={lack} />
@@ -71,6 +72,23 @@ export function DayBanners({ hideStop, hideMyCalls }: { hideStop: boolean; hideM
         </Banner>
       )}
     </Banners>
+  )
+}
+
+/** On a device of several people it is handed to whoever has not answered. */
+function StopBanner() {
+  const { stop } = useStartWords()
+  const { choose } = useRowcall()
+  const other = useSelect(otherToAnswer)
+  const action = other ? (
+    <Button onPress={() => choose(other.orchardId, other.personId)}>{stop.bannerAnswer}</Button>
+  ) : (
+    <Way href={routes.stopWork()}>{stop.bannerSee}</Way>
+  )
+  return (
+    <Banner tone="stop" icon="stop" action={action}>
+      {other ? stop.bannerOther(other.personName) : stop.bannerStopped}
+    </Banner>
   )
 }
 

@@ -3,7 +3,7 @@
 import { claimOf, holderOf, openShift } from '@/lib/events/look-ups'
 import type { Claim, Instant, Shift, Stop, Tool } from '@/lib/events/state'
 
-import type { View } from './view'
+import type { Membership, View } from './view'
 
 export type MyTree =
   | { state: 'none' }
@@ -78,6 +78,15 @@ export function stopToAnswerBy({ state }: View, personId: string): StopToAnswer 
   const last = stops.findLast((stop) => stop.resumed)
   const heardIt = last && there.since < last.calledAt
   return heardIt && last.answers[personId] !== 'resumed' ? { stop: last, answer: 'resumed' } : null
+}
+
+/** Who else uses this device and has not answered a stop: the screen of whoever holds it now does not ask them. */
+export function otherToAnswer(view: View): Membership | null {
+  const { me, memberships } = view
+  const others = memberships.filter(
+    ({ orchardId, personId }) => orchardId === me?.orchardId && personId !== me.personId
+  )
+  return others.find(({ personId }) => stopToAnswerBy(view, personId)?.answer === 'stopped') ?? null
 }
 
 function byTime(stops: Record<string, Stop>): (Stop & { id: string })[] {

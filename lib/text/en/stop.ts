@@ -98,6 +98,9 @@ export const stop = {
   notAnswered: (names: string) => `Not answered: ${names}.`,
   bannerStopped: 'Work is stopped.',
   bannerSee: 'See',
+  bannerOther: (name: string) =>
+    `Work is stopped. ${name} uses this phone too and has not answered.`,
+  bannerAnswer: 'Answer',
   outOfTouch: (minutes: number) =>
     plural(
       minutes,

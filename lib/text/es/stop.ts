@@ -97,6 +97,9 @@ export const stop: typeof en = {
   notAnswered: (names) => `Sin responder: ${names}.`,
   bannerStopped: 'El trabajo está parado.',
   bannerSee: 'Ver',
+  bannerOther: (name) =>
+    `El trabajo está parado. ${name} usa también este teléfono y no ha respondido.`,
+  bannerAnswer: 'Responder',
   outOfTouch: (minutes) =>
     plural(
       minutes,
