@@ -92,6 +92,9 @@ test('a hazard in five taps from the tree in hand, and the arborist reads why', 
   expect((await hand()).taps).toBeLessThanOrEqual(5)
 
   const lee = await asPerson('Lee', { device: 'tablet' })
+  await lee.goto(routes.map(2))
+  const panel = lee.getByRole('complementary', { name: 'Tree' })
+  await expect(panel.getByText('Crack in trunk or fork', { exact: true })).toBeVisible()
   await lee.goto(routes.flags())
   const card = lee.getByRole('article', { name: 'A 1·2: Power line close' })
   await expect(card.getByText('Crack in trunk or fork', { exact: true })).toBeVisible()
