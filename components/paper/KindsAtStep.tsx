@@ -3,7 +3,7 @@
 import type { KindToPrune } from '@/lib/domain/pruning/kinds'
 import type { StepCode } from '@/lib/domain/pruning/work-card'
 import type { Messages } from '@/lib/text/messages'
-import { speciesWords } from '@/lib/text/species'
+import { capitalised, speciesWords } from '@/lib/text/species'
 import { groupBy } from '@/lib/util/group-by'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
@@ -20,7 +20,7 @@ export function LimitsOfKinds({ kinds }: { kinds: readonly KindToPrune[] }) {
   )
   return [...limits].map(([says, own]) => (
     <span key={says}>
-      {says} ({format.list(manyOf(words, own))})
+      <b>{capitalised(format.list(manyOf(words, own)))}.</b> {says}
     </span>
   ))
 }
