@@ -37,5 +37,11 @@ function sentenceOf(error: unknown): string {
   if (code === 'EACCES' && port !== undefined) {
     return `This user may not listen on port ${port}. Set PORT to a number above 1024.`
   }
+  if (code === 'EADDRNOTAVAIL') {
+    return `This machine does not have the address that HOST names. Leave HOST out to be reached on all of them.`
+  }
+  if (code === 'ENOSPC' || code === '53100') {
+    return 'The disk that holds the data is full. Make room, or set ROWCALL_DATA to a folder on another one.'
+  }
   return messageOf(error)
 }

@@ -7,9 +7,11 @@
 import fc from 'fast-check'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 
+import { commandArgs } from '@/lib/events/command-args'
 import { engines, type TestDatabase } from '../support/engines'
 import { Day } from './day'
 import { hours } from './ground'
+import { moves } from './moves'
 
 // New days at each run at a desk; in CI the same ones, so that it judges the change and not the luck of the day.
 const seed = Number(process.env.ROWCALL_SEED ?? (process.env.CI ? 275397432 : Date.now() % 2 ** 31))
@@ -19,6 +21,18 @@ const days = 16
 // Every number as likely as any other, or everybody would always do the first thing.
 const hour = fc.constantFrom(...hours)
 const step = fc.array(fc.noBias(fc.nat(999_983)), { minLength: 12, maxLength: 12 })
+
+/** Sent by the days themselves, or before there is an orchard. */
+const elsewhere = [
+  ...['create_orchard', 'bring_in_orchard', 'redeem'],
+  ...['end_login', 'end_invite', 'hand_in', 'accept_hand_in'],
+]
+
+test('every command of the catalogue is drawn, or sent by each day itself', () => {
+  const all = Object.keys(commandArgs)
+
+  expect([...Object.keys(moves), ...elsewhere].toSorted()).toEqual(all.toSorted())
+})
 
 describe.each(engines)('contract on $name', ({ open }) => {
   let database: TestDatabase

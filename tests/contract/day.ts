@@ -10,7 +10,15 @@ import { missingForRow } from '@/lib/events/missing-row'
 import { foldPredicted, predict } from '@/lib/events/predict'
 import type { State } from '@/lib/events/state'
 import type { TestDatabase } from '../support/engines'
-import { makeReady, newCode, type Reply, readyCrew, sendAs, sha256 } from '../support/orchard'
+import {
+  makeReady,
+  newCode,
+  type Person,
+  type Reply,
+  readyCrew,
+  sendAs,
+  sha256,
+} from '../support/orchard'
 import type { Hour } from '../support/sun-place'
 import { Draw } from './draw'
 import { allSorts, groundIn, placeAt } from './ground'
@@ -113,7 +121,7 @@ export class Day {
       this.story.push(`${phone.name} ends a login → ${JSON.stringify(reply.body)}`)
     } else {
       const code = newCode()
-      await manager.person.send('make_invite', {
+      const { command: invite } = await manager.person.send('make_invite', {
         kind: draw.of(['join', 'device']),
         role: 'volunteer',
         subject: draw.of(Object.keys(manager.state.people)),
@@ -125,6 +133,7 @@ export class Day {
       this.notice(served)
       if (body.n !== undefined && served !== phone.person.id) phone.serves.push(served)
       this.story.push(`${phone.name} redeems → ${JSON.stringify(body)}`)
+      if (draw.chance(2)) await manager.person.send('end_invite', { invite })
     }
     await this.inTheStory(() => this.everybodyCatchesUp())
   }
@@ -147,7 +156,19 @@ export class Day {
     this.phones = this.phones.filter((_, i) => heard[i] !== 'put out')
     this.counted.folded += heard.filter((how) => how === 'folded').length
     this.counted.fetchedAgain += heard.filter((how) => how === 'fetched again').length
-    for (const { person } of out) expect(this.phones[0]?.state.people).not.toHaveProperty(person.id)
+    for (const { person } of out) {
+      expect(this.phones[0]?.state.people).not.toHaveProperty(person.id)
+      await this.handsIn(person)
+    }
+  }
+
+  /** What somebody who was put out had not sent yet: a lead takes it. */
+  private async handsIn(person: Person): Promise<void> {
+    const work = [{ name: 'finish_tree', args: { tree: 3, claim: null } }]
+    const { command: handIn, body } = await person.send('hand_in', { work })
+    const reply = await this.phones[0]?.person.send('accept_hand_in', { handIn })
+    this.story.push(`Put out: ${JSON.stringify(body)}, accepted: ${JSON.stringify(reply?.body)}`)
+    await this.everybodyCatchesUp()
   }
 
   private compare({ before, after, command, reply: { body }, isShared }: Compared): void {

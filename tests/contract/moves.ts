@@ -4,6 +4,7 @@ import type { CommandName } from '@/lib/events/commands'
 import { missingOfPerson } from '@/lib/events/missing'
 import type { Moves, Situation } from './draw'
 import { movesOfCrew } from './moves-of-crew'
+import { movesOfGround } from './moves-of-ground'
 import { movesOfLeads } from './moves-of-leads'
 
 export type Move = { name: CommandName; args: Record<string, unknown> }
@@ -54,7 +55,7 @@ const often: Partial<Record<CommandName, number>> = {
   enter_attendance: 4,
 }
 
-const moves: Moves = { ...movesOfLeads, ...movesOfCrew }
+export const moves: Moves = { ...movesOfLeads, ...movesOfGround, ...movesOfCrew }
 const everything = lotOf(moves)
 const ofCrew = lotOf(movesOfCrew)
 

@@ -5,7 +5,9 @@ import { prepareRoles } from './bootstrap'
 export async function prepareDatabase(databaseUrl: string): Promise<void> {
   const client = new pg.Client({ connectionString: databaseUrl })
   await client.connect().catch((error: Error) => {
-    throw new Error(`The database at DATABASE_URL does not let us in: ${error.message}`)
+    throw new Error(
+      `The database at DATABASE_URL does not let us in: ${error.message}. Start it, or correct DATABASE_URL.`
+    )
   })
   try {
     const { rows } = await client.query<{ superuser: boolean }>(

@@ -5,12 +5,16 @@
 import { PGlite } from '@electric-sql/pglite'
 import { prepareRoles } from '../bootstrap/bootstrap'
 import { DurableFiles } from './durable-files'
-import { startParameters } from './pglite-settings'
+import { noSpace, startParameters } from './pglite-settings'
 
 const folder = process.argv[2]
 if (!folder) throw new Error('The folder to make the database in is missing.')
 
-const pglite = await PGlite.create({ fs: new DurableFiles(folder), startParams: startParameters })
-await prepareRoles((sql) => pglite.exec(sql))
-await pglite.close()
-process.exit(0)
+try {
+  const pglite = await PGlite.create({ fs: new DurableFiles(folder), startParams: startParameters })
+  await prepareRoles((sql) => pglite.exec(sql))
+  await pglite.close()
+  process.exit(0)
+} catch (error) {
+  process.exit((error as { errno?: unknown }).errno === noSpace ? noSpace : 1)
+}

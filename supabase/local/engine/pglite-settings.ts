@@ -1,5 +1,8 @@
 /** How PGlite is opened on disk: durable, and in little memory. */
 
+/** What its files say when the disk is full, as WASI numbers it; the child that makes the first database ends with it. */
+export const noSpace = 51
+
 /** Parameters replace PGlite's own, which hold -F (no fsync). */
 export const startParameters = [
   '--single',

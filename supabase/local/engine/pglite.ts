@@ -1,8 +1,10 @@
 /** PGlite on disk, behind the interface every engine has: the guards first, then a worker thread. */
 import { fork } from 'node:child_process'
 import { existsSync, renameSync, rmSync } from 'node:fs'
+import { dirname } from 'node:path'
 import { besideEngine, loader } from './beside'
 import { beginOf, type Engine, type Query, type Row, type Value } from './engine'
+import { noSpace } from './pglite-settings'
 import { WorkerClient } from './worker-client'
 
 /**
@@ -30,7 +32,12 @@ async function makeDatabase(folder: string): Promise<void> {
     child.on('exit', resolve)
     child.on('error', reject)
   })
-  if (code !== 0) throw new Error('The first database could not be made: see the lines above.')
+  if (code !== 0) {
+    rmSync(aside, { recursive: true, force: true })
+    throw new Error(
+      `The first database could not be made in ${dirname(folder)}${code === noSpace ? ': the disk is full' : ''}. It needs 100 MB there: make room, or set ROWCALL_DATA to a folder on another disk.`
+    )
+  }
   renameSync(aside, folder)
 }
 

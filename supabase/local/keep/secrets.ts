@@ -1,11 +1,20 @@
 /** The secret that signs sign-ins, made at the first start and readable by nobody else. */
 import { randomBytes } from 'node:crypto'
-import { chmodSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { accessSync, chmodSync, constants, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 
 export function makeDataFolder(folder: string): void {
-  mkdirSync(folder, { recursive: true, mode: 0o700 })
-  chmodSync(folder, 0o700)
+  try {
+    mkdirSync(folder, { recursive: true, mode: 0o700 })
+    // Also fails where the folder is somebody else's.
+    chmodSync(folder, 0o700)
+    accessSync(folder, constants.W_OK)
+  } catch (error) {
+    const { code = '' } = error as NodeJS.ErrnoException
+    throw new Error(
+      `The data cannot be kept in ${folder} (${code}). Set ROWCALL_DATA to a folder that belongs to the user who runs Rowcall.`
+    )
+  }
 }
 
 export function readOrMakeSecret(folder: string): Buffer {

@@ -4,7 +4,9 @@ import { join } from 'node:path'
 import { afterAll, describe, expect, test } from 'vitest'
 import { addressesOf, sentencesOf } from '../../../supabase/local/addresses'
 import { Buckets } from '../../../supabase/local/http/limits'
+import { makeDataFolder } from '../../../supabase/local/keep/secrets'
 import { readSettings } from '../../../supabase/local/settings'
+import { certificateKeyPem, certificatePem } from '../../support/certificate'
 
 const folder = mkdtempSync(join(tmpdir(), 'rowcall-settings-'))
 afterAll(() => rmSync(folder, { recursive: true }))
@@ -42,18 +44,39 @@ describe('settings', () => {
     expect(() => readSettings({ ROWCALL_TILES, ROWCALL_TILES_BY: 'x' })).not.toThrow()
   })
 
-  test('a certificate needs both its files, and both must be readable', () => {
+  test('a certificate needs both its files, readable and of each other', () => {
     const file = join(folder, 'cert.pem')
-    writeFileSync(file, 'x')
+    const key = join(folder, 'key.pem')
+    writeFileSync(file, certificatePem)
+    writeFileSync(key, certificateKeyPem)
 
     expect(() => readSettings({ ROWCALL_TLS_CERT: file })).toThrow('both')
     expect(() => readSettings({ ROWCALL_TLS_CERT: file, ROWCALL_TLS_KEY: 'none' })).toThrow(
       'ROWCALL_TLS_KEY names cannot be read'
     )
+    expect(() => readSettings({ ROWCALL_TLS_CERT: file, ROWCALL_TLS_KEY: file })).toThrow(
+      'not a certificate and its key'
+    )
     expect(
-      readSettings({ ROWCALL_TLS_CERT: file, ROWCALL_TLS_KEY: file }).certificate
+      readSettings({ ROWCALL_TLS_CERT: file, ROWCALL_TLS_KEY: key }).certificate
     ).not.toBeNull()
   })
+
+  test.each(['nonsense', 'mysql://u:p@h/d', '5432'])(
+    'DATABASE_URL=%s is refused with a sentence',
+    (DATABASE_URL) => {
+      expect(() => readSettings({ DATABASE_URL })).toThrow(/^DATABASE_URL is an address such as/)
+    }
+  )
+
+  test.each(['file', 'file/below'])(
+    'data in a %s are refused with a sentence that says what to set',
+    (name) => {
+      writeFileSync(join(folder, 'file'), '')
+
+      expect(() => makeDataFolder(join(folder, name))).toThrow(/cannot be kept .* Set ROWCALL_DATA/)
+    }
+  )
 })
 
 describe('addresses', () => {
