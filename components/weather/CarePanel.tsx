@@ -63,7 +63,11 @@ function Rests({ day }: { day: Today }) {
   const working = useSelect((view) =>
     Object.entries(view.state?.attendance ?? {})
       .filter(([, { state }]) => state === 'here')
-      .map(([id, { since }]) => ({ id, name: nameOf(view, id), since }))
+      .map(([id, { since, restedAt }]) => ({
+        id,
+        name: nameOf(view, id),
+        since: restedAt ?? since,
+      }))
   )
   const due = working
     .map((one) => ({ ...one, dueMs: restDueMs(Date.parse(one.since)) }))

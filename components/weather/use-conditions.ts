@@ -35,7 +35,7 @@ function factsOf(view: View) {
     lifted: Object.keys(state.exceptions).filter(
       (what) => what !== darkness && speciesOffs(state, what, { asked, shift }).length === 0
     ),
-    workedSince: there?.state === 'here' ? there.since : null,
+    workedSince: there?.state === 'here' ? (there.restedAt ?? there.since) : null,
     temperatureC: fresh?.temperatureC ?? null,
     startsAt: shift.startsAt,
     // Who never wrote any down does without.

@@ -1,27 +1,28 @@
 /** Who is here, on a break, gone: the head count is what is in `attendance`. */
 
+import { isRest } from '@/lib/domain/safety/heat-duties'
 import * as shape from '@/lib/util/shape'
 
 import { type Folds, type Predictions, refuse, when } from './family'
 import { claimOf, openShift, toolsOf } from './look-ups'
 import { withEntry, withoutKeys } from './record'
-import { id, instant } from './shapes'
+import { attendance, id, instant } from './shapes'
 import type { State } from './state'
 
 /** `at` where the person said another time than the referee's. */
 const moment = shape.object({ at: shape.optional(instant) })
 
 /** Of who is here now. What was written of earlier hours changes nothing that phones carry. */
-const entered = shape.object({
-  attendance: shape.optional(
-    shape.object({ state: shape.oneOf(['here', 'break']), since: instant })
-  ),
-})
+const entered = shape.object({ attendance: shape.optional(attendance) })
 
 export const attendanceFolds: Folds = {
   person_arrived: when(moment, (state, body, { personId, at }) => ({
     ...state,
-    attendance: withEntry(state.attendance, personId, { state: 'here', since: body.at ?? at }),
+    attendance: withEntry(state.attendance, personId, {
+      state: 'here',
+      since: body.at ?? at,
+      restedAt: body.at ?? at,
+    }),
     notFound: withoutKeys(state.notFound, [personId]),
   })),
   person_found: when(shape.object({ person: id }), (state, { person }) => ({
@@ -44,8 +45,14 @@ export const attendanceFolds: Folds = {
 }
 
 function nowIn(state: State, personId: string, now: 'here' | 'break', since: string): State {
-  if (!state.attendance[personId]) return state
-  return { ...state, attendance: withEntry(state.attendance, personId, { state: now, since }) }
+  const before = state.attendance[personId]
+  if (!before) return state
+  const hasRested = now === 'here' && isRest(Date.parse(before.since), Date.parse(since))
+  const restedAt = hasRested ? since : before.restedAt
+  return {
+    ...state,
+    attendance: withEntry(state.attendance, personId, { state: now, since, restedAt }),
+  }
 }
 
 export const attendancePredictions: Predictions = {

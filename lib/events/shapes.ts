@@ -198,6 +198,12 @@ export const weather = shape.object({
   wetAt: orNull(instant),
 })
 
+export const attendance = shape.object({
+  state: shape.oneOf(['here', 'break']),
+  since: instant,
+  restedAt: shape.optional(instant),
+})
+
 export const exception = shape.object({
   lifts: shape.array(text),
   because: text,

@@ -29,7 +29,7 @@ const snapshot = shape.object({
   rounds: byId(shapes.round),
   workRoundId: shape.nullable(id),
   shifts: byId(shapes.shift),
-  attendance: byId(shape.object({ state: shape.oneOf(['here', 'break']), since: shapes.instant })),
+  attendance: byId(shapes.attendance),
   briefed: byId(shape.object({ givenVersion: number, signedVersion: number })),
   equipped: byId(shape.boolean),
   tools: byTree(shapes.tool),

@@ -73,7 +73,12 @@ export type Shift = {
 }
 
 /** What the open shift knows of one person who arrived or was briefed. */
-export type Attendance = { state: 'here' | 'break'; since: Instant }
+export type Attendance = {
+  state: 'here' | 'break'
+  since: Instant
+  /** Arrived, or back from a break that was a rest (lib/domain/safety/heat-duties); what an older app kept lacks it. */
+  restedAt?: Instant | undefined
+}
 export type Briefed = {
   /** Up to which version they were told by a person, or signed by their own hand after that; 0: not briefed. */
   givenVersion: number

@@ -14,6 +14,16 @@ begin
     select a from public.attendances a where a.shift_id = p_shift and a.person_id = p_person and a.left_at is null);
 end $$;
 
+create function private.rested_at(p_attendance public.attendances) returns timestamptz
+language plpgsql stable set search_path = '' as $$
+begin
+  return coalesce((
+    select max(to_at) from public.breaks
+    where attendance_id = p_attendance.id and to_at - from_at >= interval '10 minutes'), p_attendance.arrived_at);
+end $$;
+comment on function private.rested_at is
+  'Since when somebody has worked. Cal. Code Regs. Title 8 §3395 (e)(6): ten minutes net; a shorter break is no rest.';
+
 create function private.is_here(p_shift uuid, p_person uuid) returns boolean
 language plpgsql stable set search_path = '' as $$
 begin

@@ -80,7 +80,7 @@ language plpgsql stable set search_path = '' as $$
 begin
   return (
     select jsonb_build_object('state', case when b.id is not null and b.to_at is null then 'break' else 'here' end,
-      'since', private.instant(coalesce(b.to_at, b.from_at, a.arrived_at)))
+      'since', private.instant(coalesce(b.to_at, b.from_at, a.arrived_at)), 'restedAt', private.instant(private.rested_at(a)))
     from public.attendances a
     join public.shifts s on s.id = a.shift_id and s.state = 'open'
     left join lateral (

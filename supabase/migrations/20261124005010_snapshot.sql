@@ -87,7 +87,7 @@ begin
     'attendance', (
       select coalesce(jsonb_object_agg(a.person_id, jsonb_build_object(
         'state', case when b.id is not null and b.to_at is null then 'break' else 'here' end,
-        'since', private.instant(coalesce(b.to_at, b.from_at, a.arrived_at)))), '{}')
+        'since', private.instant(coalesce(b.to_at, b.from_at, a.arrived_at)), 'restedAt', private.instant(private.rested_at(a)))), '{}')
       from public.attendances a
       left join lateral (
         select id, from_at, to_at from public.breaks where attendance_id = a.id order by from_at desc, to_at is null desc limit 1) b on true

@@ -248,7 +248,7 @@ function expectKnownAnswer({ status, body }: Reply): void {
 function timeless(state: State, unknown: readonly string[]): unknown {
   const times = [
     ...unknown,
-    ...['since', 'openedAt', 'raisedAt', 'calledAt', 'answeredAt'],
+    ...['since', 'restedAt', 'openedAt', 'raisedAt', 'calledAt', 'answeredAt'],
     ...['measuredAt', 'thunderAt', 'wetAt', 'toldAt', 'madeAt'],
   ]
   return JSON.parse(

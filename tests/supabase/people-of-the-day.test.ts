@@ -75,6 +75,35 @@ describe.each(engines)('people of the day on $name', ({ open }) => {
     expect(codesOf(await claiming(bo))).toEqual([])
   })
 
+  test('only a break of ten minutes is a rest, from whichever side it comes', async () => {
+    const { orchard, lead, bo, shift } = await readyCrew(db)
+    const minute = 60_000
+    const arrived = Date.now() - 90 * minute
+    await db.asOwner(
+      'update attendances set arrived_at = $3 where shift_id = $1 and person_id = $2',
+      [shift, bo.id, new Date(arrived).toISOString()]
+    )
+    const restedAt = async () => {
+      const told = (await lead.read('snapshot', { person: lead.id })) as {
+        attendance: Record<string, { restedAt: string }>
+      }
+      return told.attendance[bo.id]?.restedAt
+    }
+    const rests = async (from: number, to: number) => {
+      await bo.must('start_break', { at: new Date(arrived + from * minute).toISOString() })
+      await bo.must('end_break', { at: new Date(arrived + to * minute).toISOString() })
+    }
+
+    expect(await restedAt()).toBe(new Date(arrived).toISOString())
+    await rests(20, 29)
+    expect(await restedAt()).toBe(new Date(arrived).toISOString())
+    await rests(40, 50)
+    expect(await restedAt()).toBe(new Date(arrived + 50 * minute).toISOString())
+    await rests(60, 62)
+    expect(await restedAt()).toBe(new Date(arrived + 50 * minute).toISOString())
+    expect((await lastEvent(orchard)).kind).toBe('break_ended')
+  })
+
   test('who takes over a saw tree from the one whose buddy they were needs other company', async () => {
     const { orchard, lead, ann, bo } = await readyCrew(db)
     await asksSaw(orchard, 3)

@@ -64,6 +64,11 @@ const minuteMs = 60_000
 export const restMinutes = 10
 const restEveryMs = 120 * minuteMs
 
+/** A shorter break is good, and is not the rest that is due. As private.rested_at. */
+export function isRest(fromMs: number, toMs: number): boolean {
+  return toMs - fromMs >= restMinutes * minuteMs
+}
+
 /** When somebody who has worked since then rests next, in high heat. */
 export function restDueMs(workedSinceMs: number): number {
   return workedSinceMs + restEveryMs

@@ -149,7 +149,7 @@ export const weather = {
   restDue: (name: string, time: string) => `${name}: rest at ${time}`,
   restNow: (name: string, time: string) => `${name}: rest now, since ${time}`,
   restFrom:
-    'Counted from arriving or the last break. A break under ten minutes does not count: look yourself.',
+    'Counted from arriving, or from the last break of at least ten minutes; a shorter one is good, and is not this rest.',
   careSource: 'Cal. Code Regs. Title 8 §3395, taken on as a house rule; NIOSH 2017-126 for cups.',
 
   coming: 'The coming days',
@@ -172,7 +172,7 @@ export const weather = {
       `Line ${line}: “${text}” is no time. Write it as 2027-04-03 09:00.`,
     not_a_number: (line: number, text: string) => `Line ${line}: “${text}” is no number.`,
     out_of_range: (line: number, text: string) =>
-      `Line ${line}: “${text}” cannot be. Temperature −40 to 60 °C, humidity 1 to 100, wind up to 250 km/h, rain up to 300 mm.`,
+      `Line ${line}: “${text}” cannot be. Temperature −40 to 60 °C (−40 to 140 °F), humidity 1 to 100, wind up to 250 km/h (155 mph), rain up to 300 mm (11.8 in).`,
     more: (count: number) => plural(count, 'And one more.', `And ${count} more.`),
   },
   forWhich: 'For',

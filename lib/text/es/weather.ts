@@ -147,7 +147,7 @@ export const weather: typeof en = {
   restDue: (name, time) => `${name}: descanso a las ${time}`,
   restNow: (name, time) => `${name}: descanso ya, desde las ${time}`,
   restFrom:
-    'Contado desde la llegada o la última pausa. Una pausa de menos de diez minutos no cuenta: míralo tú.',
+    'Contado desde la llegada, o desde el último descanso de al menos diez minutos; uno más corto es bueno, y no es este.',
   careSource:
     'Cal. Code Regs. Title 8 §3395, tomada como regla de la casa; NIOSH 2017-126 para los vasos.',
 
@@ -171,7 +171,7 @@ export const weather: typeof en = {
       `Línea ${line}: «${text}» no es una hora. Escríbela como 2027-04-03 09:00.`,
     not_a_number: (line, text) => `Línea ${line}: «${text}» no es un número.`,
     out_of_range: (line, text) =>
-      `Línea ${line}: «${text}» no puede ser. Temperatura de −40 a 60 °C, humedad de 1 a 100, viento hasta 250 km/h, lluvia hasta 300 mm.`,
+      `Línea ${line}: «${text}» no puede ser. Temperatura de −40 a 60 °C (−40 a 140 °F), humedad de 1 a 100, viento hasta 250 km/h (155 mi/h), lluvia hasta 300 mm (11.8 pulg.).`,
     more: (count) => plural(count, 'Y uno más.', `Y ${count} más.`),
   },
   forWhich: 'Para',

@@ -5,6 +5,8 @@ import type { State } from '@/lib/events/state'
 
 import { aClaim, ann, aState, bo, happened, idOf, later, lead, round, shift } from './a-state'
 
+const earlier = '2027-01-16T08:00:00.000Z'
+
 type Case = {
   name: string
   before?: Partial<State>
@@ -221,7 +223,7 @@ const families: Record<string, Case[]> = {
       before: { attendance: {} },
       kind: 'person_arrived',
       body: {},
-      after: { attendance: { [ann]: { state: 'here', since: later } } },
+      after: { attendance: { [ann]: { state: 'here', since: later, restedAt: later } } },
     },
     {
       name: 'a break begins when the person said',
@@ -234,6 +236,22 @@ const families: Record<string, Case[]> = {
         },
       },
     },
+    // Cal. Code Regs. Title 8 §3395 (e)(6): ten minutes net.
+    ...(['2027-01-16T08:59:59.000Z', '2027-01-16T09:00:00.000Z'] as const).map((at, rests) => ({
+      name: `a break of ${rests ? 'ten minutes is a rest' : 'less than ten minutes is none'}`,
+      before: {
+        attendance: {
+          [ann]: { state: 'break', since: '2027-01-16T08:50:00.000Z', restedAt: earlier } as const,
+        },
+      },
+      kind: 'break_ended',
+      body: { at },
+      after: {
+        attendance: {
+          [ann]: { state: 'here', since: at, restedAt: rests ? at : earlier } as const,
+        },
+      },
+    })),
     {
       name: 'a break of somebody who is not here changes nothing',
       before: { attendance: {} },
