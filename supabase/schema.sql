@@ -3838,7 +3838,7 @@ AS $function$
 begin
   return (
     select jsonb_build_object('state', case when b.id is not null and b.to_at is null then 'break' else 'here' end,
-      'since', private.instant(coalesce(b.to_at, b.from_at, a.arrived_at)))
+      'since', private.instant(coalesce(b.to_at, b.from_at, a.arrived_at)), 'restedAt', private.instant(private.rested_at(a)))
     from public.attendances a
     join public.shifts s on s.id = a.shift_id and s.state = 'open'
     left join lateral (
@@ -4655,7 +4655,7 @@ begin
     'attendance', (
       select coalesce(jsonb_object_agg(a.person_id, jsonb_build_object(
         'state', case when b.id is not null and b.to_at is null then 'break' else 'here' end,
-        'since', private.instant(coalesce(b.to_at, b.from_at, a.arrived_at)))), '{}')
+        'since', private.instant(coalesce(b.to_at, b.from_at, a.arrived_at)), 'restedAt', private.instant(private.rested_at(a)))), '{}')
       from public.attendances a
       left join lateral (
         select id, from_at, to_at from public.breaks where attendance_id = a.id order by from_at desc, to_at is null desc limit 1) b on true
@@ -7175,6 +7175,19 @@ begin
   return private.store_answer(p_c, jsonb_build_object('refused', p_refused) || jsonb_strip_nulls(p_extra));
 end $function$;
 comment on function private.refuse(private.command,jsonb,jsonb) is 'A refusal by rule is an answer: {"refused": [{"code", "detail"}]}, stored like a success.';
+
+CREATE OR REPLACE FUNCTION private.rested_at(p_attendance attendances)
+ RETURNS timestamp with time zone
+ LANGUAGE plpgsql
+ STABLE
+ SET search_path TO ''
+AS $function$
+begin
+  return coalesce((
+    select max(to_at) from public.breaks
+    where attendance_id = p_attendance.id and to_at - from_at >= interval '10 minutes'), p_attendance.arrived_at);
+end $function$;
+comment on function private.rested_at(attendances) is 'Since when somebody has worked. Cal. Code Regs. Title 8 §3395 (e)(6): ten minutes net; a shorter break is no rest.';
 
 CREATE OR REPLACE FUNCTION private.return_tools(p_c private.command, p_tools integer[], p_why jsonb DEFAULT '{}'::jsonb)
  RETURNS jsonb
