@@ -18,7 +18,7 @@ type KindQuestionProps = {
 /** Ill, or dangerous: the first asks for a lead, the second for an arborist. */
 export function KindQuestion({ tag, kind, onChange }: KindQuestionProps) {
   const { flag } = useWords()
-  const markSize = kind === null ? 52 : 28
+  const markSize = kind === null ? 44 : 28
   return (
     <>
       {kind === null && <h1>{flag.kindTitle(tag)}</h1>}
@@ -27,7 +27,7 @@ export function KindQuestion({ tag, kind, onChange }: KindQuestionProps) {
           <Tile
             type="radio"
             name="kind"
-            beside={kind !== null}
+            beside
             checked={kind === 'disease'}
             onChange={() => onChange('disease')}
             art={<Mark name="disease" size={markSize} />}
@@ -37,7 +37,7 @@ export function KindQuestion({ tag, kind, onChange }: KindQuestionProps) {
           <Tile
             type="radio"
             name="kind"
-            beside={kind !== null}
+            beside
             checked={kind === 'arborist'}
             onChange={() => onChange('arborist')}
             art={<Mark name="arborist" size={markSize} />}

@@ -33,5 +33,5 @@ export function Note({ tone = 'plain', icon, mark, lead, role, children }: NoteP
 
 /** Not a sentence: what follows would read as one with it. */
 function isLabel(lead: ReactNode): boolean {
-  return typeof lead === 'string' && !/[.:!?…]$/.test(lead)
+  return typeof lead === 'string' && !/[.,;:!?…]$/.test(lead)
 }
