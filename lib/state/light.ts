@@ -25,14 +25,16 @@ export function lightCall({ state, ground, me }: Seen, at: Date): LightCall | nu
   return claim.ladder && laddersLackLight(state, here) ? 'off_ladder' : null
 }
 
-/** Who is still at a tree or a row though it is dark, and no lead lets work go on. */
+/** Who is still at a tree or a row though it is dark, and no lead lets work go on; less those who were told and are asked for. */
 export function stillInTheDark(
   { state, ground }: Pick<View, 'state' | 'ground'>,
   at: Date
 ): { personId: string; tree: number | null }[] {
   if (!state || !isTooDark(state, { ground, now: at.toISOString() })) return []
   return Object.values(state.claims).flatMap(({ people, tree }) =>
-    Object.keys(people).map((personId) => ({ personId, tree }))
+    Object.keys(people)
+      .filter((personId) => !Object.hasOwn(state.toLeave, personId))
+      .map((personId) => ({ personId, tree }))
   )
 }
 
