@@ -93,11 +93,11 @@ function inventoryOf(from: number, to: number): Values {
       place: 1 + (at % placesARow),
       species: at % 3 === 0 ? 'pear' : 'apple',
       cultivar: at % 3 === 0 ? 'Long Pear' : 'Old Keeper',
-      plantedYear: 1990 + (at % 30),
+      planted: 1990 + (at % 30),
       heightCm: 200 + (at % 50),
-      trunkCm: 10 + (at % 15),
-      lat: 38 + (at % placesARow) * 0.000045 + Math.sin(at) * 0.000002,
-      lon: -121 + Math.floor(at / placesARow) * 0.000068 + Math.cos(at) * 0.000002,
+      trunkMm: 100 + 10 * (at % 15),
+      latE7: 380_000_000 + Math.round((at % placesARow) * 450 + Math.sin(at) * 20),
+      lonE7: lonE7AtNoon() + Math.round(Math.floor(at / placesARow) * 680 + Math.cos(at) * 20),
     }
   })
   const isFirst = from === 0
@@ -111,6 +111,11 @@ function inventoryOf(from: number, to: number): Values {
       : [],
     p_trees: trees,
   }
+}
+
+/** Where the sun stands high whenever the bench runs: without light nobody takes a tree. */
+function lonE7AtNoon(): number {
+  return (11.5 - new Date().getUTCHours()) * 150_000_000
 }
 
 function sha256(text: string): string {
