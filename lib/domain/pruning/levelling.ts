@@ -29,12 +29,12 @@ export function ringsOf(picture: Pixels): Rings {
     for (let x = 0; x < width; x++) {
       const dx = (x + 0.5 - width / 2) / radius
       const away = dx * dx + dy * dy
-      if (away >= 1) continue
       const at = y * width + x
-      const ring = 1 + Math.floor(away * ringCount)
       const value = data[at * 4 + 2] ?? 0
-      ringAt[at] = ring
       blue[at] = value
+      if (away >= 1) continue
+      const ring = 1 + Math.floor(away * ringCount)
+      ringAt[at] = ring
       const own = byRing[ring]
       if (own) own[value] = (own[value] ?? 0) + 1
     }

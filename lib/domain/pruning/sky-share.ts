@@ -4,6 +4,7 @@
  * that of the wood and that of the sky round it. Light adds up before the camera's curve, not after it.
  */
 
+import { lightOf, linesOfMeanLight } from './mean-light'
 import { quantileOf } from './quantile'
 
 export type Levels = {
@@ -33,15 +34,12 @@ export type SkyShares = {
 const parts = 8
 /** A part with less sky says nothing of it. */
 const leastSky = 0.05
-/** Tried on drawn crowns of which the sky is known: the brighter half of the sky, and the darker third of the wood. */
-const skyQuantile = 0.55
-const woodQuantile = 0.3
-
-/** The curve of sRGB backwards, IEC 61966-2-1. */
-const lightOf = Float32Array.from({ length: 256 }, (_, level) => {
-  const own = level / 255
-  return own <= 0.04045 ? own / 12.92 : ((own + 0.055) / 1.055) ** 2.4
-})
+/** About the middle of both, which noise leaves where it is. Tried on drawn crowns of which the sky is known. */
+const skyQuantile = 0.5
+const woodQuantile = 0.55
+/** A little more than all sky or all wood is noise, which adds up to nothing; much more is a cloud or a shadow. */
+const leastShare = -0.2
+const mostShare = 1.05
 
 export function skyShares(levels: Levels): SkyShares {
   const { width, height, level, rough } = levels
@@ -52,21 +50,29 @@ export function skyShares(levels: Levels): SkyShares {
   const shares = new Uint8Array(level.length)
   const columns = placesAlong(width)
   let [sum, mixed, all] = [0, 0, 0]
-  placesAlong(height).forEach((row, y) => {
-    const across = skyAcross(skies, row)
+  const rows = placesAlong(height)
+  let y = 0
+  for (const light of linesOfMeanLight(level, width, height)) {
+    const across = skyAcross(skies, rows[y] ?? nowhere)
     for (let x = 0, at = y * width; x < width; x++, at++) {
       if (rough[at] === 0) continue
       const { from, part } = columns[x] ?? nowhere
       const bright = (across[from] ?? 0) * (1 - part) + (across[from + 1] ?? 0) * part
-      const share = ((lightOf[level[at] ?? 0] ?? 0) - dark) / Math.max(1e-4, bright - dark)
-      const own = Math.min(1, Math.max(0, share))
+      const span = Math.max(1e-4, bright - dark)
+      sum += between(leastShare, ((light[x] ?? 0) - dark) / span, mostShare)
+      // What is drawn over the picture is as sharp as the picture.
+      const own = between(0, ((lightOf[level[at] ?? 0] ?? 0) - dark) / span, 1)
       shares[at] = own * 255 + 0.5
-      sum += own
       all++
       if (own > 0.2 && own < 0.8) mixed++
     }
-  })
-  return { gap: sum / all, mixed: mixed / all, woodLevel, shares }
+    y++
+  }
+  return { gap: between(0, sum / all, 1), mixed: mixed / all, woodLevel, shares }
+}
+
+function between(least: number, value: number, most: number): number {
+  return Math.min(most, Math.max(least, value))
 }
 
 function histogramsOf({ width, height, level, rough }: Levels) {

@@ -90,7 +90,7 @@ describe('Otsu’s threshold', () => {
   })
 })
 
-describe('plain pictures of known openness are read within two points, noisy ones within five', () => {
+describe('pictures of known openness are read within two points', () => {
   test.each<[string, Partial<Canopy>]>([
     ['clear', {}],
     ['nearly closed', { gap: 0.08 }],
@@ -103,12 +103,12 @@ describe('plain pictures of known openness are read within two points, noisy one
     ['the same, nearly closed', { vignette: 0.5, gap: 0.15 }],
     ['glare', { glare: 60 }],
     ['noise, glare and a dark edge', { noise: 12, glare: 45, vignette: 0.4 }],
-    ['the same under a grey sky', { noise: 8, glare: 35, vignette: 0.4, sky: greySky, gap: 0.65 }],
+    ['the same under a grey sky', { noise: 12, glare: 35, vignette: 0.4, sky: greySky, gap: 0.65 }],
   ])('%s', (_, change) => {
     for (const seed of [1, 2, 3]) {
       const { gap, low, high, trueGap } = measured({ ...usual, ...change, seed })
 
-      expect(Math.abs(gap - trueGap)).toBeLessThanOrEqual(change.noise ? 0.05 : 0.02)
+      expect(Math.abs(gap - trueGap)).toBeLessThanOrEqual(0.02)
       expect(low).toBeLessThanOrEqual(trueGap)
       expect(high).toBeGreaterThanOrEqual(trueGap)
     }
@@ -117,7 +117,7 @@ describe('plain pictures of known openness are read within two points, noisy one
   test('whatever noise, light and dark edge a phone may bring', () => {
     const canopies = fc.record({
       gap: fc.double({ min: 0.1, max: 0.85, noNaN: true }),
-      noise: fc.double({ min: 0, max: 8, noNaN: true }),
+      noise: fc.double({ min: 0, max: 14, noNaN: true }),
       vignette: fc.double({ min: 0, max: 0.45, noNaN: true }),
       glare: fc.double({ min: 0, max: 40, noNaN: true }),
       seed: fc.nat({ max: 1000 }),
@@ -125,9 +125,9 @@ describe('plain pictures of known openness are read within two points, noisy one
     fc.assert(
       fc.property(canopies, (change) => {
         const { gap, trueGap } = measured({ ...usual, side: 240, ...change })
-        expect(Math.abs(gap - trueGap)).toBeLessThanOrEqual(0.04)
+        expect(Math.abs(gap - trueGap)).toBeLessThanOrEqual(0.02)
       }),
-      { numRuns: 12 }
+      { numRuns: 25 }
     )
   })
 })
@@ -172,7 +172,7 @@ test('the mask says of each pixel of the circle what it was taken for', () => {
   const count = (value: number) => found.mask.filter((one) => one === value).length
 
   expect(found.mask[0]).toBe(0)
-  expect(count(sky) / (count(sky) + count(wood))).toBeCloseTo(found.gap, 10)
+  expect(count(sky) / (count(sky) + count(wood))).toBeCloseTo(found.gap, 2)
   expect((count(sky) + count(wood)) / 300 ** 2).toBeCloseTo(Math.PI / 4, 2)
 })
 
