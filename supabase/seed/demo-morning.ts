@@ -7,7 +7,7 @@ import type { Skill } from '@/lib/events/state'
 import type { Engine } from '../local/engine/engine'
 import { type DemoDay, demoDay, itIsDay } from './demo-day'
 import { inRow, type Orchard, seatOf, seatPeople, treeAt } from './demo-orchard'
-import { cankers, dangerousTree, diseasedTree, keepOutM, markedRow, topics } from './demo-plan'
+import { cankers, dangerousTree, diseasedTree, keepOutM, markedRows, topics } from './demo-plan'
 import { demoOrchard, demoPeople, demoSeats } from './people'
 import { mustSend } from './referee'
 
@@ -81,10 +81,10 @@ async function takeTools(demo: Demo, crew: typeof demoPeople): Promise<void> {
 
 async function lookAtTrees(demo: Demo): Promise<void> {
   const { lead, day } = demo
-  const [code, row] = markedRow
   const inRound = (tree: Tree) =>
     tree.life === 'standing' && day.round.species.includes(tree.species)
-  for (const tree of inRow(demo.inventory, code, row).filter(inRound)) {
+  const marked = markedRows.flatMap(([code, row]) => inRow(demo.inventory, code, row))
+  for (const tree of marked.filter(inRound)) {
     await mustSend(lead, 'mark_big_cuts', { tree: tree.no })
   }
   await mustSend(seatOf(demo.seats, 'Nadia Brightwater'), 'flag_tree', {

@@ -80,8 +80,13 @@ export const workers: readonly Worker[] = [
   },
 ]
 
-/** The row whose big cuts are marked, for people who do not prune alone yet. */
-export const markedRow = ['W', 8] as const
+/** Rows whose big cuts are marked, for people who do not prune alone yet. */
+export const markedRows = [
+  ['W', 7],
+  ['W', 8],
+  ['W', 9],
+  ['L', 8],
+] as const
 
 /** Old apricots that stand together; the lead has looked at some of them. */
 export const cankers: readonly {
