@@ -8,13 +8,15 @@ const degreeM = 111_320
 
 /** Asked about again and again, so that each answer is kept. */
 export function nearTrees(ground: Ground, apartM: number): (no: number) => readonly number[] {
-  // A fifth wider: at its southern edge a degree is wider than where the cells were counted.
-  const cellM = Math.max(1, apartM) * 1.2
   const trees = [...ground.trees.values()]
-  const byCell = groupBy(
-    trees.filter(({ position }) => position !== null),
-    (tree) => keyOfCell(...cellOf(tree, cellM))
-  )
+  const placed = trees.filter(({ position }) => position !== null)
+  const cells: Cells = {
+    // A fifth wider: nearer to the equator a degree is wider than where it was measured.
+    sideM: Math.max(1, apartM) * 1.2,
+    // The same for all: two that are side by side must not be counted by degrees of unlike width.
+    shareOfDegree: Math.cos(((placed[0]?.position?.lat ?? 0) * Math.PI) / 180),
+  }
+  const byCell = groupBy(placed, (tree) => keyOfCell(...cellOf(tree, cells)))
   const byPlace = groupBy(trees, placeOf)
   const known = new Map<number, readonly number[]>()
   return (no) => {
@@ -22,7 +24,7 @@ export function nearTrees(ground: Ground, apartM: number): (no: number) => reado
     const tree = ground.trees.get(no)
     if (before || !tree) return before ?? []
     const maybe = new Set([
-      ...inCells(tree, byCell, cellM),
+      ...inCells(tree, byCell, cells),
       ...inPlaces(ground, tree, byPlace, apartM),
     ])
     const near = [...maybe].flatMap((other) =>
@@ -33,16 +35,21 @@ export function nearTrees(ground: Ground, apartM: number): (no: number) => reado
   }
 }
 
-function cellOf({ position }: Tree, cellM: number): [number, number] {
-  const { lat, lon } = position ?? { lat: 0, lon: 0 }
-
-  const eastM = lon * degreeM * Math.cos((Math.trunc(lat) * Math.PI) / 180)
-  return [Math.floor((lat * degreeM) / cellM), Math.floor(eastM / cellM)]
+type Cells = {
+  sideM: number
+  /** How wide a degree of longitude is here, compared with one on the equator. */
+  shareOfDegree: number
 }
 
-function inCells(tree: Tree, byCell: ReadonlyMap<number, Tree[]>, cellM: number): Tree[] {
+function cellOf({ position }: Tree, { sideM, shareOfDegree }: Cells): [number, number] {
+  const { lat, lon } = position ?? { lat: 0, lon: 0 }
+  const cells = (degrees: number) => Math.floor((degrees * degreeM) / sideM)
+  return [cells(lat), cells(lon * shareOfDegree)]
+}
+
+function inCells(tree: Tree, byCell: ReadonlyMap<number, Tree[]>, cells: Cells): Tree[] {
   if (!tree.position) return []
-  const [north, east] = cellOf(tree, cellM)
+  const [north, east] = cellOf(tree, cells)
   const around = [-1, 0, 1]
   return around.flatMap((up) =>
     around.flatMap((right) => byCell.get(keyOfCell(north + up, east + right)) ?? [])

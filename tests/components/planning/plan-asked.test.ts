@@ -23,7 +23,7 @@ const block: Block = {
   taggedEnd: 'low',
 }
 
-/** Six rows of eight, each tree with what chance gives it; every second orchard was surveyed. */
+/** Six rows of eight across the 48th parallel, each tree with what chance gives it; every second orchard was surveyed. */
 function someTrees(chance: () => number): Tree[] {
   const isSurveyed = chance() < 0.5
   return Array.from({ length: 48 }, (_, at) => {
@@ -42,7 +42,7 @@ function someTrees(chance: () => number): Tree[] {
       asksSaw: chance() < 0.1,
       life: chance() < 0.95 ? 'standing' : 'dead',
       position: isSurveyed
-        ? { lat: 48 + place * 0.000027 + chance() * 0.00001, lon: 2 + row * 0.000054 }
+        ? { lat: 47.9999 + place * 0.000027 + chance() * 0.00001, lon: 2 + row * 0.000054 }
         : null,
     }
   })
