@@ -3,7 +3,7 @@
 import { useMemo } from 'react'
 
 import type { Shift } from '@/lib/events/state'
-import { openShiftOf, useNow, useSelect } from '@/lib/hooks'
+import { goesOnInTheDark, openShiftOf, useNow, useSelect } from '@/lib/hooks'
 import { useDay } from '../weather/use-day'
 
 export type ShiftHours = {
@@ -23,13 +23,22 @@ export function useShiftHours(): ShiftHours | null {
   const nowMs = useNow(60_000)?.getTime() ?? 0
   const today = day?.today ?? ''
   const sun = day?.light?.sun
-  const sunset = sun?.state === 'rises' ? sun.times.to : Infinity
+  const isByLamps = useSelect(({ state }) => state !== null && goesOnInTheDark(state))
+  const sunsetMs = sun?.state === 'rises' && !isByLamps ? sun.times.to : null
 
   return useMemo(() => {
     if (!shift || nowMs === 0) return null
-    const end = Date.parse(shift.endsAt)
-    // Whoever begins after sunset brings light.
-    const isLight = sunset < end && sunset > Date.parse(shift.startsAt)
-    return { shift, today, nowMs, endsMs: isLight ? sunset : end, isLight }
-  }, [shift, nowMs, today, sunset])
+    return { shift, today, nowMs, ...endOf(shift, sunsetMs) }
+  }, [shift, nowMs, today, sunsetMs])
+}
+
+/** Null: nobody knows when the sun sets, or work goes on without it. */
+export function endOf(
+  { startsAt, endsAt }: Pick<Shift, 'startsAt' | 'endsAt'>,
+  sunsetMs: number | null
+): Pick<ShiftHours, 'endsMs' | 'isLight'> {
+  const endsMs = Date.parse(endsAt)
+  // Of a night's shift it is the sunset before: whoever begins after it brings light.
+  const isLight = sunsetMs !== null && sunsetMs < endsMs && sunsetMs > Date.parse(startsAt)
+  return { endsMs: isLight ? sunsetMs : endsMs, isLight }
 }

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 
 import { dayAsked } from '@/components/planning/day-asked'
+import { endOf } from '@/components/planning/use-shift-hours'
 import { whoPrunes } from '@/components/planning/who-prunes'
 import type { Block, Tree } from '@/lib/domain/orchard/types'
 import type { State } from '@/lib/events/state'
@@ -104,6 +105,24 @@ test('who may use them brings saw and ladder trees in', () => {
   const skills = { [ann]: { hand_saw: null, ladder: null } }
 
   expect(asked({ skills }).aside.beyond).toBe(0)
+})
+
+test('a day ends with its light, unless work goes on without it or began after it', () => {
+  const until = (startsAt: string, endsAt: string, sunset: string | null) =>
+    endOf(
+      { startsAt: clock(startsAt), endsAt: clock(endsAt) },
+      sunset === null ? null : Date.parse(clock(sunset))
+    )
+  const clock = (time: string) => `2027-01-16T${time}:00.000Z`
+
+  expect(until('09:00', '18:00', '16:30')).toEqual({
+    endsMs: Date.parse(clock('16:30')),
+    isLight: true,
+  })
+  const byShift = { endsMs: Date.parse(clock('18:00')), isLight: false }
+  expect(until('09:00', '18:00', '18:30')).toEqual(byShift)
+  expect(until('09:00', '18:00', null)).toEqual(byShift)
+  expect(until('17:00', '18:00', '16:30')).toEqual(byShift)
 })
 
 test('who hauls brush, learns or is not ready does not make the pace', () => {
