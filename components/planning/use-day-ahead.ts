@@ -47,7 +47,8 @@ export function useDayAhead(): DayToCome {
     return () => callOff.abort()
   }, [asked])
 
-  if (!known || !hours || !answer) return { state: 'unknown' }
+  // An answer of a minute ago is good enough until the next one comes; of another shift it is not.
+  if (!known || !hours || answer?.to.day !== hours.shift.id) return { state: 'unknown' }
   if (isStopped) return { state: 'stopped' }
   if (hours.nowMs >= hours.endsMs) return { state: 'over' }
   return { state: 'told', ahead: answer.ahead, aside: known.aside, people: people.length, ...hours }
