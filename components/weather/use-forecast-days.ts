@@ -33,7 +33,6 @@ export function useForecastDays(species: string, day: Today): ForecastDays | nul
   const hours = forecast.value.hours.map(hourOf).toSorted((a, b) => a.fromMs - b.fromMs)
   const judged = judgeHours(species, hours, {
     rules: day.rules,
-    off: {},
     exceptions: {},
     monthAt: (ms) => Number(dayAt(ms).split('-')[1]),
     daysToFirstRainAt: (ms) => daysToMonth(dayAt(ms), houseRuleOf(day.rules, 'first_rain_month')),

@@ -16,7 +16,7 @@ export type HourSays = 'go' | 'ground' | 'off' | 'unknown'
 export type HourJudged = { fromMs: number; says: HourSays; because: string[] }
 
 /** What is the same for all hours, and what is asked of each. */
-export type Conditions = Pick<Day, 'rules' | 'off' | 'exceptions'> & {
+export type Conditions = Pick<Day, 'rules' | 'exceptions'> & {
   monthAt: (ms: number) => number
   daysToFirstRainAt: (ms: number) => number
   sunAt: (ms: number) => Light | null

@@ -24,7 +24,6 @@ const fine: Omit<ForecastHour, 'fromMs'> = {
 /** A summer day with light from 6 to 20. */
 const conditions: Conditions = {
   rules: {},
-  off: {},
   exceptions: {},
   monthAt: () => 8,
   daysToFirstRainAt: () => 60,
