@@ -23,11 +23,17 @@ const afterTypingMs = 300
 export function useDraft<Value>(key: string, initial: Value): Draft<Value> {
   const coming = useComingClient()
   const owner = useSelect((view) => view.me && `${view.me.orchardId}|${view.me.personId}`)
-  const [value, setValue] = useState(initial)
+  const [shown, setShown] = useState({ key, value: initial })
+  // A panel goes on to the next tree: what was typed about the one before is not said of this one.
+  if (shown.key !== key) setShown({ key, value: initial })
   const [readFor, setReadFor] = useState<string | null>(null)
   const pending = useRef<{ timer: ReturnType<typeof setTimeout>; value: Value } | null>(null)
   const isNewer = useRef(false)
   const name = `${owner}|${key}`
+  const setValue = useCallback(
+    (value: Value) => setShown((now) => (now.key === key ? { key, value } : now)),
+    [key]
+  )
 
   const writeNow = useCallback(
     async (next: Value) => {
@@ -37,7 +43,7 @@ export function useDraft<Value>(key: string, initial: Value): Draft<Value> {
       setValue(next)
       await (await coming()).drafts().write(key, next)
     },
-    [coming, key]
+    [coming, key, setValue]
   )
   const write = useCallback(
     (next: Value) => {
@@ -47,7 +53,7 @@ export function useDraft<Value>(key: string, initial: Value): Draft<Value> {
       isNewer.current = true
       setValue(next)
     },
-    [writeNow]
+    [writeNow, setValue]
   )
   const drop = useCallback(async () => {
     if (pending.current) clearTimeout(pending.current.timer)
@@ -84,7 +90,7 @@ export function useDraft<Value>(key: string, initial: Value): Draft<Value> {
     return () => {
       isOver = true
     }
-  }, [coming, key, name])
+  }, [coming, key, name, setValue])
 
-  return { value, ready: readFor === name, write, writeNow, drop }
+  return { value: shown.value, ready: readFor === name, write, writeNow, drop }
 }
