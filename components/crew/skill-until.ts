@@ -5,7 +5,7 @@ import type { DateOnly } from '@/lib/events/state'
 export type SkillHolds = 'not_granted' | 'no_end' | 'holds' | 'ends_soon' | 'ran_out'
 
 /** So long a lead has to renew it before somebody stands at a tree without it. */
-export const soonDays = 14
+const soonDays = 14
 
 export function skillHolds(until: DateOnly | null | undefined, today: DateOnly): SkillHolds {
   if (until === undefined) return 'not_granted'

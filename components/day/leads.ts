@@ -3,7 +3,7 @@
 import { nameOf, type View } from '@/lib/hooks'
 
 /** The leads who have arrived, else all of them; managers where there is no lead. */
-export function leadsToday({ state }: Pick<View, 'state'>): string[] {
+function leadsToday({ state }: Pick<View, 'state'>): string[] {
   const everybody = Object.entries(state?.people ?? {})
   const leads = everybody.filter(([, { role }]) => role === 'lead').map(([id]) => id)
   const here = leads.filter((id) => state?.attendance[id])

@@ -79,7 +79,7 @@ export function numbersIn(block: NewBlock, units: Units): Numbers {
   }
 }
 
-export function readCorners(block: NewBlock): ReadPosition[] {
+function readCorners(block: NewBlock): ReadPosition[] {
   return block.corners.map(readPosition)
 }
 
@@ -109,7 +109,7 @@ export function planOf(block: NewBlock, numbers: Numbers): LayoutPlan | null {
 }
 
 /** Rows mostly run along the longest side. */
-export function longestBearing(corners: readonly Position[]): number {
+function longestBearing(corners: readonly Position[]): number {
   const [longest] = sidesOf(corners).toSorted((a, b) => b.metres - a.metres)
   return longest && corners.length > 1 ? Math.round(longest.bearingDeg) % 360 : 0
 }

@@ -53,7 +53,7 @@ export function decisionOf(danger: DangerDraft, here: Circumstances): Decision {
   return decide(answersOf(toldOf(danger, here.units), here), referRules({ ...here, lineKv }))
 }
 
-export function toldOf(danger: DangerDraft, units: Units): Told {
+function toldOf(danger: DangerDraft, units: Units): Told {
   const { seen, thickness, height, trunk, under } = danger
   return {
     ...nothingTold,

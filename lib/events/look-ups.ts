@@ -9,7 +9,7 @@ export function openShift(state: State): (Shift & { id: string }) | null {
   return null
 }
 
-export const notBriefed: Briefed = { givenVersion: 0, signedVersion: 0 }
+const notBriefed: Briefed = { givenVersion: 0, signedVersion: 0 }
 
 export function briefedOf(state: State, personId: string): Briefed {
   return state.briefed[personId] ?? notBriefed

@@ -21,7 +21,7 @@ export function flagsInOrder({ state }: Pick<View, 'state'>): OpenFlag[] {
 }
 
 /** Nobody looked at the disease, wrote what is done about the hazard, or saw everybody come out. */
-export function waitsForLead(
+function waitsForLead(
   { kind, state, notes, inside }: Flag,
   people: Record<string, unknown>
 ): boolean {

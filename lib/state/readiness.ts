@@ -37,6 +37,6 @@ export function nowIn({ skewMs }: Pick<View, 'skewMs'>): Instant {
 }
 
 /** Skills run out at the orchard's midnight, also in the middle of a shift. */
-export function todayIn({ orchard }: State): DateOnly {
+function todayIn({ orchard }: State): DateOnly {
   return dayIn(orchard.timeZone, new Date())
 }

@@ -59,7 +59,7 @@ export async function getReady(sim: Sim): Promise<string | null> {
   }
 }
 
-export function ownTools({ phone }: Sim): number[] {
+function ownTools({ phone }: Sim): number[] {
   const { personId } = phone.seat
   return Object.entries(phone.state().tools).flatMap(([no, tool]) =>
     tool.ownedBy === personId && tool.fit && tool.heldBy === null ? [Number(no)] : []

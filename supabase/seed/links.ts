@@ -7,7 +7,7 @@ import type { Engine } from '../local/engine/engine'
 import { hashOfCode, newCode } from './codes'
 import { demoOrchard, demoSeats } from './people'
 
-export const seatNames = ['manager', 'lead', 'volunteer', 'newcomer', 'join', 'set_up'] as const
+const seatNames = ['manager', 'lead', 'volunteer', 'newcomer', 'join', 'set_up'] as const
 /**
  * volunteer: ready to claim. newcomer: has just arrived and lacks things. join: whoever opens it
  * joins the shift. set_up: makes the orchard and its first manager.

@@ -23,7 +23,7 @@ export type Dispersion = {
 }
 
 /** Fewer quadrats say nothing. Common practice, no source. */
-export const fewestQuadrats = 5
+const fewestQuadrats = 5
 
 /** `counts`: sick trees of each quadrat. Null where it is not defined. */
 export function dispersionOf(counts: readonly number[], treesEach: number): Dispersion | null {

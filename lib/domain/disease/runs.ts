@@ -49,7 +49,7 @@ export function runsAlong(row: readonly boolean[]): Runs | null {
 }
 
 /** Below this the sick trees of a row stand together: one-sided, one in twenty. */
-export const aggregatedBelow = -1.64
+const aggregatedBelow = -1.64
 
 /** Of several rows as one: their runs, means and variances add up. */
 export function runsOfRows(

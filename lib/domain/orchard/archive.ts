@@ -15,7 +15,7 @@ const header = shape.object({
   at: shape.text,
 })
 export type ArchiveHeader = shape.Out<typeof header>
-export const archiveVersion = 1
+const archiveVersion = 1
 
 const tableLine = shape.object({ table: shape.text, columns: shape.array(shape.text) })
 const endLine = shape.object({ end: shape.exactly(true), rows: shape.integer })

@@ -1,6 +1,6 @@
 /** The text of a file that some spreadsheet program wrote: UTF-8, UTF-16 with its mark, or Windows-1252. */
 
-export const encodings = ['utf-8', 'utf-16', 'windows-1252'] as const
+const encodings = ['utf-8', 'utf-16', 'windows-1252'] as const
 export type Encoding = (typeof encodings)[number]
 
 export type FileText =

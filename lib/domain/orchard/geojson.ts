@@ -2,7 +2,7 @@
 
 import type { CsvRecord } from './csv'
 
-export const geoJsonProblems = ['not_geojson', 'other_crs', 'not_a_point'] as const
+const geoJsonProblems = ['not_geojson', 'other_crs', 'not_a_point'] as const
 
 export type GeoJsonTable =
   | { heads: string[]; records: CsvRecord[] }

@@ -3,7 +3,7 @@
 import type { PlacedRow } from './inventory-placed'
 import type { Cultivar, Tree } from './types'
 
-export const changeFields = [
+const changeFields = [
   'species',
   'cultivar',
   'plantedYear',

@@ -22,7 +22,7 @@ export const columns = [
 ] as const
 export type Column = (typeof columns)[number]
 
-export const lengthUnits = ['mm', 'cm', 'm', 'in', 'ft'] as const
+const lengthUnits = ['mm', 'cm', 'm', 'in', 'ft'] as const
 export type LengthUnit = (typeof lengthUnits)[number]
 export const inCm: Record<LengthUnit, number> = { mm: 0.1, cm: 1, m: 100, in: 2.54, ft: 30.48 }
 

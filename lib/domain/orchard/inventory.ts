@@ -107,7 +107,7 @@ export function parseInventory({ file, ...question }: InventoryQuestion): Parsed
 }
 
 /** As the file calls a column; what it does not have is called by ours. */
-export function headIn(table: Table, matching: readonly Match[], column: Column): string {
+function headIn(table: Table, matching: readonly Match[], column: Column): string {
   return table.heads[matching.findIndex((match) => match.column === column)] ?? column
 }
 

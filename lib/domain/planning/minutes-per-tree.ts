@@ -166,7 +166,7 @@ function sumAt(values: readonly number[], { effects }: Pick<Row, 'effects'>): nu
 }
 
 /** How uncertain the sum of these effects is. */
-export function varianceAt(root: Root, effects: readonly number[]): number {
+function varianceAt(root: Root, effects: readonly number[]): number {
   const asked = root.map((_, at) => (effects.includes(at) ? 1 : 0))
   return solveLower(root, asked).reduce((sum, value) => sum + value * value, 0)
 }

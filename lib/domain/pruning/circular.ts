@@ -18,7 +18,7 @@ export function meanResultant(bearings: readonly number[]): number | null {
 }
 
 /** Below ten the approximation is not to be trusted, and there is little to test. */
-export const fewestForTest = 10
+const fewestForTest = 10
 
 /**
  * Rayleigh's test that directions stand to no side: how often chance alone leans as much as this. The

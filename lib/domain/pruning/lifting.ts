@@ -16,7 +16,7 @@ export type Lift = {
   grip: Grip
 }
 
-export const loadConstantKg = 23
+const loadConstantKg = 23
 
 /** Asymmetry, frequency and grip are from memory. One lift a minute for an hour at most. */
 const oncePerMinute = 0.94

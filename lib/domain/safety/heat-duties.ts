@@ -14,7 +14,7 @@ const mostWatched = 20
 const everyDay = ['water', 'rest_on_need'] as const
 const inHeat = [...everyDay, 'shade'] as const
 /** All of them, as high heat asks. */
-export const heatDutyCodes = [
+const heatDutyCodes = [
   ...inHeat,
   'contact',
   'watch',
@@ -61,7 +61,7 @@ export function isWatched(
 
 const minuteMs = 60_000
 /** Agriculture, in high heat: at least ten minutes net, after every two hours. */
-export const restMinutes = 10
+const restMinutes = 10
 const restEveryMs = 120 * minuteMs
 
 /** A shorter break is good, and is not the rest that is due. As private.rested_at. */

@@ -44,13 +44,7 @@ function adjustment(t: number, rh: number): number {
   return rh > 85 && t >= 80 && t <= 87 ? ((rh - 85) / 10) * ((87 - t) / 5) : 0
 }
 
-export const heatClasses = [
-  'none',
-  'caution',
-  'extreme_caution',
-  'danger',
-  'extreme_danger',
-] as const
+const heatClasses = ['none', 'caution', 'extreme_caution', 'danger', 'extreme_danger'] as const
 export type HeatClass = (typeof heatClasses)[number]
 
 /**

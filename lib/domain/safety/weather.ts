@@ -108,7 +108,7 @@ export function weatherOffs(asked: Asked, species: string): ('wet_wood' | 'rain'
   ]
 }
 
-export function rainExpectedMs({ measuredAt, rainInH }: Reading): number | null {
+function rainExpectedMs({ measuredAt, rainInH }: Reading): number | null {
   return rainInH === null ? null : Date.parse(measuredAt) + rainInH * hourMs
 }
 

@@ -9,8 +9,6 @@ type Who = { user_id: string; session_id: string; created_at: string; last_sign_
 
 const refreshBody = z.object({ refresh_token: z.string().min(1).max(200) })
 
-export type Auth = ReturnType<typeof authOf>
-
 export function authOf(engine: Engine, tokens: Tokens) {
   return {
     async signUp(body: Row): Promise<Answer> {

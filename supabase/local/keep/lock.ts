@@ -9,7 +9,7 @@ import { join } from 'node:path'
 
 export type Lock = { release: () => Promise<void> }
 
-export class LockedError extends Error {
+class LockedError extends Error {
   constructor(folder: string) {
     super(
       `Rowcall is already running on the data in ${folder}. Stop it first, or set ROWCALL_DATA to another folder.`
