@@ -6,6 +6,7 @@ import { darkBecause, exceptionBecause } from '@/lib/events/shapes'
 import { darknessMatters, openShiftOf, useSelect } from '@/lib/hooks'
 import { capitalised, speciesWords } from '@/lib/text/species'
 import { useLeadWords } from '../crew/use-lead-words'
+import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { Note } from '../ui/Note'
 import { ExceptionOf } from './ExceptionOf'
@@ -18,10 +19,17 @@ import './weather.css'
 export function TodayVerdict({ day, species }: { day: Today; species: readonly string[] }) {
   const { weather: text } = useLeadWords()
   const words = useWords()
+  const format = useFormat()
   const isOpen = useSelect((view) => openShiftOf(view) !== null)
   const verdicts = species.map((one) => verdictFor(one, day))
   const forAll = sharedReasons(verdicts)
   const codes = new Set(forAll.map(({ code }) => code))
+  const ownReasons = ({ reasons }: Verdict) => reasons.filter(({ code }) => !codes.has(code))
+  const wasOff = ({ lifted }: Verdict) => lifted.some(({ weight }) => weight === 'off')
+  const justGo = verdicts.filter(
+    (one) => one.says === 'go' && ownReasons(one).length === 0 && !wasOff(one)
+  )
+  const withWords = verdicts.filter((one) => !justGo.includes(one))
   const isStop = verdicts.some(({ says }) => says === 'stop')
   const darkensSoon = useSelect((view) => darknessMatters(view.ground, new Date(day.nowMs)))
   const isExcepted = day.exceptions[darkness] !== undefined
@@ -39,10 +47,10 @@ export function TodayVerdict({ day, species }: { day: Today; species: readonly s
         />
       )}
       <ul className="verdicts" aria-label={text.today}>
-        {verdicts.map((verdict) => {
-          const own = verdict.reasons.filter(({ code }) => !codes.has(code))
+        {withWords.map((verdict) => {
+          const own = ownReasons(verdict)
           const name = speciesWords(words, verdict.species).many
-          const isLifted = verdict.lifted.some(({ weight }) => weight === 'off')
+          const isLifted = wasOff(verdict)
           const isOff = own.some(({ weight }) => weight === 'off')
           return (
             <li key={verdict.species} className={`verdict is-${verdict.says}`}>
@@ -62,6 +70,19 @@ export function TodayVerdict({ day, species }: { day: Today; species: readonly s
             </li>
           )
         })}
+        {justGo.length > 0 && (
+          // Nothing is to be said of these: one line, so that the others are seen.
+          <li className="verdict is-go">
+            <p className="verdict-head">
+              <b>
+                {capitalised(
+                  format.list(justGo.map(({ species: one }) => speciesWords(words, one).many))
+                )}
+              </b>
+              <span className="verdict-says">{text.says.go}</span>
+            </p>
+          </li>
+        )}
       </ul>
       {verdicts.every(({ says, reasons }) => says === 'go' && reasons.length === 0) && (
         <p className="small">{text.allGo}</p>
