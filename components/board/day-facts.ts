@@ -10,6 +10,7 @@ export type DayFact =
   | { code: 'alone_with_ladder'; person: string; tree: number }
   | { code: 'waits_for_lead'; person: string; tree: number }
   | { code: 'not_heard'; person: string; minutes: number; tree: number | null }
+  | { code: 'many_not_heard'; people: string[] }
   | { code: 'not_let_in'; people: string[] }
   | { code: 'not_answered'; people: string[] }
   | { code: 'not_briefed'; people: string[] }

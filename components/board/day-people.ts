@@ -6,6 +6,9 @@ import { crewInOrder, isAtWork } from '../crew/crew-order'
 import { lacksOf } from '../crew/readiness'
 import { type DayClock, type DayFact, some } from './day-facts'
 
+/** Where the signal is gone all phones fall silent at once: a wall of names would hide the danger below it. */
+const mostNotHeard = 3
+
 function linesOf(view: View, { now, heardAt, quietMinutes }: DayClock) {
   const flags = view.state?.flags ?? {}
   const people = view.state?.people ?? {}
@@ -35,7 +38,12 @@ export function peopleInNeed(view: View, state: State, clock: DayClock): DayFact
     if (need?.kind === 'quiet') return [{ code: 'not_heard', person, minutes: need.minutes, tree }]
     return []
   })
-  return [...inNeed, ...some('not_let_in', waiting)]
+  const notHeard = inNeed.flatMap((fact) => (fact.code === 'not_heard' ? [fact.person] : []))
+  const told =
+    notHeard.length > mostNotHeard
+      ? [...inNeed.filter(({ code }) => code !== 'not_heard'), ...some('many_not_heard', notHeard)]
+      : inNeed
+  return [...told, ...some('not_let_in', waiting)]
 }
 
 export function longAtTree(view: View, clock: DayClock): DayFact[] {

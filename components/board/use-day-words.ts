@@ -3,6 +3,7 @@
 import { useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { useCallTitle } from '../call/call-title'
+import { longerThanAnyShift } from '../crew/crew-order'
 import { useLeadWords } from '../crew/use-lead-words'
 import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
@@ -95,10 +96,20 @@ export function useDayWords(): (fact: DayFact) => DaySentence {
         }
       case 'not_heard':
         return {
-          says: text.not_heard(nameOf(fact.person), format.duration(fact.minutes)),
+          says:
+            fact.minutes < longerThanAnyShift
+              ? text.not_heard(nameOf(fact.person), format.duration(fact.minutes))
+              : text.not_heard_today(nameOf(fact.person)),
           note: last(fact.tree),
           icon: 'nobars',
           href: routes.person(fact.person),
+        }
+      case 'many_not_heard':
+        return {
+          says: text.many_not_heard(fact.people.length, names(fact.people)),
+          note: text.manyNotHeardNote,
+          icon: 'nobars',
+          href: routes.map(),
         }
       case 'long_at_tree': {
         const where = fact.tree === null ? text.atRow : text.atTree(tagOf(fact.tree))

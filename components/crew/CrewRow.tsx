@@ -11,7 +11,7 @@ import { Face } from '../ui/Face'
 import { Icon } from '../ui/Icon'
 import { ListItem } from '../ui/List'
 import { Tag } from '../ui/Tag'
-import { type CrewLine, isAtWork } from './crew-order'
+import { type CrewLine, isAtWork, longerThanAnyShift } from './crew-order'
 import { useLeadWords } from './use-lead-words'
 
 type CrewRowProps = {
@@ -64,7 +64,11 @@ function useCrewNote(line: CrewLine): string | undefined {
   if (need?.kind === 'alone') return leadMap.needs.alone
   if (need?.kind === 'minor_alone') return leadMap.needs.minorAlone
   if (need?.kind === 'hazard') return leadMap.needs.hazard
-  if (need?.kind === 'quiet') return leadMap.needs.quiet(format.duration(need.minutes))
+  if (need?.kind === 'quiet') {
+    return need.minutes < longerThanAnyShift
+      ? leadMap.needs.quiet(format.duration(need.minutes))
+      : leadMap.needs.quietToday
+  }
   if (need?.kind === 'long') return leadMap.needs.long
   if (state === 'break') return leadMap.onBreak
   if (row) return brushRows.haulsRow(rowWords(row))

@@ -6,6 +6,9 @@ import type { Whereabouts } from '@/lib/hooks'
 /** Longer than any usual tree takes. Common practice, no source; it ends nothing, it only asks a lead to look. */
 export const longAtTreeMinutes = 45
 
+/** A phone that was heard so long ago was heard in another shift: how long says nothing. */
+export const longerThanAnyShift = 24 * 60
+
 export type Need =
   | { kind: 'call' }
   | { kind: 'hazard'; tree: number }

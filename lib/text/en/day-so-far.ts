@@ -30,7 +30,11 @@ export const daySoFar = {
   alone_with_ladder: (name: string, tag: string) => `${name} is alone with a ladder at ${tag}.`,
   aloneNote: 'The helper or buddy is not there.',
   waits_for_lead: (name: string, tag: string) => `${name} flagged ${tag} and waits for you there.`,
-  not_heard: (name: string, duration: string) => `${name} was not heard from for ${duration}.`,
+  not_heard: (name: string, duration: string) => `${name} has not been heard from for ${duration}.`,
+  not_heard_today: (name: string) => `${name} has not been heard from in this shift.`,
+  many_not_heard: (count: number, who: string) =>
+    `${count} people have not been heard from for a while: ${who}.`,
+  manyNotHeardNote: 'Each stands in the crew beside the map. Look for who is at a tree.',
   lastAt: (tag: string) => `Last at ${tag}.`,
   notAtTree: 'Not at a tree.',
   not_let_in: (count: number, who: string) =>

@@ -43,6 +43,7 @@ export const leadMap = {
     minorAlone: 'under age, their adult is not here',
     hazard: 'flagged a hazard, has no tree',
     quiet: (duration: string) => `not heard for ${duration}`,
+    quietToday: 'not heard in this shift',
     long: 'at it for long',
   },
   coming: 'I am coming',

@@ -30,6 +30,9 @@ export const daySoFar: typeof en = {
   aloneNote: 'Quien le acompaña no está allí.',
   waits_for_lead: (name, tag) => `${name} marcó ${tag} y te espera allí.`,
   not_heard: (name, duration) => `No se sabe de ${name} desde hace ${duration}.`,
+  not_heard_today: (name) => `No se ha sabido de ${name} en este turno.`,
+  many_not_heard: (count, who) => `Hace rato que no se sabe de ${count} personas: ${who}.`,
+  manyNotHeardNote: 'Están en la cuadrilla, junto al mapa. Busca a quien esté en un árbol.',
   lastAt: (tag) => `La última vez en ${tag}.`,
   notAtTree: 'No está en ningún árbol.',
   not_let_in: (count, who) =>

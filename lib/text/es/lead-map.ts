@@ -42,6 +42,7 @@ export const leadMap: typeof en = {
     minorAlone: 'menor de edad, su adulto no está',
     hazard: 'marcó un peligro, sin árbol',
     quiet: (duration) => `sin noticias desde hace ${duration}`,
+    quietToday: 'sin noticias en este turno',
     long: 'lleva mucho',
   },
   coming: 'Voy',

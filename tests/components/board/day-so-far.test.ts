@@ -151,6 +151,19 @@ test('a phone that was not heard is missed, somebody without a phone is not', ()
   ])
 })
 
+test('where nearly all phones are silent it is said once, and hides no danger below it', () => {
+  const names = ['cy', 'dee', 'eli', 'fay'].map((name) => idOf(name))
+  const there = Object.fromEntries(
+    names.map((id) => [id, { state: 'here', since: morning } as const])
+  )
+  const silent = Object.fromEntries([ann, ...names].map((id) => [id, morning]))
+  const facts = factsOf({ ...busy, attendance: { ...aState().attendance, ...there } }, silent)
+
+  expect(facts.filter(({ code }) => code === 'not_heard')).toEqual([])
+  const said = facts.find((fact) => fact.code === 'many_not_heard')
+  expect(said?.people.toSorted()).toEqual([ann, ...names].toSorted())
+})
+
 test('who waits to be let in is counted, and hauling brush is work', () => {
   const facts = factsOf({
     ...busy,
