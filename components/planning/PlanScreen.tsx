@@ -62,10 +62,10 @@ function Plan({ planning }: { planning: Planning }) {
         <div className="stack">
           <TeamList planning={{ ...planning, change }} />
           <PlanLeft planning={planning} />
+          <PlanChoices planning={{ ...planning, change }} />
         </div>
         <div className="stack">
           <PlanPictures teams={plan.teams} />
-          <PlanChoices planning={{ ...planning, change }} />
         </div>
       </div>
     </>
