@@ -22,7 +22,7 @@ export function AerialScreen() {
   const jpeg = chosen ?? kept?.jpeg ?? null
   return (
     <Room title={text.title} lead={text.lead}>
-      <div className="stack aerial">
+      <div className="stack">
         <PicturePick
           hasPicture={jpeg !== null}
           onPicture={(picture) => {

@@ -35,6 +35,8 @@ type LeadScreenProps = {
   here: LeadTab
   /** A map fills the work. */
   fill?: boolean
+  /** A form or a text. */
+  reads?: boolean
   side?: ReactNode
   sideLabel?: string
   /** What is picked, at the thumbs. */

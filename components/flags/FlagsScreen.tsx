@@ -25,7 +25,7 @@ export function FlagsScreen() {
   ]
 
   return (
-    <LeadScreen here="flags">
+    <LeadScreen here="flags" reads>
       <div className="flags">
         <h1>
           {flags.length === 0 ? text.none : waiting === 0 ? text.nothingWaits : text.title(waiting)}

@@ -64,7 +64,7 @@ export function LabelsScreen() {
 
   return (
     <LeadScreen here="shift">
-      <div className="label-choose">
+      <div className="label-choose is-read">
         <h1>{text.title}</h1>
         <p>{text.lead}</p>
         <SelectField

@@ -9,8 +9,10 @@ type WideFrameProps = {
   /** The ink band: calls for help, above everything. */
   band?: ReactNode
   bandLabel?: string
-  /** A map fills the work; anything else gets room around it. */
+  /** A map fills the work; anything else stands in one measured page. */
   fill?: boolean
+  /** A form or a text: lines no longer than one reads them. */
+  reads?: boolean
   side?: ReactNode
   sideLabel?: string
   /** What is picked and what to do with it, at the thumbs. */
@@ -20,7 +22,18 @@ type WideFrameProps = {
 
 /** Every tablet and laptop screen; on a narrow one the column beside the work goes below it. */
 export function WideFrame(props: WideFrameProps) {
-  const { bar, banners, band, bandLabel, fill = false, side, sideLabel, deal, children } = props
+  const {
+    bar,
+    banners,
+    band,
+    bandLabel,
+    fill = false,
+    reads = false,
+    side,
+    sideLabel,
+    deal,
+    children,
+  } = props
   return (
     <div className="wide">
       <div>
@@ -32,7 +45,13 @@ export function WideFrame(props: WideFrameProps) {
       </section>
       <div className={joinClasses('work', side !== undefined && 'has-side')}>
         <div className="left">
-          <main className={joinClasses('main', !fill && 'is-padded')}>{children}</main>
+          <main className={joinClasses('main', !fill && 'is-padded')}>
+            {fill ? (
+              children
+            ) : (
+              <div className={joinClasses('page', reads && 'is-read')}>{children}</div>
+            )}
+          </main>
           {deal && <div className="deal">{deal}</div>}
         </div>
         {side && (

@@ -29,6 +29,7 @@ export function LookOverScreen() {
   return (
     <LeadScreen
       here="lookOver"
+      reads
       sideLabel={lookOver.listOf}
       side={<LookOverList trees={open} proposals={proposals} onTree={setChosen} />}
     >

@@ -30,7 +30,7 @@ export function PaperScreen() {
 
   return (
     <LeadScreen here="shift">
-      <div className="paper-choose">
+      <div className="paper-choose is-read">
         <h1>{text.title}</h1>
         <p>{text.lead}</p>
         {isOffline && <Note icon="nobars">{text.offline}</Note>}

@@ -16,8 +16,8 @@ export function HouseRulesScreen() {
   const { houseRules: text } = useLeadWords()
   const isManager = useSelect((view) => view.state?.me.role === 'manager')
   return (
-    <LeadScreen here="shift">
-      <div className="shift-screen house-rules">
+    <LeadScreen here="shift" reads>
+      <div className="shift-screen">
         <h1>{text.title}</h1>
         <p>{text.lead}</p>
         {isManager ? <HouseRulesForm /> : <InForce />}
