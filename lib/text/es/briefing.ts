@@ -7,7 +7,7 @@ export const briefing: typeof en = {
   nextTopic: 'Tema siguiente',
   yourLeadSays: 'De tu jefe de cuadrilla',
   notGivenYet: 'Aún no se ha dado. Escucha primero a tu jefe de cuadrilla y firma después.',
-  given: 'Un jefe de cuadrilla apuntó que la escuchaste.',
+  given: 'Un jefe de cuadrilla anotó que la escuchaste.',
   version: (version) => `Versión ${version}.`,
   changed: (version) => `Versión ${version}: hay algo nuevo. Todos firman otra vez.`,
   newTitle: (version) => `Qué hay de nuevo desde la versión ${version}`,
@@ -22,10 +22,10 @@ export const briefing: typeof en = {
   comeDown: {
     title: 'Baja ahora',
     orders:
-      'Pies en el suelo, filos cerrados, fuera de debajo del árbol. Después lee lo que cambió.',
+      'Pies en el suelo, cuchillas cerradas, sal de debajo del árbol. Después lee lo que cambió.',
     treeStaysYours: (tag) => `${tag} sigue siendo tuyo. Sigues en cuanto firmes.`,
     staysYours: 'La fila sigue siendo tuya. Sigues en cuanto firmes.',
-    notRead: 'Aquí no se puede traer lo que cambió. Ve con tu jefe de cuadrilla y escúchalo.',
+    notRead: 'Aquí no se puede cargar lo que cambió. Ve con tu jefe de cuadrilla y escúchalo.',
     iRead: 'Ya bajé y lo he leído',
     iWasTold: 'Ya bajé y mi jefe de cuadrilla me lo contó',
     signAs: (name, version) => `Firma la versión ${version} como ${name}`,
@@ -41,8 +41,8 @@ export const briefing: typeof en = {
   signed: (version) => `Firmada, versión ${version}`,
   goOn: 'Seguir',
   none: 'Aún no hay charla escrita. La escribe tu jefe de cuadrilla.',
-  noShift: 'No hay turno previsto, así que no hay charla.',
-  reading: 'Trayendo la charla…',
+  noShift: 'No hay ningún turno programado, así que no hay charla.',
+  reading: 'Cargando la charla…',
   notRead:
-    'No se pudo traer la charla. Escucha a tu jefe de cuadrilla; ábrela otra vez donde haya señal.',
+    'No se pudo cargar la charla. Escucha a tu jefe de cuadrilla; ábrela otra vez donde haya señal.',
 }

@@ -5,7 +5,7 @@ export const consent: typeof en = {
   parts: [
     {
       title: 'Qué es podar',
-      says: 'Cortas madera de árboles frutales con herramientas de mano, desde el suelo y, si lo has aprendido, desde una escalera. Motosierras, trepar y trabajar cerca de líneas eléctricas no entran.',
+      says: 'Cortas madera de árboles frutales con herramientas de mano, desde el suelo y, si lo has aprendido, desde una escalera. Motosierras, trepar y trabajar cerca de líneas eléctricas no forman parte.',
     },
     {
       title: 'Qué puede pasar',
@@ -17,7 +17,7 @@ export const consent: typeof en = {
     },
     {
       title: 'Puedes dejarlo cuando quieras',
-      says: 'Di que no a un árbol, haz una pausa, vete a casa: nadie pregunta por qué. Di a tu jefe de cuadrilla antes de empezar si algo te hace hoy más difícil el trabajo. Aquí no se anota.',
+      says: 'Di que no a un árbol, haz una pausa, vete a casa: nadie pregunta por qué. Dile a tu jefe de cuadrilla antes de empezar si algo te hace hoy más difícil el trabajo. Aquí no se anota.',
     },
     {
       title: 'Fotos',
@@ -35,10 +35,10 @@ export const consent: typeof en = {
   readFirst: 'Marca que lo has leído y acepta.',
   minorTitle: 'Un adulto acepta por ti',
   minorWhy:
-    'Si eres menor trabajas sin escalera ni serrucho, y con un adulto presente que responde por ti.',
+    'Si eres menor trabajas sin escalera ni serrucho, y con el adulto que responde por ti presente.',
   guardianAgrees: (name) => `Soy ${name}, madre, padre o tutor, y estoy de acuerdo`,
   withLead:
-    'Ve a tu jefe de cuadrilla con tu madre, tu padre o tu tutor. Lo leen, y tu jefe de cuadrilla apunta que están de acuerdo.',
+    'Ve a tu jefe de cuadrilla con tu madre, tu padre o tu tutor. Lo leen, y tu jefe de cuadrilla anota que están de acuerdo.',
   onThisDevice:
     'O tu madre, tu padre o tu tutor entra también en este dispositivo; así puede aceptar aquí mismo.',
   goOn: 'Seguir',

@@ -32,13 +32,13 @@ export const cuts: typeof en = {
     },
     notFromGround: 'Desde el suelo no.',
     notFromGroundSays: (limit) =>
-      `Una tijera de pértiga corta madera viva de hasta ${limit}. Esto se corta solo desde una escalera, entre dos y con permiso de usarla; si no, déjalo a tu jefe de cuadrilla.`,
-    deadWood: 'La madera muerta salta y mella la tijera: sierra, y ponte a un lado.',
+      `Una tijera de pértiga corta madera viva de hasta ${limit}. Esto solo se corta desde una escalera, entre dos personas y una con permiso de usarla; si no, déjalo a tu jefe de cuadrilla.`,
+    deadWood: 'La madera muerta salta y mella la tijera: usa el serrucho y ponte a un lado.',
     threeTitle: 'En tres cortes, para que no se desgarre la corteza',
     three: {
       first: (depth, out) => `Desde abajo, ${depth} de hondo, a ${out} del collar.`,
       second: (out) => `Desde arriba, a ${out}, hasta que caiga.`,
-      third: 'Quita el muñón, justo por fuera del collar. Ni a ras ni con tocón.',
+      third: 'Quita el tocón, justo por fuera del collar. Ni a ras ni dejando tocón.',
     },
     standClear:
       'Nadie debajo, ni más cerca que una vez y media su largo. En la escalera nadie sujeta una rama.',
@@ -51,7 +51,7 @@ export const cuts: typeof en = {
     pictureThree: (thickness) =>
       `Una rama de ${thickness} de grosor. Corte 1 desde abajo, corte 2 desde arriba algo más afuera, corte 3 justo por fuera del collar. Dibujado a escala.`,
     pictureRefer: (thickness) => `Una rama de ${thickness} de grosor. No se corta nada.`,
-    lateralTitle: '¿Es bastante gruesa la rama que queda?',
+    lateralTitle: '¿Es lo bastante gruesa la rama que queda?',
     lateral: 'Rama lateral que queda',
     lateralOk: 'Un tercio de lo que se va, o más: puede seguir ella.',
     lateralBad: (least) =>
@@ -110,6 +110,6 @@ export const cuts: typeof en = {
     reckoned: (shoot, limb) =>
       `Para un brote de ${shoot} al final de una rama horizontal de ${limb}. Lo menor: igual de fruta, más adentro. Lo mayor: falta también la fruta de las yemas que se van. Las ramas reales están entre los dos.`,
     budsFrom:
-      'Cuántas yemas hay en cada parte está dibujado según la palabra, a nuestro criterio. Quien dirige puede contarlas.',
+      'Cuántas yemas hay en cada parte está dibujado según la palabra, a nuestro criterio. Un jefe de cuadrilla puede contarlas.',
   },
 }

@@ -36,7 +36,7 @@ export const houseRules: typeof en = {
   rules: {
     ladder_from_cm: {
       name: 'Un árbol pide escalera por encima de',
-      says: 'Los más altos piden la destreza de escalera y dos personas.',
+      says: 'Los más altos piden la habilidad de escalera y dos personas.',
       from: 'Práctica común, sin número publicado. Mide hasta dónde llegan los más bajos.',
     },
     limb_cm: {
@@ -51,7 +51,7 @@ export const houseRules: typeof en = {
     },
     lopper_cm: {
       name: 'La tijera de dos manos corta madera de hasta',
-      says: 'Lo más grueso se sierra, en tres cortes.',
+      says: 'Lo más grueso se corta con serrucho, en tres cortes.',
       from: 'Práctica común, de 1 1/2 a 2 pulgadas; sin número publicado.',
     },
     pole_cm: {
@@ -61,7 +61,7 @@ export const houseRules: typeof en = {
     },
     three_cut_out_cm: {
       name: 'De los tres cortes, el primero va a esta distancia del collar',
-      says: 'Desde abajo, un tercio del grosor: más hondo pellizca el serrucho, menos hondo deja desgarrarse la corteza.',
+      says: 'Desde abajo, un tercio del grosor: más hondo atrapa el serrucho, menos hondo deja que se desgarre la corteza.',
       from: 'Las fuentes difieren: UC IPM, 1 a 2 pies; la ciudad de Scottsdale y el programa forestal de Wisconsin, 6 a 12 pulgadas.',
     },
     three_cut_further_cm: {
@@ -90,13 +90,13 @@ export const houseRules: typeof en = {
       from: 'Práctica común, sin número publicado. Un árbol alto pide más.',
     },
     overhead_apart_m: {
-      name: 'Separación de trabajos con escalera o sierra',
-      says: 'Nadie toma un árbol más cerca que esto, salvo que lo reparta un jefe de cuadrilla.',
+      name: 'Separación de trabajos con escalera o serrucho',
+      says: 'Nadie toma un árbol más cerca que esto, salvo que lo asigne un jefe de cuadrilla.',
       from: 'Práctica común, sin número publicado.',
     },
     quiet_minutes: {
       name: 'Se avisa de un teléfono callado después de',
-      says: 'Quien lleva tanto tiempo sin oírse está el primero en la cuadrilla.',
+      says: 'Quien lleva tanto tiempo sin dar señal aparece primero en la cuadrilla.',
       from: 'Práctica común, sin número publicado.',
     },
     withdraw_minutes: {

@@ -4,7 +4,7 @@ export const lookedOver: typeof en = {
   reasons: {
     stubs_left: {
       found: 'Quedan tocones',
-      better: 'Corta hasta una rama lateral o hasta el cuello: ni tocón ni corte a ras.',
+      better: 'Corta hasta una rama lateral o hasta el collar: ni tocón ni corte a ras.',
     },
     centre_closed: {
       found: 'El centro sigue cerrado',
@@ -35,7 +35,7 @@ export const lookedOver: typeof en = {
     },
     not_tidy: {
       found: 'Árbol sin recoger',
-      better: 'Saca la madera cortada del árbol y déjala donde se recoge la leña.',
+      better: 'Saca la madera cortada del árbol y déjala donde se recogen las ramas.',
     },
   },
   by: (tag, name) => `${name} revisó ${tag}.`,

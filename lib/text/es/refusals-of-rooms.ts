@@ -2,13 +2,13 @@ import type { refusalsOfRooms as en } from '../en/refusals-of-rooms'
 
 export const refusalsOfRooms: typeof en = {
   shifts_planned: () =>
-    'Hay turnos previstos en esta ronda. Di que se cancelan y después ciérrala.',
+    'Hay turnos programados en esta ronda. Di que se cancelan y después ciérrala.',
 
   // olvidar
   forgotten_before: () => 'Este nombre ya está olvidado. No queda nada por hacer.',
   not_yourself: () => 'Nadie se olvida a sí mismo. Pídeselo a otro responsable.',
   still_here: ({ whose }) =>
-    `${whose ?? 'Esta persona'} sigue en el recuento. Apunta antes su salida.`,
+    `${whose ?? 'Esta persona'} sigue en el recuento. Anota antes su salida.`,
   not_found_yet: ({ whose }) =>
     `Nadie ha dicho que ${whose ?? 'esta persona'} haya aparecido. Búscala primero.`,
   still_at_tree: ({ tree, row, whose }) =>

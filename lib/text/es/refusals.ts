@@ -4,19 +4,19 @@ import { refusalsOfRooms } from './refusals-of-rooms'
 
 export const refusals: typeof en = {
   shift_not_open: () => 'El turno no está abierto. Lo abre tu jefe de cuadrilla.',
-  stopped: () => 'El trabajo está parado. Espera a que un jefe de cuadrilla deje seguir.',
+  stopped: () => 'El trabajo está parado. Espera a que un jefe de cuadrilla lo reanude.',
   stop_not_answered: ({ whose }) =>
     whose
-      ? `${whose} no ha respondido a la parada. Respondan primero.`
+      ? `${whose} no ha respondido a la parada. Que responda primero.`
       : 'No has respondido a la parada. Responde primero.',
   thunder: ({ until }) =>
-    `Se ha oído un trueno. Nadie trabaja${until ? ` antes de las ${until}` : ' hasta 30 minutos después del último'}. Entra en un edificio o en un coche cerrado.`,
+    `Se ha oído un trueno. Nadie trabaja${until ? ` antes de las ${until}` : ' hasta 30 minutos después del último'}. Entra en un edificio o en un vehículo cerrado.`,
   too_windy: () =>
-    'Las rachas pasan del límite de este huerto para trabajar. Espera a que un jefe de cuadrilla vuelva a medir.',
+    'Las ráfagas superan el límite de este huerto para trabajar. Espera a que un jefe de cuadrilla vuelva a medir.',
   too_hot: () =>
-    'La sensación de calor pasa del límite de este huerto para trabajar. Descansa a la sombra y bebe; un jefe de cuadrilla vuelve a medir.',
+    'La sensación de calor supera el límite de este huerto para trabajar. Descansa a la sombra y bebe; un jefe de cuadrilla vuelve a medir.',
   dark: () =>
-    'El sol no ha salido en el huerto, y se trabaja con luz del día. Un jefe de cuadrilla que tenga focos allí puede hacer una excepción.',
+    'El sol no ha salido en el huerto, y se trabaja con luz del día. Un jefe de cuadrilla que tenga lámparas allí puede hacer una excepción.',
   not_off: ({ species }) =>
     `Nada aplaza ${species ?? 'estos árboles'} ahora. No hace falta una excepción.`,
   exception_needed: ({ species }) =>
@@ -92,11 +92,11 @@ export const refusals: typeof en = {
   ladders_off: ({ reason }) =>
     `Hoy no se usan escaleras${reason ? `, porque ${reason}` : ''}. Toma un árbol que alcances desde el suelo.`,
   skill_missing: ({ skill, whose }) =>
-    `${whose ? `A ${whose} le falta` : 'Te falta'} ${skill ? `la destreza «${skill}»` : 'la destreza que pide este árbol'}. Toma otro o pregunta a tu jefe de cuadrilla.`,
+    `${whose ? `A ${whose} le falta` : 'Te falta'} ${skill ? `la habilidad «${skill}»` : 'la habilidad que pide este árbol'}. Toma otro o pregunta a tu jefe de cuadrilla.`,
   minor_ladder_saw: ({ whose }) =>
     `${whose ? `${whose} es` : 'Eres'} menor de edad: sin escalera ni serrucho. Toma un árbol para tijeras.`,
   not_marked: ({ tree }) =>
-    `Nadie ha marcado los cortes grandes de ${tree ?? 'este árbol'}. Pide que lo marquen o ayuda a alguien.`,
+    `Nadie ha marcado los cortes grandes de ${tree ?? 'este árbol'}. Pide a un jefe de cuadrilla que los marque, o ayuda a alguien.`,
   works_next_to_it: ({ tree, person }) =>
     `${person ?? 'Alguien'} trabaja con escalera o serrucho junto a ${tree ?? 'este árbol'}. Toma uno más lejos.`,
   disease_not_dealt: ({ tree }) =>
@@ -109,16 +109,17 @@ export const refusals: typeof en = {
   helper_not_ready: ({ person }) =>
     `${person ?? 'Quien te ayuda'} aún no puede empezar. Elige a otra persona o espera.`,
   buddy_not_here: ({ person }) =>
-    `${person ?? 'Tu pareja'} no está aquí. Nombra a alguien que esté.`,
+    `${person ?? 'Quien te acompaña'} no está aquí. Nombra a alguien que esté.`,
   buddy_not_fit: ({ person }) =>
-    `${person ?? 'Esta persona'} no puede ser la pareja. Nombra a una persona adulta del equipo.`,
+    `${person ?? 'Esta persona'} no puede acompañarte. Nombra a una persona adulta de la cuadrilla.`,
   tree_in_progress: ({ tree }) => `${tree ?? 'Este árbol'} está en curso. Asigna otro.`,
   row_held: ({ row, person }) =>
     `${person ?? 'Alguien'} ya recoge ${row ?? 'esta fila'}. Únete o toma otra fila.`,
-  nothing_to_haul: () => 'En esta fila no hay leña cortada. Toma otra.',
+  nothing_to_haul: () => 'En esta fila no hay ramas cortadas. Toma otra.',
   tree_not_done: ({ tree }) =>
     `${tree ?? 'Este árbol'} no está hecho, o ya no. Míralo otra vez cuando lo esté.`,
-  worked_on_it: ({ tree }) => `Trabajaste en ${tree ?? 'este árbol'}. Lo revisa otro responsable.`,
+  worked_on_it: ({ tree }) =>
+    `Trabajaste en ${tree ?? 'este árbol'}. Lo revisa otro jefe de cuadrilla.`,
   claim_over: () => 'Esta toma ya terminó. Mira el árbol otra vez.',
   not_in_claim: ({ whose }) =>
     `${whose ? `${whose} no está` : 'No estás'} en este árbol. No hay nada que dejar.`,
@@ -129,8 +130,8 @@ export const refusals: typeof en = {
 
   not_admitted: ({ whose }) =>
     whose
-      ? `${whose} aún no tiene paso. Lo da un jefe de cuadrilla.`
-      : 'Aún no tienes paso. Di tu nombre a tu jefe de cuadrilla.',
+      ? `A ${whose} aún no le dejaron entrar. Lo hace un jefe de cuadrilla.`
+      : 'Aún no te dejaron entrar. Dile tu nombre a tu jefe de cuadrilla.',
   person_removed: ({ whose }) =>
     whose
       ? `${whose} ya no está en este huerto.`
@@ -147,7 +148,7 @@ export const refusals: typeof en = {
     'Una zona cerrada solo se agranda. Pide a un responsable que la reduzca.',
   not_yours: () => 'Esta marca la puso otra persona. Solo ella o un jefe de cuadrilla la retira.',
   not_yours_to_give: () => 'Para esa persona solo puede un responsable. Pregunta a un responsable.',
-  not_to_oneself: () => 'Nadie se concede una destreza. Pide a otro jefe de cuadrilla.',
+  not_to_oneself: () => 'Nadie se concede una habilidad a sí mismo. Pide a otro jefe de cuadrilla.',
   last_manager: () => 'El último responsable se queda. Nombra antes a otra persona.',
   handed_in_before: () => 'Este trabajo ya está entregado. No se pierde nada.',
   accepted_before: () => 'Otro jefe ya lo aceptó.',
@@ -164,8 +165,8 @@ export const refusals: typeof en = {
   no_round: () => 'No hay ronda abierta. Primero la abre un responsable.',
   round_closed: () => 'Esta ronda está cerrada. Elige otra o abre una nueva.',
   shift_open: () => 'Ya hay un turno abierto. Ciérralo primero.',
-  shift_closed: () => 'Este turno está cerrado. Prevé uno nuevo.',
-  shift_cancelled: () => 'Este turno se canceló. Prevé uno nuevo.',
+  shift_closed: () => 'Este turno está cerrado. Programa uno nuevo.',
+  shift_cancelled: () => 'Este turno se canceló. Programa uno nuevo.',
   rows_wrong: () => 'Hay filas mal. No se trajo nada; corrígelas e intenta otra vez.',
 
   ...groundRefusals,

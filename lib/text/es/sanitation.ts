@@ -19,7 +19,7 @@ export const sanitation: typeof en = {
     each_tree: 'Limpia la cuchilla después de este árbol, antes del siguiente.',
   },
   cleanHow:
-    'Alcohol al 70 % durante 30 segundos, o una parte de lejía por nueve de agua; luego seca y engrasa.',
+    'Alcohol al 70 % durante 30 segundos, o una parte de lejía (cloro) por nueve de agua; luego seca y aceita.',
   wood: {
     carry_away: 'Llévate la madera.',
     bag: 'Mete la madera en bolsas y no la arrastres junto a otros árboles.',

@@ -22,7 +22,7 @@ export const shoots: typeof en = {
     never: 'Acortar uno de estos.',
     why: 'Las yemas de fruto están en la punta: la cosecha se iría con ella.',
     picture:
-      'Brotes con yemas de fruto hasta la punta. Ninguno se acorta; se quitan dos que amontonan.',
+      'Brotes con yemas de fruto hasta la punta. Ninguno se acorta; se quitan dos que estorban.',
   },
   leave_short: {
     title: 'Brotes del año pasado: deja las puntas',
@@ -30,14 +30,14 @@ export const shoots: typeof en = {
     never: 'Quitarles un tercio, como en otros árboles.',
     why: 'Las yemas de fruto están en la punta: la cosecha se iría con ella.',
     picture:
-      'Brotes con yemas de fruto hasta la punta. Ninguno se acorta; se quitan dos que amontonan.',
+      'Brotes con yemas de fruto hasta la punta. Ninguno se acorta; se quitan dos que estorban.',
   },
   do_not_shorten: {
     title: 'Brotes del año pasado: no acortar',
     do: 'Deja las puntas. Donde se amontonan, quita brotes enteros desde su base.',
     never: 'Acortar uno de estos.',
     why: 'La cosecha está en estos brotes, y nadie anotó en qué parte.',
-    picture: 'Brotes con yemas de fruto. Ninguno se acorta; se quitan dos que amontonan.',
+    picture: 'Brotes con yemas de fruto. Ninguno se acorta; se quitan dos que estorban.',
   },
   leave_and_ask: {
     title: 'Brotes del año pasado: pregunta',

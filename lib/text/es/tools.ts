@@ -2,7 +2,7 @@ import type { tools as en } from '../en/tools'
 
 export const tools: typeof en = {
   title: 'Herramientas y protección',
-  lookFirst: '¿Listo para trabajar? Mira primero.',
+  lookFirst: '¿En buen estado? Mira primero.',
   protection: 'Protección',
   inHand: 'En tu mano',
   bench: 'En el banco',
@@ -17,8 +17,8 @@ export const tools: typeof en = {
     helmet: { name: 'Casco', check: 'Entero, la correa aguanta' },
   },
   checks: {
-    blade_tight: 'Hoja firme',
-    blade_sharp: 'Hoja afilada',
+    blade_tight: 'Cuchilla firme',
+    blade_sharp: 'Cuchilla afilada',
     closes_and_locks: 'Cierra y traba',
     handles_sound: 'Mangos enteros y firmes',
     sheath_on: 'Funda en la cuchilla',
@@ -43,7 +43,7 @@ export const tools: typeof en = {
   whatIsWrong: '¿Qué le pasa?',
   reportFault: 'Algo le pasa',
   faults: {
-    blade_tight: 'Hoja floja',
+    blade_tight: 'Cuchilla floja',
     blade_sharp: 'Sin filo',
     closes_and_locks: 'No traba',
     handles_sound: 'Mango',
@@ -63,12 +63,12 @@ export const tools: typeof en = {
   notClean: 'Sin limpiar',
   cleaned: 'La limpié',
   cleanFirst:
-    'Limpia la cuchilla: alcohol al 70 % durante 30 segundos, o una parte de lejía por nueve de agua, seca y engrasa. Luego dilo aquí.',
+    'Limpia la cuchilla: alcohol al 70 % durante 30 segundos, o una parte de lejía (cloro) por nueve de agua, seca y aceita. Luego dilo aquí.',
   fit: 'Lista para trabajar',
   failed: 'Fuera de uso. Devuélvela y toma otra.',
   none: 'No tienes herramienta en la mano. Toma una del banco.',
   noneFree: 'No queda ninguna libre. Pregunta a tu jefe de cuadrilla.',
-  arriveFirst: 'Que te cuenten primero; después revisas y tomas.',
+  arriveFirst: 'Marca primero tu llegada; después revisas y tomas.',
   shiftFirst: 'El turno aún no está abierto. Revisar y tomar viene después.',
   goOn: 'Seguir',
   goOnWithoutSaw: 'Seguir sin serrucho',

@@ -5,8 +5,8 @@ export const topics: typeof en = {
     title: 'Conoce la señal que para todo el trabajo',
     says: [
       'Cualquiera puede parar el trabajo. Dilo en voz alta; el teléfono nunca es la alarma.',
-      'Con la señal: herramientas al suelo, fuera de los árboles, ve al punto de encuentro y que te cuenten.',
-      'Se sigue solo cuando un jefe de cuadrilla se lo dice a cada persona.',
+      'Con la señal: herramientas al suelo, sal de debajo de los árboles y ve al punto de encuentro para el recuento.',
+      'No se sigue hasta que un jefe de cuadrilla se lo dice a cada persona.',
     ],
   },
   tools: {
@@ -28,15 +28,15 @@ export const topics: typeof en = {
   ladders: {
     title: 'Asienta la escalera, y baja para moverla',
     says: [
-      'Solo quien tiene la destreza, y de dos en dos. La tercera pata cuesta arriba, todo en suelo firme.',
-      'La hebilla del cinturón entre los largueros. Nunca pises los dos últimos peldaños.',
+      'Solo quien tiene la habilidad, y de dos en dos. La tercera pata cuesta arriba, todas las patas en suelo firme.',
+      'La hebilla del cinturón entre los largueros. Nunca pises los dos peldaños de arriba.',
       'Una escalera que se volcó no se usa hasta que la mire un jefe de cuadrilla. En la escalera, teléfono guardado.',
     ],
   },
   saws: {
     title: 'Corta con serrucho solo lo que puedes sujetar y ver caer',
     says: [
-      'Solo quien tiene la destreza. Nadie debajo ni al lado de la rama.',
+      'Solo quien tiene la habilidad. Nadie debajo ni al lado de la rama.',
       'Una rama pesada sale en tres cortes: desde abajo, desde arriba más afuera, y el tocón junto al collar.',
       'Lo demasiado grueso o alto no es tuyo: avisa.',
     ],
@@ -44,9 +44,9 @@ export const topics: typeof en = {
   minors: {
     title: 'Jóvenes: los pies en el suelo',
     says: [
-      'Ser menor significa sin escalera, sin serrucho y con la persona adulta que responde aquí.',
+      'Si eres menor: sin escalera, sin serrucho y con el adulto que responde por ti presente.',
       'Nadie les da un serrucho ni les sujeta una escalera, tampoco un momento.',
-      'Enséñales, y quédate donde se vean.',
+      'Muéstrales cómo, y quédate donde se vean.',
     ],
   },
   keep_out: {
@@ -61,7 +61,7 @@ export const topics: typeof en = {
     title: 'Lejos de la línea eléctrica',
     says: [
       'Nada de podar, trepar ni apoyar nada en las filas cerradas por ella.',
-      'Lleva escaleras y pértigas tumbadas.',
+      'Lleva escaleras y pértigas en horizontal.',
       '¿Madera que toca la línea? Retrocede, aparta a los demás, llama a tu jefe de cuadrilla.',
     ],
   },
@@ -109,7 +109,7 @@ export const topics: typeof en = {
     title: 'Truenos: abajo enseguida, y lejos de los árboles',
     says: [
       '¿Oyes truenos? Dilo en voz alta, baja, deja escaleras y pértigas en el suelo.',
-      'Entra en un edificio o en un coche de techo duro. Un árbol, una tienda o un cobertizo abierto no protegen.',
+      'Entra en un edificio o en un vehículo de techo rígido. Un árbol, una tienda o un cobertizo abierto no protegen.',
       'Espera 30 minutos desde el último trueno; tu jefe de cuadrilla dice cuándo se sigue.',
     ],
   },
@@ -125,7 +125,7 @@ export const topics: typeof en = {
     title: 'Abejas o avispas: aléjate despacio',
     says: [
       'No agites los brazos, no corras. Marca el árbol.',
-      'Avisa antes de empezar si una picadura es peligrosa para ti.',
+      'Antes de empezar, dile a tu jefe de cuadrilla si una picadura es peligrosa para ti.',
       '¿Te pica y te falta el aire, o se te hincha la cara? Llama a una ambulancia enseguida.',
     ],
   },

@@ -11,16 +11,16 @@ export const weatherRules: typeof en = {
   },
   thunder_minutes: {
     name: 'Tras el último trueno se espera',
-    says: 'Hasta entonces nadie toma un árbol ni saca ramas. No hay excepción.',
+    says: 'Hasta entonces nadie toma un árbol ni recoge ramas. No hay excepción.',
     from: 'Servicio Meteorológico Nacional de EE. UU.: 30 minutos. Puede ser más, nunca menos.',
   },
   ladder_gust_kmh: {
-    name: 'Sin escaleras desde rachas de',
+    name: 'Sin escaleras desde ráfagas de',
     says: 'A quien está en una se le dice que baje. No hay excepción: se vuelve a medir.',
     from: 'Beaufort 5, se mueven árboles pequeños (Servicio Meteorológico Nacional de EE. UU.). Que sea un límite es práctica común.',
   },
   work_gust_kmh: {
-    name: 'Sin trabajo desde rachas de',
+    name: 'Sin trabajo desde ráfagas de',
     says: 'A quien está en un árbol se le dice que salga. No hay excepción.',
     from: 'Beaufort 6, se mueven ramas grandes (Servicio Meteorológico Nacional de EE. UU.). Que sea un límite es práctica común.',
   },

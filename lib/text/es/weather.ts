@@ -12,7 +12,7 @@ export const weather: typeof en = {
   starts: 'Los pasos empiezan en lo último anotado. Cambia lo que sea distinto.',
   temperature: 'Temperatura',
   humidity: 'Humedad',
-  gust: 'Racha más fuerte',
+  gust: 'Ráfaga más fuerte',
   lessOf: (what) => `${what}: menos`,
   moreOf: (what) => `${what}: más`,
   notSaid: 'sin decir',
@@ -63,7 +63,7 @@ export const weather: typeof en = {
   stopAll: 'Parar: ahora no trabaja nadie',
   reasons: {
     thunder: (until) => `Se ha oído un trueno. Nadie trabaja antes de las ${until}.`,
-    too_windy: (gust, limit) => `Rachas de ${gust}; el límite para trabajar es ${limit}.`,
+    too_windy: (gust, limit) => `Ráfagas de ${gust}; el límite para trabajar es ${limit}.`,
     too_hot: (feels, limit) => `Se siente como ${feels}; el límite para trabajar es ${limit}.`,
     dark: 'No hay sol. Se trabaja con luz de día; un jefe de cuadrilla llama a todos.',
     season: 'No es su temporada: lo que se corta en meses húmedos deja entrar enfermedades.',
@@ -73,7 +73,7 @@ export const weather: typeof en = {
     rain_free: (days, wanted) =>
       `${plural(days, 'Un día', `${days} días`)} hasta la primera lluvia; se piden ${wanted}.`,
     hot_for_trees: (limit) => `${limit} o más: duro también para los árboles.`,
-    ladders_wind: (gust, limit) => `Sin escaleras: rachas de ${gust}, el límite es ${limit}.`,
+    ladders_wind: (gust, limit) => `Sin escaleras: ráfagas de ${gust}, el límite es ${limit}.`,
     ladders_light: 'Sin escaleras: el sol se pone pronto, o ya se ha puesto.',
     weather_unknown:
       'El tiempo no se conoce y no aplaza nada. Los jefes de cuadrilla miran y deciden.',
@@ -92,10 +92,10 @@ export const weather: typeof en = {
     young_tree: 'Árboles jóvenes en formación',
     must_come_off: 'Está roto y hay que quitarlo',
     lead_judges: 'Mi propio criterio',
-    lamps: 'Los focos alumbran los árboles y la salida',
+    lamps: 'Los lámparas alumbran los árboles y la salida',
     day_here: 'Aquí es de día: el lugar del mapa no es el bueno',
   },
-  exceptDark: '¿Por qué puede seguir el trabajo? Con focos no hay escaleras.',
+  exceptDark: '¿Por qué puede seguir el trabajo? Con lámparas no hay escaleras.',
   workInTheDark: 'trabajar a oscuras',
   exceptNote: 'Algo más, si quieres (lo leen jefes y responsables)',
   exceptSave: 'Hacer la excepción',
@@ -120,14 +120,14 @@ export const weather: typeof en = {
   upAllDay: 'Hoy no se pone el sol.',
   downAllDay: 'Hoy no sale el sol.',
   sunDown: (rise) => `No hay sol. Sale a las ${rise}.`,
-  noPlace: 'La luz de día no se conoce: ningún árbol ni cuartel tiene posición.',
+  noPlace: 'La luz de día no se conoce: ningún árbol ni bloque tiene posición.',
 
   care: 'Agua, sombra y descanso',
   waterAmount: (amount, people, hours) =>
     plural(
       people,
-      `Ten ${amount} de agua: una persona, ${hours}.`,
-      `Ten ${amount} de agua: ${people} personas, ${hours}.`
+      `Ten a mano ${amount} de agua: una persona, ${hours}.`,
+      `Ten a mano ${amount} de agua: ${people} personas, ${hours}.`
     ),
   cupAt: (time) => `Próximo vaso a las ${time}: dilo en voz alta.`,
   duty: {
@@ -136,14 +136,14 @@ export const weather: typeof en = {
       'Quien tenga calor descansa a la sombra, cinco minutos al menos, y nadie le manda volver.',
     shade: 'Hay sombra puesta, con sitio para todos los que descansan.',
     contact: 'Alguien puede ver o llamar a todos.',
-    watch: 'Uno que vigila para 20 personas como mucho, o todos tienen compañero.',
-    who_calls: 'Está decidido quién pide ayuda.',
+    watch: 'Una persona vigila a 20 como mucho, o todos van en parejas.',
+    who_calls: 'Está decidido quién llama para pedir ayuda.',
     water_reminders: 'Recuerda el agua una y otra vez.',
     meeting: 'Antes de empezar se explica a todos: calor, agua, derecho a descansar.',
     rests: 'Diez minutos de descanso a la sombra cada dos horas.',
   },
   notWatched: (people, watching) =>
-    `${people} personas y ${watching} que dirigen: no basta para vigilar sin compañeros.`,
+    `${people} personas y ${watching} que vigilan: no basta si no van en parejas.`,
   restDue: (name, time) => `${name}: descanso a las ${time}`,
   restNow: (name, time) => `${name}: descanso ya, desde las ${time}`,
   restFrom:
@@ -154,7 +154,7 @@ export const weather: typeof en = {
   coming: 'Los próximos días',
   paste: 'Pega el tiempo por horas, o abre un archivo',
   pasteHint:
-    'Una tabla con encabezado: hora, temperatura, humedad, viento, racha, lluvia. Comas, puntos y coma o tabuladores.',
+    'Una tabla con encabezado: hora, temperatura, humedad, viento, ráfaga, lluvia. Comas, puntos y coma o tabuladores.',
   openFile: 'Abrir un archivo',
   use: (hours) => plural(hours, 'Usar una hora', `Usar ${hours} horas`),
   useNone: 'Pega primero una tabla.',
@@ -164,14 +164,14 @@ export const weather: typeof en = {
   problems: {
     empty: 'Hacen falta un encabezado y al menos una línea.',
     no_time: 'Ninguna columna se llama hora.',
-    no_values: 'Ninguna columna se llama temperatura, humedad, viento, racha o lluvia.',
+    no_values: 'Ninguna columna se llama temperatura, humedad, viento, ráfaga o lluvia.',
     quote_open: 'Unas comillas no se cierran.',
     too_many: 'Demasiadas líneas.',
     not_a_time: (line, text) =>
       `Línea ${line}: «${text}» no es una hora. Escríbela como 2027-04-03 09:00.`,
     not_a_number: (line, text) => `Línea ${line}: «${text}» no es un número.`,
     out_of_range: (line, text) =>
-      `Línea ${line}: «${text}» no puede ser. Temperatura de −40 a 60 °C (−40 a 140 °F), humedad de 1 a 100, viento hasta 250 km/h (155 mi/h), lluvia hasta 300 mm (11.8 pulg.).`,
+      `Línea ${line}: «${text}» no puede ser. Temperatura de −40 a 60 °C (−40 a 140 °F), humedad de 1 a 100, viento hasta 250 km/h (155 mph), lluvia hasta 300 mm (11,8 in).`,
     more: (count) => plural(count, 'Y uno más.', `Y ${count} más.`),
   },
   forWhich: 'Para',

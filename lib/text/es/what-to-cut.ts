@@ -43,16 +43,16 @@ export const whatToCut: typeof en = {
       never: 'Cortar la guía.',
       why: 'Dos guías forman una horqueta que se raja.',
       done: 'La guía está libre',
-      picture: 'Un eje sigue hacia arriba. Se cortan dos que se levantan a su lado.',
+      picture: 'Una guía sigue hacia arriba. Se cortan dos que se levantan a su lado.',
     },
     let_light_in: {
       title: 'Deja entrar la luz',
-      look: 'Madera fina que amontona el centro.',
+      look: 'Madera fina que llena el centro.',
       do: 'Aclárala. Pregunta a tu jefe de cuadrilla qué forma tiene este árbol.',
       never: 'Cortar algo más grueso que un pulgar hasta saber la forma.',
       why: 'Un vaso y un árbol con guía piden cortes distintos.',
       done: 'Entra la luz',
-      picture: 'Un vaso de lado y desde arriba: se corta lo que amontona el centro.',
+      picture: 'Un vaso de lado y desde arriba: se corta lo que llena el centro.',
     },
     ground_up_inside_out: {
       title: 'De abajo arriba, de dentro afuera',
@@ -83,7 +83,7 @@ export const whatToCut: typeof en = {
     renew_shoots: {
       title: 'Haz sitio a brotes nuevos',
       look: 'Brotes del año pasado: lisos y rojizos, sin brotes laterales.',
-      do: 'Quita desde su base los débiles, los sombreados y los que amontonan.',
+      do: 'Quita desde su base los débiles, los sombreados y los que estorban.',
       never: 'Dejar una rama sin brotes: llevan la cosecha.',
       why: 'Solo da fruto en los brotes del año pasado, y en cada uno una sola vez.',
       done: 'Los brotes están aclarados',
@@ -138,7 +138,7 @@ export const whatToCut: typeof en = {
   },
   form: {
     open_centre: 'copa en vaso',
-    leader: 'un eje',
+    leader: 'con guía central',
     unknown: 'forma: pregunta a tu jefe de cuadrilla',
   },
   fruitsOn: {
@@ -173,7 +173,7 @@ export const whatToCut: typeof en = {
   },
   caution: {
     milky_sap: {
-      lead: 'Su leche quema la piel al sol.',
+      lead: 'Su savia lechosa quema la piel al sol.',
       says: 'Guantes y manga larga. Lávate con jabón y que no te entre en los ojos.',
     },
     thorns: {
