@@ -22,11 +22,11 @@ export const audit: typeof en = {
   older: 'Mostrar lo anterior',
   newest: 'Volver a lo más nuevo',
   number: (n) => `n.º ${n}`,
-  tapped: (by) => `Lo apuntó ${by}`,
+  tapped: (by) => `Lo anotó ${by}`,
   forgotten: 'alguien de nombre olvidado',
   groups: {
     work: 'Trabajo en los árboles',
-    flags: 'Avisos y fotos',
+    flags: 'Marcas y fotos',
     alarms: 'Paradas, llamadas, incidentes',
     day: 'Charla, llegadas, pausas',
     tools: 'Herramientas',
@@ -47,7 +47,7 @@ export const audit: typeof en = {
     join: 'para la cuadrilla',
     role: 'para un jefe o responsable',
     device: 'para otro dispositivo',
-    recovery: 'como vuelta',
+    recovery: 'para volver a entrar',
   },
   newer: (by, kind) => `${by}: ${kind} (esta página es anterior a eso)`,
 
@@ -57,7 +57,7 @@ export const audit: typeof en = {
     trees_brought_in: ({ by, count }) => `${by} trajo ${count ?? 'unos cuantos'} árboles`,
     block_changed: ({ by, block }) => `${by} cambió el bloque ${some(block)}`,
     block_removed: ({ by, block }) => `${by} quitó el bloque ${some(block)}`,
-    cultivar_written: ({ by }) => `${by} apuntó una variedad`,
+    cultivar_written: ({ by }) => `${by} anotó una variedad`,
     cultivar_removed: ({ by }) => `${by} quitó una variedad de la lista`,
     tree_added: ({ by, tree }) => `${by} añadió el árbol ${some(tree)}`,
     tree_moved: ({ by, tree }) => `${by} movió el árbol ${some(tree)}`,
@@ -76,7 +76,7 @@ export const audit: typeof en = {
       by === person ? `${some(person)} entró` : `${by} dejó entrar a ${some(person)}`,
     person_removed: ({ by, person }) => `${by} quitó a ${some(person)} del huerto`,
     person_forgotten: ({ by }) => `${by} olvidó un nombre`,
-    login_ended: ({ who }) => `Un dispositivo de ${who} salió`,
+    login_ended: ({ who }) => `Se cerró la sesión de un dispositivo de ${who}`,
     login_linked: ({ who }) => `${who} entró con un dispositivo más`,
     invite_made: ({ by, what }) => `${by} hizo un enlace${after(what, ' ')}`,
     invite_ended: ({ by }) => `${by} terminó un enlace`,
@@ -92,8 +92,8 @@ export const audit: typeof en = {
     round_opened: ({ by, round }) => `${by} abrió la ronda ${some(round)}`,
     round_closed: ({ by, round }) => `${by} cerró la ronda ${some(round)}`,
     round_reopened: ({ by, round }) => `${by} volvió a abrir la ronda ${some(round)}`,
-    shift_scheduled: ({ by, day }) => `${by} previó un turno${after(day, ' el ')}`,
-    shift_changed: ({ by, day }) => `${by} cambió el turno previsto${after(day, ' el ')}`,
+    shift_scheduled: ({ by, day }) => `${by} programó un turno${after(day, ' el ')}`,
+    shift_changed: ({ by, day }) => `${by} cambió el turno programado${after(day, ' el ')}`,
     shift_cancelled: ({ by, day }) => `${by} canceló el turno${after(day, ' del ')}`,
     shift_opened: ({ by, day }) => `${by} abrió el turno${after(day, ' del ')}`,
     shift_closed: ({ by, day, people }) =>
@@ -103,9 +103,9 @@ export const audit: typeof en = {
         ? `${by} dijo: hoy no hay ${some(what)}${after(reason, ', porque ')}`
         : `${by} dijo: ${some(what)} otra vez`,
 
-    weather_written: ({ by }) => `${by} apuntó el tiempo`,
+    weather_written: ({ by }) => `${by} anotó qué tiempo hace`,
     weather_answered: ({ person }) => `${some(person)} ha salido por el tiempo`,
-    forecast_brought_in: ({ by }) => `${by} trajo las próximas horas`,
+    forecast_brought_in: ({ by }) => `${by} trajo el tiempo de las próximas horas`,
     exception_made: ({ by, what }) => `${by} hizo una excepción para ${some(what)}`,
     exception_ended: ({ by, what }) => `${by} terminó la excepción para ${some(what)}`,
 
@@ -119,19 +119,19 @@ export const audit: typeof en = {
     break_ended: ({ who }) => `${who} volvió de la pausa`,
     attendance_entered: ({ who }) => `Las horas de ${who} se pasaron del papel`,
     equipment_checked: ({ who, isOff }) =>
-      isOff ? `A ${who} le falta algo del equipo` : `${who} tiene el equipo en orden`,
+      isOff ? `A ${who} le falta algo de la protección` : `${who} tiene la protección en orden`,
 
     tool_added: ({ by, tool }) => `${by} puso en la lista: ${some(tool)}`,
-    tool_taken: ({ who, tool }) => `${who} cogió ${some(tool)}`,
+    tool_taken: ({ who, tool }) => `${who} tomó ${some(tool)}`,
     tool_returned: ({ who, tool }) => `${who} devolvió ${some(tool)}`,
     tool_failed: ({ who, tool }) => `${who} retiró del uso ${some(tool)}`,
-    tool_mended: ({ by, tool }) => `${by} dijo que ${some(tool)} está arreglada`,
+    tool_mended: ({ by, tool }) => `${by} puso otra vez en uso ${some(tool)}`,
     tools_cleaned: ({ who, tools }) => `${who} limpió ${some(tools)}`,
 
     trees_dealt: ({ by, trees, people }) => `${by} asignó ${some(trees)} a ${some(people)}`,
-    trees_taken_back: ({ by, trees }) => `${by} retiró el reparto de ${trees ?? 'unos árboles'}`,
+    trees_taken_back: ({ by, trees }) => `${by} retiró la asignación de ${trees ?? 'unos árboles'}`,
     big_cuts_marked: ({ who, tree }) => `${who} marcó los cortes grandes${at(tree)}`,
-    big_cuts_unmarked: ({ by, tree }) => `${by} quitó la marca${at(tree)}`,
+    big_cuts_unmarked: ({ by, tree }) => `${by} quitó la marca de cortes grandes${at(tree)}`,
     tree_claimed: ({ who, tree, people }) => `${who} tomó ${some(tree)}${after(people, ' con ')}`,
     tree_joined: ({ person, tree }) => `${some(person)} se unió${at(tree)}`,
     tree_left: ({ who }) => `${who} dejó el árbol a los demás`,
@@ -148,32 +148,32 @@ export const audit: typeof en = {
     tree_undone: ({ who, tree }) => `${who} retiró que ${some(tree)} esté hecho`,
     tree_looked_over: ({ by, tree, reason, isResult }) =>
       isResult
-        ? `${by} miró ${some(tree)} y está bien`
+        ? `${by} revisó y aprobó ${some(tree)}`
         : `${by} reabrió ${some(tree)}${after(reason, ': ')}`,
-    brush_taken: ({ who, row }) => `${who} empezó a sacar la leña de ${some(row)}`,
-    brush_finished: ({ who, trees }) => `${who} sacó la leña de ${trees ?? 'ningún árbol'}`,
-    brush_marked: ({ by, trees }) => `${by} dijo cuánta leña está sacada de ${some(trees)}`,
-    brush_directed: ({ by, block }) => `${by} dijo adónde va la leña de ${some(block)}`,
+    brush_taken: ({ who, row }) => `${who} empezó a recoger las ramas de ${some(row)}`,
+    brush_finished: ({ who, trees }) => `${who} recogió las ramas de ${trees ?? 'ningún árbol'}`,
+    brush_marked: ({ by, trees }) => `${by} dijo cuántas ramas están recogidas en ${some(trees)}`,
+    brush_directed: ({ by, block }) => `${by} dijo adónde van las ramas de ${some(block)}`,
 
-    flag_raised: ({ who, tree, sign }) => `${who} señaló ${some(tree)}${after(sign, ': ')}`,
-    flag_withdrawn: ({ who, tree }) => `${who} retiró el aviso${at(tree)}`,
+    flag_raised: ({ who, tree, sign }) => `${who} marcó ${some(tree)}${after(sign, ': ')}`,
+    flag_withdrawn: ({ who, tree }) => `${who} retiró la marca${at(tree)}`,
     flag_confirmed: ({ by, tree, sign }) =>
-      `${by} confirmó el aviso${at(tree)}${after(sign, ': ')}`,
-    flag_followed_up: ({ by, tree }) => `${by} escribió en el aviso${at(tree)}`,
+      `${by} confirmó la marca${at(tree)}${after(sign, ': ')}`,
+    flag_followed_up: ({ by, tree }) => `${by} escribió en la marca${at(tree)}`,
     flag_cleared: ({ by, tree }) => `${by} resolvió el peligro${at(tree)}`,
     keep_out_changed: ({ by, tree, what }) =>
-      `${by} puso la zona cerrada${at(tree)}${after(what, ' a ')}`,
+      `${by} fijó la zona cerrada${at(tree)}${after(what, ' a ')}`,
     keep_out_answered: ({ person, tree }) =>
       `${some(person)} está fuera de la zona cerrada${at(tree)}`,
     photo_added: ({ who, tree }) => `${who} hizo una foto${at(tree)}`,
 
     stop_called: ({ who, block }) => `${who} paró el trabajo${after(block, ' en ')}`,
     stop_answered: ({ person, isResult }) =>
-      isResult ? `${some(person)} sabe que se sigue` : `${some(person)} ha parado`,
-    work_resumed: ({ by }) => `${by} dejó seguir el trabajo`,
+      isResult ? `${some(person)} sabe que el trabajo sigue` : `${some(person)} ha parado`,
+    work_resumed: ({ by }) => `${by} reanudó el trabajo`,
     call_made: ({ who, what, tree }) => `${who} pidió ayuda${at(tree)}${after(what, ': ')}`,
     call_answered: ({ by }) => `${by} respondió a una llamada`,
     call_ended: ({ by }) => `${by} cerró una llamada`,
-    incident_written: ({ by }) => `${by} apuntó un incidente`,
+    incident_written: ({ by }) => `${by} anotó un incidente`,
   },
 }

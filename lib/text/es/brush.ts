@@ -4,26 +4,26 @@ import { plural } from './plural'
 
 export const brush: typeof en = {
   row: (block, row) => `la fila ${block} ${row}`,
-  instead: 'Mejor recoger leña',
-  title: (row) => `Recoge la leña de ${row}`,
-  none: 'No hay leña por recoger',
-  noneNote: 'En ninguna fila hay leña cortada, o ya hay alguien. Pregunta a tu jefe qué sigue.',
-  lies: (trees) => plural(trees, 'Hay leña bajo 1 árbol', `Hay leña bajo ${trees} árboles`),
+  instead: 'Mejor recoger ramas',
+  title: (row) => `Recoge las ramas de ${row}`,
+  none: 'No hay ramas por recoger',
+  noneNote: 'En ninguna fila hay ramas cortadas, o ya hay alguien. Pregunta a tu jefe qué sigue.',
+  lies: (trees) => plural(trees, 'Hay ramas bajo 1 árbol', `Hay ramas bajo ${trees} árboles`),
   goes: {
-    burn: 'Al lugar donde se quema',
-    chip: 'Al lugar donde se tritura. La trituradora no es tarea tuya.',
+    burn: 'Al lugar donde se queman',
+    chip: 'Al lugar donde se trituran. La trituradora no es tarea tuya.',
     bag: 'A las bolsas',
     pile: 'Al montón del final de la fila',
   },
-  goesUnknown: 'Nadie ha dicho adónde va. Pregunta a tu jefe.',
+  goesUnknown: 'Nadie ha dicho adónde van. Pregunta a tu jefe.',
   sick: (trees) =>
-    `La leña de ${trees} aparte, en bolsas o quemada. Nunca se tritura entre las filas ni se deja en montones.`,
+    `Las ramas de ${trees} aparte, en bolsas o quemadas. Nunca se trituran entre las filas ni se dejan en montones.`,
   keepAway: (trees) =>
-    `No te acerques a ${trees}: hay un peligro señalado. Esa leña se queda donde está.`,
+    `No te acerques a ${trees}: hay un peligro señalado. Esas ramas se quedan donde están.`,
   overhead: (who, tree) =>
     `${who} trabaja con escalera o serrucho en ${tree}. Quédate lejos hasta que baje y avisa antes de pasar.`,
   haulNear: (names) =>
-    `${names} recoge leña aquí o en la fila de al lado. Nadie se queda debajo mientras cortas: avisa y espera respuesta.`,
+    `${names} recoge ramas aquí o en la fila de al lado. Nadie se queda debajo mientras cortas: avisa y espera respuesta.`,
   gloves:
     'Guantes y gafas puestos. Lleva por delante el lado grueso, y nadie arrastra solo lo que pide dos.',
   take: 'Tomar esta fila',
@@ -35,7 +35,7 @@ export const brush: typeof en = {
 
   inHand: (row) => `Recoges ${row}`,
   stillLies: '¿Hasta dónde has llegado?',
-  all: 'Está recogida entera',
+  all: 'Están todas recogidas',
   part: 'Solo una parte',
   nothing: 'Todavía nada',
   from: 'Del árbol',

@@ -9,7 +9,7 @@ export const daySoFar: typeof en = {
   inBlock: (block) => `en el bloque ${block}`,
   notAnsweredYet: (count) =>
     plural(count, '1 persona no ha respondido.', `${count} personas no han respondido.`),
-  allAnswered: 'Todos han respondido. Un jefe de cuadrilla dice cuándo se sigue.',
+  allAnswered: 'Todos han respondido. Un jefe de cuadrilla dice cuándo sigue el trabajo.',
   nobodyComes: 'Todavía no va nadie.',
   comes: (name) => `Va ${name}.`,
   still_inside: (count, who) =>
@@ -40,8 +40,8 @@ export const daySoFar: typeof en = {
   not_answered: (count, who) =>
     plural(
       count,
-      `${who} no ha respondido que se sigue.`,
-      `${who} no han respondido que se sigue.`
+      `${who} no ha respondido que el trabajo sigue.`,
+      `${who} no han respondido que el trabajo sigue.`
     ),
   not_briefed: (count, who) =>
     plural(count, `A ${who} le falta la charla.`, `A ${who} les falta la charla.`),
@@ -82,6 +82,6 @@ export const daySoFar: typeof en = {
       `${trees} está a medias y no hay nadie.`,
       `${count} árboles están a medias y no hay nadie: ${trees}.`
     ),
-  on_brush: (count, who) => plural(count, `${who} retira ramas.`, `${who} retiran ramas.`),
+  on_brush: (count, who) => plural(count, `${who} recoge ramas.`, `${who} recogen ramas.`),
   andMore: (count) => `${count} más`,
 }

@@ -7,7 +7,7 @@ export const flag: typeof en = {
   disease: {
     title: '¿Qué señal?',
     gum: 'Goma',
-    canker: 'Corteza hundida, chancro',
+    canker: 'Corteza hundida, cancro',
     dead_twigs: 'Ramillas muertas',
     spots: 'Manchas o moho',
     other: 'Otra cosa',
@@ -55,10 +55,10 @@ export const flag: typeof en = {
   withdrawUntil: (time) => `Puedes retirarla hasta las ${time}.`,
   withdrawn: 'La marca está retirada.',
   whichTree: '¿Qué árbol?',
-  neverYours: 'Motosierra, astilladora y trepa nunca son trabajo de voluntarios aquí.',
+  neverYours: 'Motosierra, trituradora y trepar nunca son trabajo de voluntarios aquí.',
 
   mine: {
-    title: 'Lo que avisaste',
+    title: 'Lo que marcaste',
     suspected: 'La mira un jefe de cuadrilla.',
     open: 'Cerrado. Se pregunta a un arborista con licencia.',
     confirmed: (name) => `${name} lo confirmó.`,

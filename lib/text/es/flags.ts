@@ -16,7 +16,7 @@ export const flags: typeof en = {
     'Sin señal. Ves lo que este dispositivo sabía. Lo que escribas se guarda y sale solo; para cerrar un peligro hace falta señal.',
   hazards: 'Peligros',
   diseases: 'Enfermedad',
-  printAll: 'Imprimir todos los encargos',
+  printAll: 'Imprimir todas las hojas de derivación',
 
   states: {
     suspected: 'sospechada',
@@ -32,16 +32,16 @@ export const flags: typeof en = {
   photoComing: 'La foto está llegando…',
   photoNotRead: 'La foto no se puede leer sin señal.',
 
-  inside: 'Avisados de salir',
+  inside: 'Con aviso de salir',
   wasAt: (tag) => `estaba en ${tag}`,
-  wasAtRow: 'estaba en una fila de ramas',
+  wasAtRow: 'estaba recogiendo ramas en una fila',
   isOut: 'está fuera',
   notOut: 'no ha dicho que está fuera',
-  seenByMe: 'Lo he visto fuera',
+  seenByMe: 'Vi que salió',
   seenOut: (name) => `He visto salir a ${name}`,
 
   onMap: 'Mapa',
-  refer: 'Hoja de encargo',
+  refer: 'Hoja de derivación',
   onMapOf: (tag) => `Ver ${tag} en el mapa`,
   confirm: 'Confirmar',
   correct: 'Corregir',
@@ -54,7 +54,7 @@ export const flags: typeof en = {
 
   confirmTitle: (tag) => `Confirmar enfermedad en ${tag}`,
   confirmNote:
-    'Mira el árbol tú mismo. Lo que elijas sustituye a lo avisado; las herramientas usadas allí cuentan como no limpias.',
+    'Mira el árbol con tus propios ojos. Lo que elijas sustituye a lo avisado; las herramientas usadas allí cuentan como no limpias.',
   confirmSign: 'Elige qué señal.',
   noteForLeads: 'Unas palabras para los jefes de cuadrilla',
   noteHint: 'Qué hacer, cuándo volver a mirar. Nada sobre personas.',

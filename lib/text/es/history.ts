@@ -34,11 +34,11 @@ export const history: typeof enHistory = {
   took: (duration) => `en ${duration}`,
   late: 'llegó tarde',
   paper: 'del papel',
-  passed: (who) => `Lo miró ${who} y está bien`,
+  passed: (who) => `Lo revisó y aprobó ${who}`,
   reopened: (who, reason) => `Lo reabrió ${who}: ${reason}`,
   mark: (who) => `Cortes grandes marcados por ${who}`,
   markOver: 'la marca ya no está',
-  flag: (sign, who) => `${sign}: aviso de ${who}`,
+  flag: (sign, who) => `${sign}: marca de ${who}`,
   flagStates: {
     suspected: 'nadie lo ha mirado todavía',
     confirmed: 'confirmado',
@@ -59,6 +59,6 @@ export const myHours: typeof enHours = {
   title: 'Tus horas',
   season: (season) => `Temporada ${season}`,
   total: (hours, shifts) => plural(shifts, `${hours} en 1 turno`, `${hours} en ${shifts} turnos`),
-  note: 'Desde la llegada hasta la salida, sin las pausas. Si una hora está mal, dilo a tu jefe de cuadrilla.',
+  note: 'Desde la llegada hasta la salida, sin las pausas. Si una hora está mal, díselo a tu jefe de cuadrilla.',
   none: 'Aún no hay horas. Empiezan cuando consta tu llegada.',
 }

@@ -43,7 +43,7 @@ export const ours: typeof en = {
   },
   line: {
     title: 'La línea: lo que sabe un jefe de cuadrilla',
-    hint: 'Júzgalo desde el suelo. Nadie mide junto a una línea. Sin saber el voltaje, se remite.',
+    hint: 'Júzgalo desde el suelo. Nadie mide junto a una línea. Sin saber el voltaje, se deriva.',
     kv: 'Voltaje de la línea',
     kvNotKnown: 'No se sabe',
     kvUpTo: (kv) => `Hasta ${kv} kV`,
@@ -52,7 +52,7 @@ export const ours: typeof en = {
     tool: 'Herramienta más larga',
     branch: 'Rama más larga que puede caer o girar',
   },
-  sayMore: 'Decir más para el arborista',
+  sayMore: 'Dar más datos al arborista',
   whichLimb: '¿Qué rama?',
   side: '¿De qué lado del tronco?',
   sides: {
@@ -72,7 +72,7 @@ export const ours: typeof en = {
   anyIsEnough: 'Basta una razón.',
   ours: 'Según las reglas es nuestra.',
   oursSays: (name) =>
-    `Solo saben lo que marcaste. Decide ${name}. ¿Algo te parece mal? Márcalo de todos modos.`,
+    `Las reglas solo saben lo que marcaste. Decide ${name}. ¿Algo te parece mal? Márcalo de todos modos.`,
   yourLead: 'tu jefe de cuadrilla',
   askLead: 'Pregunta antes a tu jefe de cuadrilla',
 

@@ -5,7 +5,7 @@ export const paper: typeof en = {
   title: 'Imprimir el día',
   onPaper: 'En papel',
   lead: 'Si fallan los teléfonos o la luz, el día sigue con estas hojas.',
-  offline: 'Sin señal: se imprime lo que sabe este aparato.',
+  offline: 'Sin señal: se imprime lo que sabe este dispositivo.',
   parts: 'Qué se imprime',
   part: {
     cover: 'Portada y tarjeta de emergencia',
@@ -16,7 +16,7 @@ export const paper: typeof en = {
     leads: 'La hoja del jefe de cuadrilla',
     tools: 'Herramientas',
     briefing: 'Charla para leer en voz alta',
-    referrals: 'Hojas de remisión para el arborista',
+    referrals: 'Hojas de derivación para el arborista',
     lines: 'Líneas en blanco',
   },
   blocks: 'Qué bloques',
@@ -30,7 +30,7 @@ export const paper: typeof en = {
   since:
     'Las paradas, los peligros y las marcas posteriores no están en estas hojas. Pregunta a tu jefe de cuadrilla antes de empezar un árbol.',
   stopSignal: 'La señal para parar el trabajo',
-  noShift: 'No hay turno abierto ni previsto.',
+  noShift: 'No hay turno abierto ni programado.',
   hours: (from, to) => `de ${from} a ${to}`,
   emergency: 'Emergencia',
   coordinates: 'Coordenadas',
@@ -39,7 +39,7 @@ export const paper: typeof en = {
   mapOfAll: 'Mapa: todos los bloques',
   mapOf: (block) => `Mapa: ${block}`,
   north: 'Norte',
-  noNorth: 'Sin levantar: aquí no se sabe dónde está el norte.',
+  noNorth: 'Sin medir: aquí no se sabe dónde está el norte.',
   keepOut: 'A trazos: no entrar.',
   gap: 'lugar vacío',
   rowTag: 'Con marco: el extremo con la placa de la fila.',
@@ -62,7 +62,7 @@ export const paper: typeof en = {
   toolFor: (pruner, lopper, saw) =>
     `Tijera de mano hasta ${pruner}, de dos manos hasta ${lopper}, serrucho hasta ${saw}. Madera muerta: serrucho.`,
   threeCuts: (out, further) =>
-    `Lo que no corta la tijera de dos manos, en tres cortes: desde abajo un tercio del grosor, a ${out} del collar; desde arriba ${further} más afuera, hasta que caiga; después el muñón, justo por fuera del collar.`,
+    `Lo que no corta la tijera de dos manos, en tres cortes: desde abajo un tercio del grosor, a ${out} del collar; desde arriba ${further} más afuera, hasta que caiga; después el tocón, justo por fuera del collar.`,
   notOurs:
     'Tampoco lo agrietado, lo que cuelga, lo que está cerca de una línea eléctrica o más arriba de la escalera. Déjalo y díselo a tu jefe de cuadrilla.',
 
@@ -88,7 +88,7 @@ export const paper: typeof en = {
   saw: 'Serrucho',
   marked: 'Cortes grandes marcados',
   noTrees: 'Aquí no hay árboles que listar.',
-  notesUnknown: 'Este aparato no conoce las notas de los árboles.',
+  notesUnknown: 'Este dispositivo no conoce las notas de los árboles.',
 
   signIn: 'Entrada y salida',
   name: 'Nombre',
@@ -105,7 +105,7 @@ export const paper: typeof en = {
   lacks: (words) => `falta: ${words}`,
   skills: 'Habilidades',
   phone: 'Teléfono',
-  phonesUnknown: 'Los teléfonos solo se leen con señal y no se guardan en este aparato.',
+  phonesUnknown: 'Los teléfonos solo se leen con señal y no se guardan en este dispositivo.',
 
   tools: 'Herramientas',
   tool: 'Herramienta',
@@ -121,7 +121,7 @@ export const paper: typeof en = {
   briefing: 'Charla',
   briefingNote:
     'Se lee en voz alta junto al árbol de muestra. Todos firman antes del primer árbol.',
-  noBriefing: 'No hay charla escrita, o este aparato no la conoce.',
+  noBriefing: 'No hay charla escrita, o este dispositivo no la conoce.',
   versionOf: (version) => `Versión ${version}`,
   givenBy: 'La da',
 

@@ -1,11 +1,11 @@
 import type { referral as en } from '../en/referral'
 
 export const referral: typeof en = {
-  title: 'Encargo a un arborista con licencia',
+  title: 'Derivación a un arborista con licencia',
   print: 'Imprimir',
   back: 'Volver a las marcas',
   onPaper: 'A4 o Letter, una página por árbol, legible en blanco y negro.',
-  over: 'Esta marca ya no está. No hay nada que encargar.',
+  over: 'Esta marca ya no está. No hay nada que derivar.',
   none: 'Ningún árbol está marcado para el arborista.',
   decides:
     'Avisado por personas que no son arboristas. Un arborista con licencia valora y decide; mandan las normas locales.',
@@ -21,7 +21,7 @@ export const referral: typeof en = {
   reckoned: 'Calculado desde la esquina del bloque, con unos metros de error.',
   notSurveyed: 'Nadie ha medido dónde está. Guíate por bloque, fila y árbol.',
   access: 'Acceso',
-  noAccess: 'No está escrito en la ficha de emergencia.',
+  noAccess: 'No está escrito en la tarjeta de emergencia.',
 
   seen: 'Qué se vio',
   at: 'En el árbol',

@@ -46,5 +46,5 @@ export const season: typeof english = {
     ),
   share: (share) => `${share} del tiempo es junto a los árboles, sin contar descansos.`,
   brush: (from, to) =>
-    `Acarrear la leña cortada no está incluido: más o menos un tercio más, ${between(from, to)} horas (New Hampshire, boletín 257, 1931).`,
+    `Recoger las ramas cortadas no está incluido: más o menos un tercio más, ${between(from, to)} horas (New Hampshire, boletín 257, 1931).`,
 }
