@@ -51,7 +51,7 @@ export const bringIn: typeof en = {
     trunk_cm: 'Diámetro del tronco',
     height_cm: 'Altura',
     size: 'Tamaño',
-    asks_saw: 'Pide sierra',
+    asks_saw: 'Pide serrucho',
     life: 'En pie, muerto, arrancado o hueco',
     hazard: 'Peligro conocido',
     lat: 'Latitud',
@@ -138,7 +138,7 @@ export const bringIn: typeof en = {
     trunkCm: 'tronco',
     heightCm: 'altura',
     sizeClass: 'tamaño',
-    asksSaw: 'pide sierra',
+    asksSaw: 'pide serrucho',
     life: 'estado',
     position: 'posición',
   },
@@ -146,7 +146,7 @@ export const bringIn: typeof en = {
   lives: { standing: 'en pie', dead: 'muerto', removed: 'arrancado', gap: 'hueco' },
   nothing: 'no se sabe',
 
-  map: 'El mapa de ello',
+  map: 'En el mapa',
   mapLabel: 'Mapa de lo que entra. Las flechas van de árbol en árbol.',
 
   bringIn: (count) => `Traer ${trees(count)}`,

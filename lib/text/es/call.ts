@@ -2,9 +2,9 @@ import type { call as en } from '../en/call'
 
 export const call: typeof en = {
   title: 'Llama a tu jefe de cuadrilla',
-  titleFor: (name) => `Llamar por ${name}`,
+  titleFor: (name) => `Llamar en nombre de ${name}`,
   what: '¿Qué pasa?',
-  nothingYet: 'Al tocar se abre. Aún no se envía nada.',
+  nothingYet: 'Toca para abrir. Aún no se envía nada.',
   kinds: {
     question: 'Una pregunta',
     tool: 'Una herramienta',
@@ -13,7 +13,7 @@ export const call: typeof en = {
   },
   otherWays: 'O sin el teléfono',
   at: (tag) => `Estás en ${tag}. También se envía.`,
-  near: (tag) => `Estuviste por último en ${tag}. También se envía.`,
+  near: (tag) => `Tu último árbol fue ${tag}. También se envía.`,
   nowhere: 'Nadie sabe en qué árbol estás. Escríbelo abajo, o grita.',
 
   note: 'Unas palabras, si quieres',
@@ -24,7 +24,7 @@ export const call: typeof en = {
   send: 'Llamar a un jefe',
   sendInjury: 'Llamar también a un jefe',
   goesTo: (names) => `a ${names}`,
-  goesToAll: 'a todas las personas que dirigen',
+  goesToAll: 'a todos los jefes y responsables',
 
   whoIsMissing: '¿Quién falta?',
   somebodyElse: 'Otra persona',
@@ -35,12 +35,12 @@ export const call: typeof en = {
 
   sent: 'Tu llamada está enviada',
   asked: (names) => `Avisados: ${names}.`,
-  askedAll: 'Se avisa a todas las personas que dirigen, estén donde estén.',
+  askedAll: 'Se avisa a todos los jefes y responsables, estén donde estén.',
   notYet: (time) => `Llamaste hace ${time}.`,
   nobodyFor: (time) => `Nadie ha respondido en ${time}`,
   nobodyWay: 'No esperes al teléfono: grita, usa la radio, llama.',
   notSent: 'Aún no enviada',
-  notSentWay: 'No hay señal. Sale sola. Grita, usa la radio o ve andando ahora.',
+  notSentWay: 'No hay señal. Sale sola. Grita, usa la radio o ve a pie ahora.',
   coming: (name) => `${name} viene`,
   comingNote: 'Quédate donde se te vea.',
   noLonger: 'Ya no hace falta',
@@ -50,9 +50,9 @@ export const call: typeof en = {
   banner: {
     mine: 'Has llamado a un jefe de cuadrilla.',
     looking: (caller, name) => `${caller} busca a ${name}.`,
-    lastAt: (tag) => `Por último en ${tag}.`,
-    seen: 'Si has visto a esa persona, dilo a un jefe de cuadrilla. No salgas a buscar por tu cuenta.',
-    forYou: (caller) => `${caller} te busca. Di a tu jefe de cuadrilla dónde estás.`,
+    lastAt: (tag) => `La última vez, en ${tag}.`,
+    seen: 'Si has visto a esa persona, díselo a un jefe de cuadrilla. No salgas a buscar por tu cuenta.',
+    forYou: (caller) => `${caller} te busca. Dile a tu jefe de cuadrilla dónde estás.`,
     somebody: 'alguien',
     see: 'Ver',
   },
@@ -66,7 +66,7 @@ export const call: typeof en = {
 
   sound: {
     title: 'Sonido en este dispositivo',
-    on: 'Suena cuando alguien llama a quienes dirigen, y cuando se para el trabajo.',
+    on: 'Suena cuando alguien llama a los jefes de cuadrilla, y cuando se para el trabajo.',
     locked: 'Está en silencio: los navegadores esperan a que se toque la pantalla.',
     none: 'Este navegador no deja que suene.',
     turnOn: 'Activar el sonido',

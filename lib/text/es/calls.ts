@@ -19,7 +19,7 @@ export const calls: typeof en = {
   alsoYou: 'Voy yo',
   heard: (time) => `última señal hace ${time}`,
   neverHeard: 'ningún teléfono ha dado señal',
-  answeredAfter: (name, time) => `${name} respondió a los ${time}`,
+  answeredAfter: (name, time) => `${name} respondió en ${time}`,
   notAnswered: 'Nadie respondió',
   endedBy: (name, time) => `terminada por ${name} a las ${time}`,
   note: (words) => `«${words}»`,
@@ -44,7 +44,7 @@ export const calls: typeof en = {
   kindOf: '¿Qué fue?',
   kinds: {
     injury: 'Una persona herida',
-    near_miss: 'Casi pasó',
+    near_miss: 'Casi un accidente',
     tool: 'Falló una herramienta',
     ladder: 'Resbaló o cayó una escalera',
     power_line: 'Demasiado cerca de un cable eléctrico',

@@ -23,6 +23,6 @@ export const cameIn: typeof en = {
   },
   other: 'Otra cosa del día',
   acceptNote:
-    'Los árboles libres cuentan como hechos o a medias, los demás como “también trabajó en él”. Las marcas las pones tú, en el árbol.',
+    'Los árboles libres cuentan como hechos o a medias, los demás como «también trabajó en él». Las marcas las pones tú, en el árbol.',
   accept: 'Aceptar el trabajo',
 }

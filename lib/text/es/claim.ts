@@ -17,7 +17,8 @@ export const claim: typeof en = {
   severalMissing: (count) => `Faltan ${count} cosas: míralas arriba.`,
   everythingMissing: 'Todo lo que falta:',
   takeInstead: (tag) => `Tomar ${tag}`,
-  needsSignal: 'Tomar un árbol necesita señal. Los asignados a ti se pueden empezar sin ella.',
+  needsSignal:
+    'Para tomar un árbol hace falta señal. Los asignados a ti los puedes empezar sin ella.',
   begin: (tag) => `Empezar ${tag}`,
   beginSub: 'Sin confirmar hasta que haya señal',
   beginWhy:

@@ -18,7 +18,7 @@ export const common: typeof en = {
   goesOutByItself: 'se envía solo',
   keptOnThisDevice: 'Guardado en este dispositivo. Se envía solo cuando haya señal.',
   doneStep: 'hecho',
-  loading: 'Trayendo el huerto. Lo que hagas mientras tanto se guarda.',
+  loading: 'Cargando el huerto. Lo que hagas mientras tanto se guarda.',
   toDevice: 'Este dispositivo, pausas y volver a casa',
   toMap: 'Mapa',
   youAre: (name) => `Eres ${name}`,

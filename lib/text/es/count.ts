@@ -8,13 +8,13 @@ export const count: typeof en = {
   missing: 'Sin contar todavía',
   found: 'Contadas',
   undoNote: 'Toca otra vez para deshacer.',
-  seen: 'Lo veo yo',
-  seenPerson: (name) => `Lo veo yo: ${name}`,
-  notSeen: (name) => `No lo vi: ${name}`,
+  seen: 'A la vista',
+  seenPerson: (name) => `A la vista: ${name}`,
+  notSeen: (name) => `No está a la vista: ${name}`,
   call: 'Llamar',
   callPerson: (name) => `Llamar a ${name}`,
   byPhone: 'respondió con su teléfono',
-  seenBy: (name) => `visto por ${name}`,
+  seenBy: (name) => `lo confirmó ${name}`,
   lastAt: 'último árbol',
   noTree: 'ningún árbol en este turno',
   noPhone: 'sin teléfono',
@@ -28,17 +28,18 @@ export const count: typeof en = {
   stoppedIn: (block) => `El trabajo está parado en ${block}`,
   by: (name, time) => `Lo paró ${name} a las ${time}. La señal es:`,
   stopAll: 'Parar en todo el huerto',
-  resumeWhy: 'Están todos contados. Cada uno responde otra vez antes del próximo árbol.',
+  resumeWhy:
+    'Todas las personas están contadas. Cada una responde otra vez antes del próximo árbol.',
   resumeWaits: (count) =>
     plural(
       count,
       'Falta 1 persona por contar. Encuéntrala primero.',
       `Faltan ${count} personas por contar. Encuéntralas primero.`
     ),
-  resume: 'Dejar seguir el trabajo',
+  resume: 'Reanudar el trabajo',
 
   countNow: 'Contar ahora',
-  countNowNote: 'Para la comida, al anochecer, ante la duda. Se queda en este aparato.',
+  countNowNote: 'Para la comida, al anochecer, ante la duda. Se queda en este dispositivo.',
   here: (count) => plural(count, 'Hay 1 persona en el sitio', `Hay ${count} personas en el sitio`),
   kinds: {
     atWork: (count) => `${count} en un árbol`,
@@ -50,7 +51,7 @@ export const count: typeof en = {
   },
   nobody: 'No hay nadie contado.',
   since: (time) => `Recuento empezado a las ${time}`,
-  all: 'Están todos contados.',
+  all: 'Todas las personas están contadas.',
   some: (count) =>
     plural(
       count,

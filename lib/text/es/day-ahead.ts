@@ -32,7 +32,7 @@ export const dayAhead: typeof english = {
       `El árbol que queda pide ${about(from, to, days)} más como este.`,
       `Los ${left} árboles que quedan piden ${about(from, to, days)} más como este.`
     ),
-  often: 'Ocho veces de cada diez queda dentro de esto.',
+  often: 'Ocho de cada diez veces se cumple.',
   notEnough: (done, needed) =>
     `Aún es pronto para decir hasta dónde se llega: ${done} de los ${needed} árboles terminados que hacen falta.`,
   nobody: 'Nadie poda ahora, así que no hay ritmo del que partir.',
@@ -47,7 +47,7 @@ export const dayAhead: typeof english = {
     `Hasta que termine el turno a las ${clock}, menos descansos como hasta ahora`,
   endsByLight: (clock) => `Hasta que se ponga el sol a las ${clock}, antes de que termine el turno`,
   share: (share) =>
-    `${share} del tiempo es junto a los árboles; el resto es andar, herramientas y charla`,
+    `${share} del tiempo es junto a los árboles; el resto es caminar, herramientas y charla`,
   trees: (count) =>
     plural(
       count,
@@ -69,8 +69,8 @@ export const dayAhead: typeof english = {
   beyond: (count) =>
     plural(
       count,
-      '1 árbol pide una sierra o escalera que nadie de aquí puede usar',
-      `${count} árboles piden una sierra o escalera que nadie de aquí puede usar`
+      '1 árbol pide un serrucho o escalera que nadie de aquí puede usar',
+      `${count} árboles piden un serrucho o escalera que nadie de aquí puede usar`
     ),
   table: 'Minutos de una persona por árbol',
   kind: 'Árboles',

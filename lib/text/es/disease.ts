@@ -46,7 +46,7 @@ export const disease: typeof en = {
   scoutNone: 'Ningún árbol por mirar',
   scoutNoneNote: 'La lista llega con el primer árbol enfermo.',
   order: '¿En qué orden?',
-  walking: 'Según se anda',
+  walking: 'Según se camina',
   byRisk: 'Más riesgo primero',
   sickBeside: (count) => `junto a ${plural(count, '1 árbol enfermo', `${count} árboles enfermos`)}`,
   oneFurther: 'un árbol más allá',
@@ -55,7 +55,7 @@ export const disease: typeof en = {
     other_kind: 'otra clase, al final',
   },
   pick: (count) =>
-    plural(count, 'Elegir 1 árbol para repartir', `Elegir ${count} árboles para repartir`),
+    plural(count, 'Elegir 1 árbol para asignar', `Elegir ${count} árboles para asignar`),
   pickSub: 'Quien los reciba primero mira y luego poda.',
   print: 'Imprimir la lista',
   andMore: (count) => `${count} más están en el mapa y en papel.`,
@@ -102,9 +102,9 @@ export const disease: typeof en = {
   replace: 'Árboles que quizá haya que sustituir',
   replaceNote:
     'Es una propuesta. Decide el responsable, y lo escribe en la marca. Cuánto suele producir bien una clase es práctica común, sin fuente.',
-  noneToReplace: 'Ninguno está seco, ni muy enfermo y viejo o junto a jóvenes.',
+  noneToReplace: 'Ninguno está muerto, ni muy enfermo y viejo o junto a jóvenes.',
   reason: {
-    dead: 'seco',
+    dead: 'muerto',
     badly_sick: (sign) => `muy enfermo: ${sign}, confirmado`,
     old: (years, usual) => `${years} años; lo usual en su clase: ${usual}`,
     beside_young: (trees) =>

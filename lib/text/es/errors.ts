@@ -4,13 +4,13 @@ export const errors: typeof en = {
   offline: 'El huerto no responde. Queda guardado y se envía solo.',
   busy: 'La máquina del huerto está ocupada. Se le pregunta otra vez sola.',
   signed_out:
-    'Este dispositivo está fuera de sesión. Abre otra vez el enlace; lo que hiciste sigue guardado.',
+    'Este dispositivo ya no tiene la sesión abierta. Abre otra vez el enlace; lo que hiciste sigue guardado.',
   not_allowed: 'Esto no te corresponde. Pregunta a tu jefe de cuadrilla.',
   malformed: 'Algo escrito aquí no se puede leer. Míralo otra vez.',
   too_large: 'Es demasiado grande para enviarlo. Hazlo más corto o más pequeño.',
   too_many:
     'Demasiados intentos desde este dispositivo. Espera una hora o pregunta a tu jefe de cuadrilla.',
-  not_admitted: 'Primero tu jefe de cuadrilla tiene que darte entrada.',
+  not_admitted: 'Primero tu jefe de cuadrilla tiene que dejarte entrar.',
   other_login:
     'Ahora usa este dispositivo otra persona. Abre otra vez tu propio enlace; lo que hiciste sigue guardado.',
   not_kept:

@@ -6,12 +6,12 @@ export const findTree: typeof en = {
   fromTree: (tag) => `Contado desde ${tag}, tu último árbol`,
   fromPlace: (tag) => `Contado desde ${tag}, donde dijiste que estás`,
   fromNowhere: (block) =>
-    `Contado desde el extremo marcado de su fila. ¿Es tu primera vez? Que tu jefe de cuadrilla te enseñe ${block}.`,
+    `Contado desde el extremo con placa de su fila. ¿Es tu primera vez? Que tu jefe de cuadrilla te enseñe ${block}.`,
   changeWhere: 'Estoy en otro lugar',
   block: 'Bloque',
   row: 'Fila',
   end: '¿Qué extremo de la fila?',
-  taggedEnd: 'Extremo marcado',
+  taggedEnd: 'Extremo con placa',
   farEnd: 'Extremo lejano',
   iAmHere: 'Estoy aquí',
 

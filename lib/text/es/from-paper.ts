@@ -45,7 +45,7 @@ export const fromPaper: typeof en = {
   },
 
   lines: (count) => plural(count, '1 línea', `${count} líneas`),
-  none: 'Aún no hay líneas. Se quedan en este aparato hasta enviarse, pase lo que pase.',
+  none: 'Aún no hay líneas. Se quedan en este dispositivo hasta enviarse, pase lo que pase.',
   send: (count) => plural(count, 'Enviar 1 línea', `Enviar ${count} líneas`),
   allSent: 'Todas las líneas están enviadas.',
   refused: (count) =>
@@ -70,7 +70,7 @@ export const fromPaper: typeof en = {
   entered: 'Anotado.',
   late: 'Anotado. Llegó después de cerrar el turno.',
   also: 'Guardado como «también trabajado»: otra persona tiene este árbol, o lo terminó.',
-  kept: 'Guardado en este aparato. Sale solo.',
+  kept: 'Guardado en este dispositivo. Sale solo.',
   noAnswer: 'Aún sin respuesta. Envía otra vez: nada se cuenta dos veces.',
   failed: 'No funcionó. Mira la línea y envíala otra vez.',
   missing: (words) => `Lo que faltaba entonces: ${words}.`,

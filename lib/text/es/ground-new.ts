@@ -9,7 +9,7 @@ export const groundNew: typeof english = {
   newNamed: (name) => `Bloque nuevo: ${name}`,
   newLead: 'Ve a las esquinas, tócalas en el mapa o escríbelas. En el orden en que las encuentras.',
   name: 'Nombre del bloque',
-  nameHint: 'Como lo dice la cuadrilla.',
+  nameHint: 'Como lo llama la cuadrilla.',
   code: 'Letras de sus placas',
   codeHint: 'Hasta 4. Están en cada etiqueta.',
   species: 'Qué crece ahí',
@@ -23,7 +23,7 @@ export const groundNew: typeof english = {
   finding: 'Buscando dónde estás. No te muevas…',
   found: (within) => `Tomada, con un margen de ${within}.`,
   foundRough: (within) =>
-    `Tomada, pero con un margen de ${within}. Quédate quieto un minuto y tómala otra vez, o arrástrala.`,
+    `Tomada, pero con un margen de ${within}. No te muevas durante un minuto y tómala otra vez, o arrástrala.`,
   noPlace: {
     insecure:
       'Esta página llegó sin https, y así el teléfono no dice a nadie dónde está. Escribe las esquinas, o abre Rowcall por https.',

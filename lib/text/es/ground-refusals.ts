@@ -17,7 +17,7 @@ export const groundRefusals: typeof english = {
     `Dos árboles estarían en un mismo lugar: ${trees ?? 'mira los números'}. No se cambió nada. Da otra fila u otro lugar.`,
   code_taken: () => 'Otro bloque tiene estas letras. Elige otras.',
   block_has_history: () =>
-    'En este bloque hay algo registrado, así que se queda. Pon sus árboles como retirados.',
+    'En este bloque hay algo registrado, así que se queda. Pon sus árboles como arrancados.',
   cultivar_known: () => 'Esta especie ya tiene una variedad con ese nombre. Cambia esa.',
   cultivar_in_use: ({ trees }) =>
     `${trees ?? 'Algunos árboles'}: de esta variedad. Dales otra primero.`,

@@ -24,7 +24,7 @@ export const groundTrees: typeof english = {
   placeTo: 'Al lugar',
   noneInRange: 'Ningún árbol tiene esas filas y lugares.',
   mapOf: (name) => `Mapa de ${name}. Las flechas van de árbol en árbol, Intro elige.`,
-  setTitle: (count) => plural(count, 'Poner a 1 árbol', `Poner a ${count} árboles`),
+  setTitle: (count) => plural(count, 'Datos de 1 árbol', `Datos de ${count} árboles`),
   asItIs: 'Como está',
   unknown: 'No se sabe',
   cultivar: 'Variedad',
@@ -34,19 +34,19 @@ export const groundTrees: typeof english = {
   height: 'Altura',
   trunk: 'Ancho del tronco',
   clearHint: 'Vacío: como está. Un guion: no se sabe.',
-  asksSaw: 'Pide sierra',
+  asksSaw: 'Pide serrucho',
   yes: 'Sí',
   no: 'No',
   life: 'Qué hay ahí',
   lives: {
     standing: 'un árbol vivo',
     dead: 'un árbol muerto',
-    removed: 'retirado',
+    removed: 'arrancado',
     gap: 'un lugar vacío',
   },
   yearFault: 'Escribe un año de 1700 a 2200, o un guion.',
-  set: (count) => plural(count, 'Ponerlo a 1 árbol', `Ponerlo a ${count} árboles`),
-  nothingToSet: 'No hay nada elegido para poner.',
+  set: (count) => plural(count, 'Aplicar a 1 árbol', `Aplicar a ${count} árboles`),
+  nothingToSet: 'No hay nada elegido que aplicar.',
   wasSet: (count) => plural(count, '1 árbol cambiado.', `${count} árboles cambiados.`),
   leaveOut: 'No en esta ronda',
   leaveOutReason: '¿Por qué no?',
@@ -55,7 +55,7 @@ export const groundTrees: typeof english = {
     'En formación, lo hace el jefe de cuadrilla',
     'Suelo mojado',
     'Hay pájaros anidando',
-    'Se va a quitar',
+    'Se va a arrancar',
   ],
   leaveOutDo: (count) =>
     plural(
@@ -105,7 +105,7 @@ export const groundTrees: typeof english = {
 
   renumber: 'Numerar filas y lugares',
   renumberNote:
-    'Un árbol conserva su número propio y su historia. Su placa cambia: imprime otra vez etiquetas y hojas para el arborista.',
+    'Un árbol conserva su número propio y su historia. Su placa cambia: imprime otra vez etiquetas y hojas de derivación.',
   firstRowNo: 'La primera fila es',
   firstPlaceNo: 'El primer lugar es',
   rowsBack: 'Filas desde el otro lado',
@@ -132,7 +132,7 @@ export const groundTrees: typeof english = {
 
   cultivarsTitle: 'Variedades',
   cultivarsLead:
-    'Lo que se escribe aquí dice en cada teléfono qué se puede despuntar. Lo que nadie sabe queda sin saberse, y entonces no se despunta.',
+    'Lo que se escribe aquí dice en cada teléfono qué se puede acortar. Lo que nadie sabe queda sin saberse, y entonces no se acorta.',
   noCultivars: 'Todavía no hay variedades.',
   newCultivar: 'Añadir una variedad',
   cultivarName: 'Nombre de la variedad',

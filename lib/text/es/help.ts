@@ -4,7 +4,7 @@ export const help: typeof en = {
   emergencyTitle: 'Emergencia',
   callFirst: (number) => `Llamar al ${number}`,
   numberProposed: (zone, source) =>
-    `Propuesto por la zona horaria del huerto (${zone}); tu responsable no lo ha confirmado. De: ${source}.`,
+    `Propuesto según la zona horaria del huerto (${zone}); el responsable no lo ha confirmado. De: ${source}.`,
   number: 'Número de emergencias',
   call: 'A quién llamar',
   where: 'Dónde estamos',
@@ -28,12 +28,12 @@ export const help: typeof en = {
   callLeadToo: 'Llamar también a un jefe',
 
   voice: 'De viva voz',
-  voiceNote: 'Grita o ve andando. Si es urgente, que lo pase la persona más cercana.',
+  voiceNote: 'Grita o ve a pie. Si es urgente, que lo pase la persona más cercana.',
   radio: 'Por radio',
   radioNote: 'Si tu grupo lleva una: di tu nombre y tu árbol, y después qué necesitas.',
   phone: 'Por teléfono',
   phoneNote: 'El número de la tarjeta de emergencia.',
-  whoLeads: 'Hoy dirigen aquí',
+  whoLeads: 'Jefes de cuadrilla hoy',
   atTree: (tag) => `En ${tag}`,
   onBreak: 'En pausa',
   atMeetingPoint: 'No está en un árbol',

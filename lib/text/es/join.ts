@@ -3,9 +3,9 @@ import type { join as en } from '../en/join'
 export const join: typeof en = {
   title: 'Unirse a la cuadrilla',
   shiftOn: (day) => `Turno del ${day}.`,
-  noShiftYet: 'Aún no hay turno. Un jefe de cuadrilla te da paso antes del primero.',
-  forLead: 'Este enlace te hace jefe de cuadrilla. Vale una vez.',
-  forManager: 'Este enlace te hace responsable del huerto. Vale una vez.',
+  noShiftYet: 'Aún no hay turno. Un jefe de cuadrilla te deja entrar antes del primero.',
+  forLead: 'Con este enlace entras como jefe de cuadrilla. Vale una vez.',
+  forManager: 'Con este enlace entras como responsable del huerto. Vale una vez.',
   forDevice:
     'Este enlace es de alguien que ya está en la cuadrilla. Hace suyo también este dispositivo; no se pide nombre.',
   forRecovery: 'Este código deja entrar otra vez a un responsable. Vale una vez.',
@@ -41,12 +41,12 @@ export const join: typeof en = {
   alreadyIn: (name) => `Este dispositivo ya está en esta cuadrilla, como ${name}.`,
   goOnAs: (name) => `Seguir como ${name}`,
   someoneElse: 'Otra persona entra en este dispositivo',
-  waitTitle: 'Casi dentro. Falta que te den paso.',
+  waitTitle: 'Casi dentro. Falta que te dejen entrar.',
   waitWhy: (name) =>
-    `No hay turno abierto, así que un jefe de cuadrilla da paso a cada persona. Dile que estás aquí como ${name}.`,
-  leadWaitTitle: 'Casi dentro. Falta que te dé paso un responsable.',
+    `No hay turno abierto, así que un jefe de cuadrilla deja entrar a cada persona. Dile que estás aquí como ${name}.`,
+  leadWaitTitle: 'Casi dentro. Falta que te deje entrar un responsable.',
   leadWaitWhy: (name) =>
-    `Este enlace es para una sola persona que dirige, así que un responsable mira primero. Dile que entraste como ${name}. ¿Vienes a podar? Pide el enlace de la cuadrilla.`,
+    `Este enlace es para un solo jefe o responsable, así que un responsable mira primero. Dile que entraste como ${name}. ¿Vienes a podar? Pide el enlace de la cuadrilla.`,
   waitNote: 'Esta página sigue sola.',
 
   welcome: 'El día de poda de un huerto, árbol por árbol',
@@ -54,8 +54,8 @@ export const join: typeof en = {
   welcomeWhy: 'Se entra con un enlace o un código del huerto. Nada que instalar, sin correo.',
   chooseTitle: '¿Quién eres?',
   chooseWhy: 'Este dispositivo lo usan varias personas.',
-  waitsToBeLetIn: 'Falta que le den paso',
-  signedOutTitle: 'En este dispositivo no hay nadie dentro',
+  waitsToBeLetIn: 'Falta que le dejen entrar',
+  signedOutTitle: 'En este dispositivo no hay sesión abierta',
   signedOutWhy:
     'Abre otra vez el enlace para volver. Lo que no se envió queda en este dispositivo.',
   outTitle: (orchard) => `Este dispositivo ya no está en ${orchard}`,

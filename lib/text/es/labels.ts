@@ -47,10 +47,10 @@ export const labels: typeof en = {
   posterHowTo: 'Cabe en A4 y en US Letter.',
   printPoster: 'Imprimir el cartel',
   noLink:
-    'Crea antes el enlace para entrar en la página del turno. Su código se guarda en el aparato en que se creó.',
+    'Crea antes el enlace para entrar en la página del turno. Su código se guarda en el dispositivo en que se creó.',
   toShift: 'Al turno',
   joinHere: 'Entra en la cuadrilla',
   scan: 'Escanea el código con la cámara del teléfono o abre la dirección.',
   noPhone: '¿Sin teléfono? Díselo al jefe de cuadrilla.',
-  ends: (day, from, to) => `${day}, de ${from} a ${to}. Acaba con el turno.`,
+  ends: (day, from, to) => `${day}, de ${from} a ${to}. Vale hasta que termine el turno.`,
 }

@@ -38,7 +38,7 @@ export const leadMap: typeof en = {
   rowOf: (block, row) => `Fila ${block} ${row}`,
   needs: {
     call: 'pide ayuda',
-    alone: 'en solitario en un árbol para dos',
+    alone: 'sin compañía en un árbol para dos',
     minorAlone: 'menor de edad, su adulto no está',
     hazard: 'marcó un peligro, sin árbol',
     quiet: (duration) => `sin noticias desde hace ${duration}`,
@@ -72,7 +72,7 @@ export const leadMap: typeof en = {
   noPlanted: 'edad desconocida',
   heightOf: (height) => `${height} de alto`,
   noHeight: 'sin medir: pies en el suelo',
-  asksSaw: 'pide sierra',
+  asksSaw: 'pide serrucho',
   marked: 'Los cortes grandes están marcados',
   notInRound: 'No entra en esta ronda',
   shareDone: (share) => `hecho más o menos el ${share}`,
@@ -81,7 +81,7 @@ export const leadMap: typeof en = {
   notes: 'Anotado',
   noteKinds: {
     begun: 'Falta por hacer',
-    flag: 'Aviso',
+    flag: 'Marca',
     mark: 'Cortes grandes',
     left_out: 'No en esta ronda',
   },
@@ -89,7 +89,7 @@ export const leadMap: typeof en = {
 
   mark: 'Marcar los cortes grandes',
   markTitle: (tag) => `Cortes grandes en ${tag}`,
-  markNote: 'Márcalos antes en el árbol. Así lo puede tomar quien no poda a solas.',
+  markNote: 'Márcalos antes en el árbol. Así lo puede tomar quien no tiene «poda sin ayuda».',
   markWords: '¿Qué ramas?',
   markWordsHint: 'Si quieres. Una frase para quien lo pode.',
   markDone: 'Están marcados en el árbol',
@@ -141,7 +141,7 @@ export const leadMap: typeof en = {
       `${count} están guardados para otras personas, que los pierden:`
     ),
   nextTo: (name) =>
-    `Junto a trabajo con escalera o sierra. Asignados${name === '' ? '' : ` a ${name}`}, se pueden empezar al lado: tú decides.`,
+    `Junto a trabajo con escalera o serrucho. Asignados${name === '' ? '' : ` a ${name}`}, se pueden empezar al lado: tú decides.`,
   andMore: (count) => `y ${count} más`,
   whyWith: (why, names) => `${why} (${names})`,
   cannotDeal: 'Estos no se pueden asignar. Aún no se asignó nada.',

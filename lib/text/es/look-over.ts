@@ -23,7 +23,7 @@ export const lookOver: typeof en = {
   note: '¿Qué falta por hacer?',
   noteHint: 'Si quieres. Lo lee quien venga al árbol.',
   onMap: 'En el mapa',
-  yours: 'Trabajaste en este árbol. Lo revisa otro responsable.',
+  yours: 'Trabajaste en este árbol. Lo revisa otro jefe de cuadrilla.',
   passed: 'Revisado y aprobado',
   reopened: (found, name) => `Reabierto por ${name}: ${found}`,
   listOf: 'Hechos y sin revisar, por persona',

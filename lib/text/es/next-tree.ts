@@ -21,8 +21,8 @@ export const nextTree: typeof en = {
   way: (distance, paces) => `${distance}, ${paces}`,
   wayFor: (distance, paces, minutes) => `${distance}, ${paces}, unos ${minutes}`,
   towards: {
-    far: (row) => `Por la fila ${row}, alejándote del extremo marcado`,
-    tagged: (row) => `Por la fila ${row}, hacia el extremo marcado`,
+    far: (row) => `Por la fila ${row}, alejándote del extremo con placa`,
+    tagged: (row) => `Por la fila ${row}, hacia el extremo con placa`,
     across: (row) => `Justo enfrente, en la fila ${row}`,
   },
   start: {
@@ -34,7 +34,7 @@ export const nextTree: typeof en = {
   side: { left: 'a tu izquierda', right: 'a tu derecha', ahead: 'delante de ti' },
 
   confirmTitle: 'Mira el árbol. ¿Es este?',
-  rowAndPlace: (row, place) => `Fila ${row}, el ${place} desde el extremo marcado.`,
+  rowAndPlace: (row, place) => `Fila ${row}, el ${place} desde el extremo con placa.`,
   betweenTwo: (tree, others) => `${tree}, entre dos ${others}.`,
   leftAndRight: (tree, left, right) =>
     `${tree}, con ${left} a la izquierda y ${right} a la derecha.`,

@@ -2,7 +2,7 @@ import type { plan as english } from '../en/plan'
 import { plural } from './plural'
 
 export const plan: typeof english = {
-  link: 'Prever quién toma qué árboles',
+  link: 'Planear quién toma qué árboles',
   title: (trees, teams) =>
     trees === 0
       ? 'No hay nada que asignar'
@@ -31,14 +31,14 @@ export const plan: typeof english = {
     skills: (count) =>
       plural(
         count,
-        '1 árbol: pide sierra, escalera o cortes marcados, y ningún equipo tiene la habilidad, la herramienta en mano y dos personas',
-        `${count} árboles: piden sierra, escalera o cortes marcados, y ningún equipo tiene la habilidad, la herramienta en mano y dos personas`
+        '1 árbol: pide serrucho, escalera o cortes marcados, y ningún equipo tiene la habilidad, la herramienta en mano y dos personas',
+        `${count} árboles: piden serrucho, escalera o cortes marcados, y ningún equipo tiene la habilidad, la herramienta en mano y dos personas`
       ),
     beside_overhead: (count) =>
       plural(
         count,
-        '1 árbol: junto a la sierra o escalera de otros. Asígnalo cuando terminen',
-        `${count} árboles: junto a la sierra o escalera de otros. Asígnalos cuando terminen`
+        '1 árbol: junto al serrucho o escalera de otros. Asígnalo cuando terminen',
+        `${count} árboles: junto al serrucho o escalera de otros. Asígnalos cuando terminen`
       ),
     closed: (count) => plural(count, '1 árbol: cerrado', `${count} árboles: cerrados`),
     off: (count) => plural(count, '1 árbol: hoy no se poda', `${count} árboles: hoy no se podan`),
@@ -53,10 +53,10 @@ export const plan: typeof english = {
   rules: 'Cómo se hace',
   rule: {
     skills:
-      'Los árboles de sierra y escalera van a dos personas, una con la habilidad y la herramienta, y nunca con un menor.',
-    beside: 'Lo que está junto a un árbol de sierra o escalera va al mismo equipo, o se queda.',
+      'Los árboles de serrucho y escalera van a dos personas, una con la habilidad y la herramienta, y nunca con un menor.',
+    beside: 'Lo que está junto a un árbol de serrucho o escalera va al mismo equipo, o se queda.',
     newcomers:
-      'Quien empieza va con alguien que poda sin compañía; los menores, con su propio adulto.',
+      'Quien empieza va con alguien que poda sin ayuda; los menores, con su propio adulto.',
     order:
       'Los árboles sanos van antes que los enfermos, en el orden del camino: una fila de subida y la siguiente de bajada.',
   },

@@ -11,12 +11,12 @@ import type {
 import { plural } from './plural'
 
 export const rooms: typeof enRooms = {
-  title: 'Salas',
-  tab: 'Salas',
+  title: 'Oficina',
+  tab: 'Oficina',
   lead: 'Qué está preparado, qué se guarda y quién hizo qué.',
   forManagers: 'Esto es para los responsables',
   forManagersNote: 'Pregunta a un responsable de este huerto.',
-  back: 'Todas las salas',
+  back: 'Volver a la oficina',
 
   crewGroup: 'La cuadrilla',
   workGroup: 'El trabajo',
@@ -32,7 +32,7 @@ export const rooms: typeof enRooms = {
       /^0 están abiertas$/,
       'Ninguna está abierta'
     ),
-  shiftsNote: (planned) => plural(planned, '1 está previsto', `${planned} están previstos`),
+  shiftsNote: (planned) => plural(planned, '1 está programado', `${planned} están programados`),
   settingsNote: 'Nombre, idioma, unidades, tarjeta de emergencia',
   labelsNote: 'La placa de cada árbol, con un código para escanear',
   houseRulesNote: 'Límites, cada uno con su fuente',
@@ -50,7 +50,7 @@ export const invites: typeof enInvites = {
     join: 'Para la cuadrilla',
     role: (role) => `Para una persona: ${role}`,
     device: (name) => `Otro dispositivo de ${name}`,
-    recovery: (name) => `La vuelta de ${name}`,
+    recovery: (name) => `Para que ${name} vuelva a entrar`,
   },
   onDay: (day) => `turno del ${day}`,
   madeBy: (name, day) => `lo hizo ${name}, ${day}`,
@@ -60,7 +60,7 @@ export const invites: typeof enInvites = {
   notUsed: 'sin usar',
   ended: (day) => `terminado el ${day}`,
   ranOut: 'caducado',
-  usedUp: 'gastado',
+  usedUp: 'ya usado',
   end: 'Terminar este enlace',
   endOf: (link) => `Terminar: ${link}`,
   endTitle: '¿Terminar este enlace?',
@@ -69,7 +69,7 @@ export const invites: typeof enInvites = {
   toShift: 'Al enlace de la cuadrilla',
   waits: 'Vinieron por un enlace de jefe o de responsable, y te esperan',
   waitsNote: 'Deja entrar solo a quien le diste el enlace.',
-  notThem: (name) => `No es quien era: quitar a ${name}`,
+  notThem: (name) => `No es esa persona: quitar a ${name}`,
 }
 
 export const rounds: typeof enRounds = {
@@ -84,22 +84,23 @@ export const rounds: typeof enRounds = {
   begun: (count) => `${count} a medias`,
   leftOut: (count) => `${count} fuera de la ronda`,
   held: (count) => plural(count, '1 turno', `${count} turnos`),
-  planned: (count) => plural(count, '1 previsto', `${count} previstos`),
+  planned: (count) => plural(count, '1 programado', `${count} programados`),
   closedOn: (day) => `cerrada el ${day}`,
   worksHere: 'El trabajo cuenta aquí',
   anotherTitle: 'Otra ronda',
   another: 'Empezar otra ronda',
   anotherNote:
-    'Ya hay una ronda abierta. Desde ahora el trabajo cuenta en la nueva, salvo en los turnos previstos en la anterior. Cierra antes la anterior si ha terminado.',
+    'Ya hay una ronda abierta. Desde ahora el trabajo cuenta en la nueva, salvo en los turnos programados en la anterior. Cierra antes la anterior si ha terminado.',
   reopen: 'Volver a abrirla',
   reopenOf: (round) => `Volver a abrir: ${round}`,
   reopenTitle: '¿Volver a abrir esta ronda?',
-  reopenNote: 'Sus árboles siguen como estaban. Los repartos y los turnos cancelados no vuelven.',
+  reopenNote:
+    'Sus árboles siguen como estaban. Las asignaciones y los turnos cancelados no vuelven.',
   closePlanned: (count) =>
     plural(
       count,
-      'Hay 1 turno previsto en esta ronda. Se cancela:',
-      `Hay ${count} turnos previstos en esta ronda. Se cancelan:`
+      'Hay 1 turno programado en esta ronda. Se cancela:',
+      `Hay ${count} turnos programados en esta ronda. Se cancelan:`
     ),
   closePlannedNote: 'Avisa tú a la cuadrilla: no se manda ningún mensaje.',
   closeBegun: (count) =>
@@ -196,7 +197,7 @@ export const forget: typeof enForget = {
   goes: 'Lo que se va, para siempre',
   goesList: [
     'Nombre y teléfono, en todos los dispositivos y en los registros.',
-    'Lo que escribió, y lo que se escribió de ella al pasar su árbol, apuntar su salida o ayudarla.',
+    'Lo que escribió, y lo que se escribió de ella al pasar su árbol, anotar su salida o ayudarla.',
     'Sus dispositivos dejan de tener acceso. Los enlaces abiertos que hizo terminan.',
   ],
   stays: 'Lo que queda',

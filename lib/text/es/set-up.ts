@@ -4,7 +4,7 @@ export const setUp: typeof en = {
   title: 'Crear el huerto',
   why: 'Eres su primer responsable. Árboles, bloques y personas vienen después.',
   orchardName: 'Nombre del huerto',
-  orchardNameHint: 'Como lo dice la cuadrilla.',
+  orchardNameHint: 'Como lo llama la cuadrilla.',
   writeOrchardName: 'Escribe un nombre, de 80 letras como mucho.',
   yourName: 'Tu nombre',
   yourNameHint: 'Lo ve la cuadrilla. Sin correo ni contraseña.',

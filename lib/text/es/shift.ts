@@ -28,7 +28,7 @@ export const shift: typeof en = {
   closeRound: 'Cerrar la ronda',
   closeRoundNote: 'Los árboles asignados quedan libres. Lo hecho queda hecho.',
 
-  plan: 'Prever el turno',
+  plan: 'Programar el turno',
   planTitle: '¿Cuándo trabaja la cuadrilla?',
   date: 'Día',
   from: 'Desde',
@@ -42,8 +42,8 @@ export const shift: typeof en = {
   voice: 'Voz',
   planned: (day, from, to) => `${day}, de ${from} a ${to}`,
 
-  plannedShifts: 'Turnos previstos',
-  planAnother: 'Prever otro turno',
+  plannedShifts: 'Turnos programados',
+  planAnother: 'Programar otro turno',
   wentBy: 'Pasó sin abrirse',
   changeShift: 'Cambiar',
   changeOf: (hours) => `Cambiar: ${hours}`,
@@ -74,7 +74,7 @@ export const shift: typeof en = {
   lookedForNote:
     'La búsqueda sigue cuando se cierra el turno. Queda sobre la pantalla de cada jefe hasta que alguien diga que apareció.',
   lookedForCard: 'Tarjeta de emergencia: a quién llamar',
-  lookedForIncident: 'Apuntarlo como incidente',
+  lookedForIncident: 'Anotarlo como incidente',
   lookedForWords: (names) => `Sin aparecer al cerrar el turno: ${names}`,
   whyPeople: {
     seenGoing: 'Se fue sin avisar, se le vio salir',
@@ -82,7 +82,7 @@ export const shift: typeof en = {
     lookedFor: 'No se sabe: se le busca',
   },
   whyClaims: { half: 'Quedó a medias', finished: 'Terminado, sin tocar', notBegun: 'Sin empezar' },
-  whyTools: ['Se la llevó a casa', 'Está en el bloque', 'Perdida'],
+  whyTools: ['Se la llevaron a casa', 'Está en el bloque', 'Perdida'],
   notSignedOut: (count) =>
     plural(count, 'Falta la salida de 1 persona', `Falta la salida de ${count} personas`),
   treesHeld: (count) => plural(count, 'Queda 1 árbol tomado', `Quedan ${count} árboles tomados`),
@@ -94,7 +94,7 @@ export const shift: typeof en = {
   joinLink: 'Enlace para unirse',
   joinLinkNote:
     'Muestra el código o manda el enlace. Quien lo abre escribe un nombre y está dentro.',
-  linkEnds: 'Termina con el turno. Solo da paso a voluntarios.',
+  linkEnds: 'Vale hasta que termine el turno. Por él solo entran voluntarios.',
   makeLink: 'Hacer el enlace',
   newLink: 'Hacer otro enlace',
   showBig: 'Mostrarlo grande',
@@ -122,7 +122,7 @@ export const shift: typeof en = {
   down: (topic) => `Después: ${topic}`,
   leaveOut: (topic) => `Quitar: ${topic}`,
   writeTopic: 'Deja al menos un tema y escribe los tuyos.',
-  publish: (version) => `Dar la versión ${version}`,
+  publish: (version) => `Publicar la versión ${version}`,
   change: '¿Cuándo tienen que oírlo?',
   beforeNextTree: 'Antes del próximo árbol',
   comeDown: 'Bajar ahora',

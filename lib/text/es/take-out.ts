@@ -43,7 +43,7 @@ export const takeOut: typeof en = {
     done: 'hecho',
     begun: 'a medias',
     also_worked: 'también trabajado',
-    passed: 'revisado, bien',
+    passed: 'revisado, aprobado',
     reopened: 'revisado, reabierto',
   },
 

@@ -33,7 +33,7 @@ export const tree: typeof en = {
   allDone: 'Todo está hecho',
   partLeft: 'Queda una parte',
   beforeYouWalkOn: 'Antes de seguir',
-  woodInAlley: 'La madera cortada está en la calle, no en la fila',
+  woodInAlley: 'Las ramas cortadas están en la calle, no en la fila',
   toolsWithYou: 'Llevas tus herramientas',
   bladesWiped: 'Cuchillas limpias',
   bladesWhy: 'Aquí se marcó enfermedad: después de este árbol.',
@@ -76,7 +76,7 @@ export const tree: typeof en = {
   buddy: 'Te oye',
   onlyYou: 'Solo tú',
   aloneUp:
-    'No hay nadie más en un árbol que pide a dos. Baja y deja el serrucho hasta que venga alguien. Tu jefe lo sabe.',
+    'Estás sin compañía en un árbol para dos. Baja y deja el serrucho hasta que venga alguien. Tu jefe lo sabe.',
   minorAloneUp: (guardian) =>
     `${guardian ?? 'El adulto que responde por ti'} no está en el sitio. Deja el trabajo y ve con tu jefe.`,
   addHelper: 'Añadir ayuda',

@@ -43,7 +43,7 @@ export const weigh: typeof en = {
   woodUnknown: (usual) =>
     `De esta clase no hay nada impreso. Se suele contar ${usual}; aquí, de la madera frutal más ligera a la más pesada. Práctica común.`,
   more: (least, most) =>
-    `El tronco como leño que adelgaza, por ${least} a ${most} por las ramas laterales. Sin fuente.`,
+    `La rama como un tronco que adelgaza, por ${least} a ${most} por las ramas laterales. Sin fuente.`,
   niosh:
     'Límite: la ecuación revisada de NIOSH para levantar (DHHS (NIOSH) 94-110), una vez por minuto y una hora como mucho. Vale para dos manos y pies en suelo firme. No vale ni para una mano ni para escaleras.',
   factors: (kg, factors) => `${kg} × ${factors}.`,

@@ -21,7 +21,7 @@ describe('the claim is confirmed in words a person would say', () => {
       'Row 7, fourth from the tagged end. A cherry, between two plums.'
     )
     expect(placeSentences(es, spanish, cherry(plum, plum))).toBe(
-      'Fila 7, el cuarto desde el extremo marcado. Un cerezo, entre dos ciruelos.'
+      'Fila 7, el cuarto desde el extremo con placa. Un cerezo, entre dos ciruelos.'
     )
   })
 
