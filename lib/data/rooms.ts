@@ -5,10 +5,10 @@ import * as shapes from '@/lib/events/shapes'
 import * as shape from '@/lib/util/shape'
 
 import { treeHistory } from './tree-history'
-import { exceptions, forecast } from './weather'
+import { closeWatch, exceptions, forecast } from './weather'
 
 export type { ThingOfTree, TreeHistory } from './tree-history'
-export type { ExceptionRead, Forecast } from './weather'
+export type { CloseWatchRead, ExceptionRead, Forecast } from './weather'
 
 const { id, number, text, instant, dateOnly, orNull } = shapes
 
@@ -220,6 +220,8 @@ export function readsOfRooms(read: Read) {
       ),
     forecast: (orchardId: string) =>
       read({ name: 'read_forecast', values: of(orchardId) }, forecast),
+    closeWatch: (orchardId: string) =>
+      read({ name: 'close_watch', values: of(orchardId) }, closeWatch),
     exceptions: (orchardId: string) =>
       read({ name: 'read_exceptions', values: of(orchardId) }, exceptions),
     auditTrail: (orchardId: string, { before, about, tree, kinds, day }: AuditFilter) => {

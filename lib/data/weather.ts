@@ -18,6 +18,14 @@ export const forecast = shape.nullable(
 )
 export type Forecast = shape.Out<typeof forecast>
 
+export const closeWatch = shape.object({
+  /** On how many days before today each person was here in this round. */
+  worked: shape.record(text, shape.integer),
+  /** The highest that was written down, by day. */
+  highs: shape.array(shape.tuple([dateOnly, shape.number])),
+})
+export type CloseWatchRead = shape.Out<typeof closeWatch>
+
 export const exceptions = shape.array(
   shape.object({
     id,

@@ -7,6 +7,7 @@ import type {
   AuditFilter,
   AuditTrail,
   BeforeForgetting,
+  CloseWatchRead,
   ExceptionRead,
   Forecast,
   Invites,
@@ -124,6 +125,14 @@ function roundsAndShifts({ confirmed }: View): string {
 export function useForecast(): Reading<Forecast> {
   const version = useSelect((view) => view.confirmed?.forecast ?? '')
   return useRead('forecast', (reads) => reads.forecast(), version)
+}
+
+/** Read again on another day, when weather is written down, and when another round is worked in. */
+export function useCloseWatchRead(today: string): Reading<CloseWatchRead> {
+  const version = useSelect((view) =>
+    [view.confirmed?.weather.latest?.measuredAt, today, roundsAndShifts(view)].join()
+  )
+  return useRead('close-watch', (reads) => reads.closeWatch(), version)
 }
 
 /** What leads excepted, with what they wrote; read again when one is made or ended. */

@@ -21,6 +21,7 @@ import type {
   AuditFilter,
   AuditTrail,
   BeforeForgetting,
+  CloseWatchRead,
   ExceptionRead,
   Forecast,
   Invites,
@@ -45,6 +46,7 @@ export type {
   Briefing,
   CallRead,
   CameIn,
+  CloseWatchRead,
   ExceptionRead,
   FlagDetails,
   Forecast,
@@ -103,6 +105,8 @@ export type Reads = {
   beforeForgetting: (personId: string) => Promise<Outcome<BeforeForgetting>>
   auditTrail: (filter: AuditFilter) => Promise<Outcome<AuditTrail>>
   forecast: () => Promise<Outcome<Forecast>>
+  /** Kept: heat comes where there is no signal, too. */
+  closeWatch: () => Promise<Outcome<CloseWatchRead>>
   exceptions: () => Promise<Outcome<ExceptionRead[]>>
 }
 
@@ -159,6 +163,7 @@ export function readsOf(
     peopleWhoLeft: () => inRooms((rooms) => rooms.peopleWhoLeft(orchardId)),
     beforeForgetting: (subject) => inRooms((rooms) => rooms.beforeForgetting(orchardId, subject)),
     forecast: () => kept('forecast', () => inRooms((rooms) => rooms.forecast(orchardId))),
+    closeWatch: () => kept('close-watch', () => inRooms((rooms) => rooms.closeWatch(orchardId))),
     exceptions: () => inRooms((rooms) => rooms.exceptions(orchardId)),
     auditTrail: (filter) => inRooms((rooms) => rooms.auditTrail(orchardId, filter)),
   }

@@ -34,5 +34,6 @@ export const doorsOfWeather: Record<string, Use[]> = {
     },
   ],
   read_forecast: [{ right: 'member', args: nothing, outcome: always }],
+  close_watch: [{ right: 'reads-lead', args: nothing, outcome: always }],
   read_exceptions: [{ right: 'reads-lead', args: nothing, outcome: always }],
 }

@@ -295,6 +295,40 @@ describe.each(engines)('weather on $name', ({ open }) => {
     ).toEqual([{ id }])
   })
 
+  test('a lead reads who is new here, and how hot it got on the days before', async () => {
+    const { orchard, lead, ann, shift } = await readyCrew(db)
+    const before = async (days: number, celsius: number) => {
+      await lead.must('write_weather', { temperatureC: celsius })
+      await minutesPass(orchard, days * 24 * 60)
+    }
+    const workedBefore = (days: number) =>
+      db.asOwner(
+        `with day as (
+           insert into shifts select (jsonb_populate_record(s, jsonb_build_object('id', gen_random_uuid(), 'state', 'closed',
+             'on_date', private.today($1) - $4::integer))).* from shifts s where s.id = $2 returning id)
+         insert into attendances select (jsonb_populate_record(a, jsonb_build_object('id', gen_random_uuid(), 'shift_id', day.id,
+           'left_at', a.arrived_at))).* from attendances a, day where a.shift_id = $2 and a.person_id = $3`,
+        [orchard.id, shift, ann.id, days]
+      )
+    await before(1, 20)
+    await lead.must('write_weather', { temperatureC: 31.5 })
+    await lead.must('write_weather', { temperatureC: 28 })
+    await lead.must('write_weather', { humidity: 40 })
+    for (const days of [3, 3, 9]) await workedBefore(days)
+
+    const [days] = await db.asOwner(
+      'select private.today($1)::text as today, (private.today($1) - 1)::text as yesterday',
+      [orchard.id]
+    )
+    expect(await lead.read('close_watch')).toEqual({
+      worked: { [ann.id]: 2 },
+      highs: [
+        [days?.yesterday, 20],
+        [days?.today, 31.5],
+      ],
+    })
+  })
+
   describe('exceptions', () => {
     test('of a lead are kept with their reason, lift what was in force, and the manager reads them', async () => {
       const { orchard, lead, ann } = await readyCrew(db)
