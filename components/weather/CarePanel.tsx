@@ -16,6 +16,7 @@ import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { Facts } from '../ui/Facts'
 import { Note } from '../ui/Note'
+import { CloseWatch } from './CloseWatch'
 import type { Today } from './use-day'
 
 /** What heat asks now: water for all, shade, and in high heat who rests when, by name. */
@@ -44,6 +45,7 @@ export function CarePanel({ day }: { day: Today }) {
         </Note>
       )}
       {isTooHot && <Rests day={day} />}
+      <CloseWatch today={day.today} />
       <Facts
         facts={heatDuties(temperatureC).map((duty) => ({
           icon: duty === 'water' ? ('water' as const) : ('check' as const),

@@ -7,6 +7,7 @@ import { bringIn } from './bring-in'
 import { brushRows } from './brush-rows'
 import { calls } from './calls'
 import { cameIn } from './came-in'
+import { closeWatch } from './close-watch'
 import { count } from './count'
 import { dayAhead } from './day-ahead'
 import { daySoFar } from './day-so-far'
@@ -73,4 +74,5 @@ export const lead = {
   forget,
   audit,
   weather,
+  closeWatch,
 }

@@ -6,6 +6,7 @@ import { bringIn } from './bring-in'
 import { brushRows } from './brush-rows'
 import { calls } from './calls'
 import { cameIn } from './came-in'
+import { closeWatch } from './close-watch'
 import { count } from './count'
 import { dayAhead } from './day-ahead'
 import { daySoFar } from './day-so-far'
@@ -72,4 +73,5 @@ export const lead: typeof en = {
   forget,
   audit,
   weather,
+  closeWatch,
 }
