@@ -1,6 +1,7 @@
 /** A briefing while it is written: topics in order, and the lead's own words. */
 
 import {
+  type HeatFacts,
   type Proposal,
   proposedTopics,
   type ShiftFacts,
@@ -23,13 +24,13 @@ export type BriefingDraft = {
   no: readonly string[]
 }
 
-export function proposalsFor(view: View, shift: Shift): Proposal[] {
-  const facts = factsOf(view, shift)
+export function proposalsFor(view: View, shift: Shift, heat: HeatFacts): Proposal[] {
+  const facts = factsOf(view, shift, heat)
   return facts ? proposedTopics(facts) : []
 }
 
 /** What the orchard knows of this shift. Before it opens, what is off is what the calendar proposes. */
-function factsOf({ state, sheet, ground }: View, shift: Shift): ShiftFacts | null {
+function factsOf({ state, sheet, ground }: View, shift: Shift, heat: HeatFacts): ShiftFacts | null {
   if (!state) return null
   const trees = (sheet?.trees ?? []).filter((tree) => isInRound({ state }, tree))
   const flags = Object.values(state.flags)
@@ -51,6 +52,7 @@ function factsOf({ state, sheet, ground }: View, shift: Shift): ShiftFacts | nul
     diseased: [...sick].map(([block, count]) => ({ block, trees: count })),
     minors: minors.length,
     round: round?.kind ?? null,
+    heat,
   }
 }
 

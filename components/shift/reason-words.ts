@@ -34,13 +34,17 @@ export function reasonWords(reason: Reason, { words, lead }: Spoken, named: Name
       )
     case 'disease':
       return text.disease(named.block(reason.block), reason.trees)
+    case 'heat_wave':
+      return text.heatWave
+    case 'new_in_heat':
+      return text.newInHeat(reason.count)
     case 'round':
       return reason.round === 'summer' ? text.round.summer : text.round.winter
   }
 }
 
 /** Where it is and what is off. Never who is under age, nor what only a lead counts. */
-const forTheCrew: readonly Reason['kind'][] = ['off', 'hazard', 'disease']
+const forTheCrew: readonly Reason['kind'][] = ['off', 'hazard', 'disease', 'heat_wave']
 
 export function factsWords({ reasons }: Proposal, spoken: Spoken, named: Named): string {
   return reasons

@@ -9,6 +9,7 @@ import { useSelect } from '@/lib/hooks'
 import { leadMessages, messages } from '@/lib/text/messages'
 import { useLanguage } from '../layout/Words'
 import { useTagOf } from '../sync/use-refusal-words'
+import { useCloseWatch } from '../weather/use-close-watch'
 import { proposalsFor, type TopicDraft } from './briefing-draft'
 import { factsWords, reasonWords, type Spoken } from './reason-words'
 
@@ -25,7 +26,12 @@ export function useProposals(shift: Shift): ProposedTopic[] {
   const language = useLanguage()
   const tag = useTagOf()
   const blocks = useSelect((view) => view.ground.blocks)
-  const proposals = useSelect((view) => proposalsFor(view, shift))
+  const watch = useCloseWatch(shift.date)
+  const heat = {
+    isWave: watch?.heatWave === 'yes',
+    newPeople: watch?.isWarm ? (watch.newPeople?.length ?? 0) : 0,
+  }
+  const proposals = useSelect((view) => proposalsFor(view, shift, heat))
   const spoken: Record<'en' | 'es', Spoken> = {
     en: { words: use(messages('en')), lead: use(leadMessages('en')) },
     es: { words: use(messages('es')), lead: use(leadMessages('es')) },

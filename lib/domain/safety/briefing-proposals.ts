@@ -18,7 +18,11 @@ export type ShiftFacts = {
   /** People under age who take part. */
   minors: number
   round: string | null
+  heat: HeatFacts
 }
+
+/** How many who are here are watched closely because they are new and it is hot. */
+export type HeatFacts = { isWave: boolean; newPeople: number }
 
 export type Reason =
   | { kind: 'always' }
@@ -28,6 +32,8 @@ export type Reason =
   | { kind: 'minors'; count: number }
   | { kind: 'hazard'; sign: string; trees: number[] }
   | { kind: 'disease'; block: number; trees: number }
+  | { kind: 'heat_wave' }
+  | { kind: 'new_in_heat'; count: number }
   | { kind: 'round'; round: string }
 
 export type Proposal = { code: TopicCode; reasons: Reason[] }
@@ -66,7 +72,12 @@ function reasonsFor(code: TopicCode, facts: ShiftFacts): Reason[] {
     case 'wet':
       return offs(facts, (_, because) => because === 'rain' || because === 'wet_wood')
     case 'heat':
-      return [...offs(facts, (_, because) => because === 'heat'), ...ofRound(facts, 'summer')]
+      return [
+        ...offs(facts, (_, because) => because === 'heat'),
+        ...(facts.heat.isWave ? [{ kind: 'heat_wave' } as const] : []),
+        ...counted('new_in_heat', facts.heat.newPeople),
+        ...ofRound(facts, 'summer'),
+      ]
     case 'cold':
       return ofRound(facts, 'winter')
     case 'wind':
@@ -84,7 +95,9 @@ function offs({ off }: ShiftFacts, isMeant: (what: string, because: string) => b
     .map(([what, because]) => ({ kind: 'off', what, because }))
 }
 
-function counted(kind: 'ladder_trees' | 'saw_trees' | 'minors', count: number): Reason[] {
+type Counted = Extract<Reason, { count: number }>['kind']
+
+function counted(kind: Counted, count: number): Reason[] {
   return count > 0 ? [{ kind, count }] : []
 }
 

@@ -31,6 +31,13 @@ export const proposals = {
       `${block}: 1 tree is flagged for disease.`,
       `${block}: ${count} trees are flagged for disease.`
     ),
+  heatWave: 'A heat wave is expected: everybody is watched closely today.',
+  newInHeat: (count: number) =>
+    plural(
+      count,
+      '1 person here is in the first 14 days and watched closely in heat. Name nobody.',
+      `${count} people here are in their first 14 days and watched closely in heat. Name nobody.`
+    ),
   round: { winter: 'A winter round.', summer: 'A summer round.' },
 
   notIn: 'Proposed and not in it',

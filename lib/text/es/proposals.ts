@@ -30,6 +30,13 @@ export const proposals: typeof en = {
       `${block}: 1 árbol marcado por enfermedad.`,
       `${block}: ${count} árboles marcados por enfermedad.`
     ),
+  heatWave: 'Se espera una ola de calor: hoy se vigila de cerca a todos.',
+  newInHeat: (count) =>
+    plural(
+      count,
+      '1 persona está en sus primeros 14 días y con calor se la vigila de cerca. No nombres a nadie.',
+      `${count} personas están en sus primeros 14 días y con calor se las vigila de cerca. No nombres a nadie.`
+    ),
   round: { winter: 'Una ronda de invierno.', summer: 'Una ronda de verano.' },
 
   notIn: 'Propuestos y fuera de ella',

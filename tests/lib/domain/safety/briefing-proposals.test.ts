@@ -17,6 +17,7 @@ const calm: ShiftFacts = {
   diseased: [],
   minors: 0,
   round: 'after_harvest',
+  heat: { isWave: false, newPeople: 0 },
 }
 
 test('on a calm day the signal and the tools are told, always', () => {
@@ -49,6 +50,12 @@ describe('a fact of the shift', () => {
       [{ kind: 'hazard', sign: 'nest', trees: [9] }],
     ],
     [{ diseased: [{ block: 2, trees: 5 }] }, 'disease', [{ kind: 'disease', block: 2, trees: 5 }]],
+    // Cal. Code Regs. Title 8 §3395 (g).
+    [
+      { heat: { isWave: true, newPeople: 2 } },
+      'heat',
+      [{ kind: 'heat_wave' }, { kind: 'new_in_heat', count: 2 }],
+    ],
     // By the season alone, common practice, no source.
     [{ round: 'winter' }, 'cold', [{ kind: 'round', round: 'winter' }]],
     [{ round: 'summer' }, 'heat', [{ kind: 'round', round: 'summer' }]],
