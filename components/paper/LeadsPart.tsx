@@ -9,6 +9,7 @@ import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { useNameOf } from '../sync/use-refusal-words'
 import { PaperTable } from './Page'
+import { useNewOnPaper } from './use-new-on-paper'
 
 /** What only a lead knows of people. Says that it is not to be hung up. */
 export function LeadsPart() {
@@ -21,6 +22,7 @@ export function LeadsPart() {
   const minors = useSelect((view) => view.state?.minors ?? {})
   const skills = useSelect((view) => view.state?.skills ?? {})
   const contacts = usePrivatePeople()
+  const dayOf = useNewOnPaper(lines.map(({ id }) => id))
   const phoneOf = (id: string) => (contacts.state === 'read' ? contacts.value[id]?.phone : null)
   const skillsOf = (id: string) => Object.keys(skills[id] ?? {}) as Skill[]
   const about = (id: string) => {
@@ -48,6 +50,7 @@ export function LeadsPart() {
               <th scope="row">
                 {nameOf(id)}
                 <small>{about(id)}</small>
+                {dayOf.has(id) && <small>{text.newInHeat(dayOf.get(id) ?? 1)}</small>}
               </th>
               <td>
                 {lacks.length === 0

@@ -98,6 +98,7 @@ export const paper = {
   signature: 'Signature',
   minor: (name: string) => `minor, with ${name}`,
   minorAlone: 'minor',
+  newInHeat: (day: number) => `day ${day} of the first 14: watch closely in heat`,
   forLead: 'The lead’s page',
   forLeadNote:
     'Telephone numbers and who may do what: keep this page with you, and do not hang it up.',

@@ -98,6 +98,7 @@ export const paper: typeof en = {
   signature: 'Firma',
   minor: (name) => `menor, con ${name}`,
   minorAlone: 'menor',
+  newInHeat: (day) => `día ${day} de los primeros 14: vigilar de cerca con calor`,
   forLead: 'La hoja del jefe de cuadrilla',
   forLeadNote: 'Teléfonos y quién puede hacer qué: lleva esta hoja contigo y no la cuelgues.',
   ready: 'Preparación',
