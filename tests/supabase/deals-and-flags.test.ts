@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 
 import { engines, type TestDatabase } from '../support/engines'
 import { codesOf, lastEvent, readyCrew } from '../support/orchard'
+import { longitudeAt } from '../support/sun-place'
 
 /** A JPEG's first bytes and nothing more; enough for what the database looks at. */
 const plainJpeg = Buffer.concat([Buffer.from('ffd8ffdb0043', 'hex'), Buffer.alloc(500, 7)])
@@ -78,9 +79,9 @@ describe.each(engines)('deals, flags and photos on $name', ({ open }) => {
     const { orchard, lead, ann } = await readyCrew(db)
     // Trees 1 and 20 stand 8 m apart on the ground although they are nineteen places apart in the row.
     await db.asOwner(
-      `update trees set lat_e7 = 381000000 + case no when 20 then 719 else 0 end, lon_e7 = -1212000000
+      `update trees set lat_e7 = case no when 20 then 719 else 0 end, lon_e7 = $2
        where orchard_id = $1 and no in (1, 20)`,
-      [orchard.id]
+      [orchard.id, Math.round(longitudeAt('noon', Date.now()) * 1e7)]
     )
     await lead.must('flag_tree', {
       tree: 1,
