@@ -178,7 +178,7 @@ test('a whole day, from the late arrival to the closing, and its records add up'
       'Eve'
     )
     await lee
-      .getByRole('radio', { name: 'Left without telling, seen going' })
+      .getByRole('radio', { name: 'Left without a word, seen going' })
       .check({ force: true })
     await lee.getByRole('radio', { name: 'Taken home' }).check({ force: true })
     await close.tap()

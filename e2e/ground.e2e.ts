@@ -19,7 +19,7 @@ test('a lead lays the ground under the map; nobody else is asked for it before, 
   await expect(lee.getByRole('button', { name: 'Find a tree' })).toBeVisible()
   expect(asked).toEqual([])
 
-  await lee.getByRole('button', { name: 'Ground from elsewhere' }).tap()
+  await lee.getByRole('button', { name: 'Ground from another site' }).tap()
 
   await expect(lee.getByText('The pictures come from ground.example.')).toBeVisible()
   await expect(lee.getByText('Ground Example', { exact: true })).toBeVisible()
@@ -30,7 +30,7 @@ test('a lead lays the ground under the map; nobody else is asked for it before, 
   )
   // Beside the trees the map lets it through.
   await expect.poll(() => lee.evaluate(opacityOfCorner)).toBe(0)
-  await lee.getByRole('button', { name: 'Ground away' }).tap()
+  await lee.getByRole('button', { name: 'Hide the ground' }).tap()
   await expect.poll(() => lee.evaluate(opacityOfCorner)).toBe(255)
   await expect(lee.locator('img[src^="https://ground.example/"]')).toHaveCount(0)
 })

@@ -43,7 +43,7 @@ const forms: readonly Form[] = [
       await page.goto(routes.flags())
       await page.getByRole('button', { name: 'Withdraw' }).first().tap()
     },
-    field: (page) => page.getByRole('dialog').getByLabel('Why is it no disease?'),
+    field: (page) => page.getByRole('dialog').getByLabel('Why is it not disease?'),
   },
   {
     of: 'a topic of the briefing',

@@ -69,7 +69,7 @@ test('a manager walks round a block with a phone, and puts a tree where they sta
   await mo.getByRole('textbox', { name: 'Letters on its plates' }).fill('P')
   for (const [at, corner] of corners.entries()) {
     await standAt(mo, corner)
-    await mo.getByRole('button', { name: 'I stand at the next corner' }).tap()
+    await mo.getByRole('button', { name: 'I am at the next corner' }).tap()
     const letter = String.fromCharCode(65 + at)
     const [lat, lon] = corner.split(', ').map((degrees) => Number(degrees).toFixed(7))
     await expect(mo.getByRole('textbox', { name: `Corner ${letter}`, exact: true })).toHaveValue(

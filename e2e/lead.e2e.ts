@@ -61,7 +61,7 @@ test('a shift closes with a reason for everything that is still open', async ({
   await expect(close).toHaveAttribute('aria-disabled', 'true')
 
   await lee.getByRole('button', { name: /The same for all 2: Stays on the site/ }).tap()
-  await lee.getByRole('button', { name: /The same for all 2: Lies in the block/ }).tap()
+  await lee.getByRole('button', { name: /The same for all 2: Left in the block/ }).tap()
   await expect(close).toHaveAccessibleDescription('Say why for 1 more.')
   const trees = lee.getByRole('region', { name: '1 tree is still held' })
   await trees.getByRole('radio', { name: 'Not begun' }).check({ force: true })

@@ -29,7 +29,7 @@ test('who is put down as under age begins nothing without the adult who answers 
   const dialog = lee.getByRole('dialog', { name: 'Change Ann' })
   await dialog.getByText('Under age').tap()
   await dialog.getByText('Bo', { exact: true }).tap()
-  await dialog.getByRole('button', { name: 'Keep it so' }).tap()
+  await dialog.getByRole('button', { name: 'Save changes' }).tap()
 
   await expect(lee.getByText('under age, with Bo')).toBeVisible()
   await orchard.must('Bo', 'return_tool', { tool: 2 })
@@ -121,7 +121,7 @@ test('who is not found when the shift closes stays over every lead’s screen', 
   await lee.goto(routes.shift())
   await lee.getByRole('button', { name: 'Close the shift' }).tap()
   const ann = lee.getByRole('listitem').filter({ hasText: 'Ann' })
-  await ann.getByText('Nobody knows: being looked for').tap()
+  await ann.getByText('Not known: the search is on').tap()
 
   await expect(lee.getByText('Ann: nobody knows where.')).toBeVisible()
   await lee.getByRole('button', { name: 'Close the shift' }).tap()

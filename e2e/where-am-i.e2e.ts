@@ -21,7 +21,7 @@ test('a volunteer finds out which tree they are at, hears how unsure that is, an
   await expect(ann.getByText('This device may be off by 12 m')).toBeVisible()
   await ann.getByRole('button', { name: /^A 1·2 4 m, 6 paces, to the north/ }).tap()
 
-  await expect(ann.getByText('Reckoned from A 1·2, where you said you are')).toBeVisible()
+  await expect(ann.getByText('Counted from A 1·2, where you said you are')).toBeVisible()
   await ann.getByRole('button', { name: 'Claim this tree' }).tap()
   await ann.getByRole('button', { name: 'Yes, claim it' }).tap()
   await expect(ann).toHaveURL(/\/tree\/\d+$/)

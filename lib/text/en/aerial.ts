@@ -9,7 +9,7 @@ export const aerial = {
   working: 'Making it smaller on this device…',
   stripped:
     'It is made smaller here, and what the camera wrote into it, like place and time, is left out.',
-  notRead: 'This is no picture that can be read. Choose a JPEG or PNG.',
+  notRead: 'This picture cannot be read. Choose a JPEG or PNG.',
   tooLarge:
     'This picture cannot be made small enough. Choose a smaller one, or cut it to the orchard.',
   pointsTitle: 'Three trees that you know in it',
@@ -30,15 +30,15 @@ export const aerial = {
   preview: 'As it will lie under the map',
   notYet: 'Give all three trees, then see it here.',
   oneLine: 'The three lie almost on one line. Choose one that is farther to the side.',
-  mirrored: 'The picture would lie as in a mirror: two of the trees are exchanged.',
+  mirrored: 'The picture would lie as in a mirror: two of the trees are swapped.',
   stretched: (times: string) =>
     `The picture would be stretched ${times} times in one direction. One of the three is likely another tree.`,
   save: 'Put it under the map',
   saved: 'It is under the map.',
-  remove: 'Take the picture away',
+  remove: 'Remove the picture',
   show: 'Picture',
-  showTiles: 'Ground from elsewhere',
-  hideTiles: 'Ground away',
+  showTiles: 'Ground from another site',
+  hideTiles: 'Hide the ground',
   tilesFrom: (host: string) =>
     `The pictures come from ${host}. This device asks there, and that server sees which ground is looked at.`,
   hide: 'Hide the picture',

@@ -14,8 +14,8 @@ export const briefing = {
   newTitle: (version: number) => `What is new since version ${version}`,
   newNote: 'You signed that one. Read what is new, then sign again.',
   added: 'New',
-  reworded: 'In other words',
-  leftOut: 'No longer told',
+  reworded: 'Reworded',
+  leftOut: 'No longer included',
   onlyOrder: 'The same topics in another order.',
   readSame: (count: number) =>
     plural(count, 'Read the 1 other topic too', `Read the ${count} other topics too`),

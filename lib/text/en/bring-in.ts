@@ -24,10 +24,10 @@ export const bringIn = {
   understood: (name: string, count: number) => `${name}: ${rows(count)}`,
   kinds: {
     geojson: 'a GeoJSON file',
-    ',': 'parted by commas',
-    ';': 'parted by semicolons',
-    '\t': 'parted by tabs',
-    '|': 'parted by upright lines',
+    ',': 'separated by commas',
+    ';': 'separated by semicolons',
+    '\t': 'separated by tabs',
+    '|': 'separated by vertical bars',
   },
 
   columnsTitle: 'What each column is',
@@ -86,10 +86,10 @@ export const bringIn = {
 
   comesIn: 'What comes in',
   newTrees: (count: number) => `${trees(count)} new`,
-  newBlocks: (count: number) => plural(count, '1 block new', `${count} blocks new`),
-  newCultivars: (count: number) => plural(count, '1 cultivar new', `${count} cultivars new`),
-  sameTrees: (count: number) => `${trees(count)} here already, just so`,
-  differing: (count: number) => `${trees(count)} here already, told differently`,
+  newBlocks: (count: number) => plural(count, '1 new block', `${count} new blocks`),
+  newCultivars: (count: number) => plural(count, '1 new cultivar', `${count} new cultivars`),
+  sameTrees: (count: number) => `${trees(count)} here already, the same`,
+  differing: (count: number) => `${trees(count)} here already, with other details`,
   notSurveyed: (count: number) => `${trees(count)} without a position`,
   stayOutside: (count: number) =>
     plural(count, '1 row that is wrong stays outside', `${count} rows that are wrong stay outside`),
@@ -100,7 +100,7 @@ export const bringIn = {
       `${count} cultivars have other fruit buds in the file`
     ),
   cultivarsLead:
-    'Where they sit decides what may be cut. They stay as they are, but for those you tick.',
+    'Where they sit decides what may be cut. They stay as they are, except those you tick.',
   changeCultivars: (count: number) =>
     plural(count, 'Change 1 cultivar', `Change ${count} cultivars`),
 
@@ -126,8 +126,8 @@ export const bringIn = {
   inOrchard: 'The orchard has changed meanwhile. Look again at what comes in.',
   tooMany: 'This is more than comes in at once. Split the file by blocks.',
 
-  changesTitle: (count: number) => `${trees(count)} told differently`,
-  changesLead: 'They stay as they are, but for those you tick.',
+  changesTitle: (count: number) => `${trees(count)} with other details`,
+  changesLead: 'They stay as they are, except those you tick.',
   tickAll: 'Tick all',
   tickNone: 'Tick none',
   ticked: (count: number, of: number) => `${count} of ${of} ticked`,
@@ -147,7 +147,7 @@ export const bringIn = {
   lives: { standing: 'standing', dead: 'dead', removed: 'removed', gap: 'gap' },
   nothing: 'not known',
 
-  map: 'The map of it',
+  map: 'On the map',
   mapLabel: 'Map of what comes in. Arrow keys move between trees.',
 
   bringIn: (count: number) => `Bring in ${trees(count)}`,
@@ -158,7 +158,7 @@ export const bringIn = {
   whyWrong: (count: number) => `${rows(count)} must be mended first.`,
   whySpecies: (_: number) => 'Say first which kind of tree each word is.',
   whyBlocks: (_: number) => 'Some fields of the blocks are not right yet.',
-  whyNothing: (_: number) => 'Everything in this file is here already, just so.',
+  whyNothing: (_: number) => 'Everything in this file is here already, the same.',
   whyTick: (_: number) => 'No tree is new. Tick which of the others are to change.',
 
   done: (count: number, changed: number) =>
@@ -171,7 +171,7 @@ export const bringIn = {
   hazardsTitle: (count: number) =>
     plural(count, '1 tree with a known hazard', `${count} trees with a known hazard`),
   hazardsLead:
-    'The file says so; nobody has looked today. A flag closes the tree and what is near it until a licensed arborist was there.',
+    'The file says so; nobody has looked today. A flag closes the tree and what is near it until a licensed arborist has been.',
   flagThem: (count: number) => plural(count, 'Flag 1 tree', `Flag ${count} trees`),
   notNow: 'Flag none',
   flagged: (count: number) => plural(count, '1 tree is flagged.', `${count} trees are flagged.`),

@@ -9,7 +9,7 @@ export const cameIn = {
   late: 'after the shift',
   withoutClaim: 'begun without signal, no claim',
   alsoWorked: 'also worked on it',
-  lacked: (things: string) => `Had not: ${things}`,
+  lacked: (things: string) => `Was missing: ${things}`,
   handedIn: (name: string) => `${name} handed this in`,
   somebody: 'Somebody',
   things: {

@@ -36,7 +36,7 @@ export const consent = {
   readFirst: 'Tick that you have read it, then agree.',
   minorTitle: 'An adult agrees for you',
   minorWhy:
-    'Under age you work without ladder and saw, and with an adult who answers for you on the spot.',
+    'If you are under age, you work without ladder and saw, and with an adult who answers for you on the spot.',
   guardianAgrees: (name: string) => `I am ${name}, parent or guardian, and agree`,
   withLead:
     'Go to your lead together with your parent or guardian. They read this, and your lead puts down that they agree.',

@@ -31,7 +31,7 @@ export const cuts = {
     },
     notFromGround: 'Not from the ground.',
     notFromGroundSays: (limit: string) =>
-      `A pole pruner takes live wood up to ${limit}. This is cut only from a ladder, by two people of whom one may use it; else leave it to your lead.`,
+      `A pole pruner takes live wood up to ${limit}. This is cut only from a ladder, by two people, one of them allowed to use it; otherwise leave it to your lead.`,
     deadWood: 'Dead wood springs off and dulls a pruner: saw it, and stand to the side.',
     threeTitle: 'In three cuts, so that the bark does not tear',
     three: {
@@ -105,6 +105,6 @@ export const cuts = {
     before: 'uncut',
     reckoned: (shoot: string, limb: string) =>
       `For a shoot of ${shoot} at the end of a level limb of ${limb}. Less: as much fruit, borne further in. More: the fruit of the buds that go is missing too. Real limbs lie between.`,
-    budsFrom: 'How many buds sit where is drawn after the word, our own choice. A lead can count.',
+    budsFrom: 'How many buds sit where is our own drawing of that word. A lead can count.',
   },
 }

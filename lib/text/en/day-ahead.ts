@@ -40,13 +40,13 @@ export const dayAhead = {
     `Too early to say how far you get: ${done} of the ${needed} finished trees that it takes.`,
   nobody: 'Nobody prunes now, so there is no pace to go by.',
   noneLeft: 'Nothing is left that somebody here may prune.',
-  stopped: 'Work is stopped. How far you get is said again when it goes on.',
+  stopped: 'Work is stopped. How far you will get is shown again when it goes on.',
   over: 'The time of this shift is over.',
 
   behind: 'What this rests on',
   people: (count: number) =>
     plural(count, '1 person prunes or is ready to', `${count} people prune or are ready to`),
-  endsByShift: (clock: string) => `Until the shift ends at ${clock}, less breaks as so far`,
+  endsByShift: (clock: string) => `Until the shift ends at ${clock}, with breaks as so far`,
   endsByLight: (clock: string) => `Until the sun sets at ${clock}, before the shift ends`,
   share: (share: string) => `${share} of the time is at trees; the rest is walking, tools and talk`,
   trees: (count: number) =>
@@ -55,7 +55,7 @@ export const dayAhead = {
       '1 finished tree, without breaks, stops and lessons',
       `${count} finished trees, without breaks, stops and lessons`
     ),
-  strays: 'A time far out of line, such as a phone in a pocket overnight, is drawn in.',
+  strays: 'A time far out of line, such as a phone in a pocket overnight, is trimmed.',
   usual:
     'Where little is seen yet: 34 minutes for a mature standard apple tree (New Hampshire, Bulletin 257, 1931), and 1.75 times that for newcomers (common practice).',
   closed: (count: number) =>

@@ -48,7 +48,7 @@ export const daySoFar = {
   not_briefed: (count: number, who: string) =>
     plural(count, `${who} is not briefed.`, `${who} are not briefed.`),
   without_equipment: (count: number, who: string) =>
-    plural(count, `${who} has no checked equipment.`, `${who} have no checked equipment.`),
+    plural(count, `${who} has not checked protection.`, `${who} have not checked protection.`),
   without_tool: (count: number, who: string) =>
     plural(count, `${who} has no fit, clean tool.`, `${who} have no fit, clean tool.`),
   lacks_other: (count: number, who: string) =>

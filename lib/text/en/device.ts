@@ -18,7 +18,7 @@ export const device = {
   signOut: 'Sign out here',
   signOutTitle: 'Sign out of this device?',
   signOutNote: 'You stay in the crew, and what you did stays. To come back you need a link.',
-  stillHere: 'You are still counted as here. Go home counted first, so that nobody looks for you.',
+  stillHere: 'You are still counted as here. Be counted out first, so that nobody looks for you.',
   stillUnsent: 'Something is not sent yet. Wait until it is, or it stays behind.',
   goHomeFirst: 'Break or go home',
   breakOrLeave: 'Break or go home',

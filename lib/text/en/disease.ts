@@ -63,7 +63,7 @@ export const disease = {
   scoutNone: 'No tree to look at',
   scoutNoneNote: 'A list comes with the first sick tree.',
   order: 'In which order?',
-  walking: 'As one walks',
+  walking: 'In walking order',
   byRisk: 'Most at risk first',
   sickBeside: (count: number) => `beside ${plural(count, '1 sick tree', `${count} sick trees`)}`,
   oneFurther: 'one tree further out',

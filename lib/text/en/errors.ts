@@ -12,8 +12,8 @@ export const errors = {
   other_login:
     'Somebody else uses this device now. Open your own join link again; what you did is kept.',
   not_kept: 'This device has no room to keep it, so it is not done. Free some room and try again.',
-  not_understood: 'The orchard’s answer is not for this page. Load the page anew and try again.',
-  command_id_used: 'Something else was sent in its place. Look what there is, then do it again.',
+  not_understood: 'The orchard’s answer is not for this page. Load the page again and retry.',
+  command_id_used: 'Something else was sent in its place. Look at what is there, then do it again.',
   gone: 'This is not there any more. Go back to your tree.',
   noAnswer: 'No answer came. Nothing was changed; try again where there is signal.',
   newVersion: 'A newer Rowcall is ready. Load it once everything is sent.',

@@ -4,10 +4,10 @@ import { plural } from './plural'
 
 export const findTree = {
   whereTitle: 'Where are you?',
-  fromTree: (tag: string) => `Reckoned from ${tag}, your last tree`,
-  fromPlace: (tag: string) => `Reckoned from ${tag}, where you said you are`,
+  fromTree: (tag: string) => `Counted from ${tag}, your last tree`,
+  fromPlace: (tag: string) => `Counted from ${tag}, where you said you are`,
   fromNowhere: (block: string) =>
-    `Reckoned from the tagged end of its row. New here? Let your lead show you ${block}.`,
+    `Counted from the tagged end of its row. New here? Let your lead show you ${block}.`,
   changeWhere: 'I am somewhere else',
   block: 'Block',
   row: 'Row',
@@ -16,7 +16,7 @@ export const findTree = {
   farEnd: 'Far end',
   iAmHere: 'I am here',
 
-  otherTitle: 'Which tree do you take?',
+  otherTitle: 'Which tree are you taking?',
   byTag: 'By its tag',
   treeInRow: 'Tree',
   writeRow: (first: number, last: number) => `Write a row from ${first} to ${last}.`,

@@ -59,7 +59,7 @@ export const fromPaper = {
   changeLine: (line: string) => `Change: ${line}`,
   takeOut: 'Take out',
   takeOutLine: (line: string) => `Take out: ${line}`,
-  clear: 'Put away what is entered',
+  clear: 'Clear what is entered',
 
   finishedLine: (tree: string, time: string) => `${tree}, finished ${time}`,
   halfLine: (tree: string, share: string, time: string) => `${tree}, ${share} done ${time}`,

@@ -38,7 +38,7 @@ export const history = {
   passed: (who: string) => `Looked over and passed by ${who}`,
   reopened: (who: string, reason: string) => `Reopened by ${who}: ${reason}`,
   mark: (who: string) => `Big cuts marked by ${who}`,
-  markOver: 'the mark is gone since',
+  markOver: 'the mark has since gone',
   flag: (sign: string, who: string) => `${sign}: flagged by ${who}`,
   flagStates: {
     suspected: 'nobody has looked at it yet',

@@ -28,7 +28,7 @@ export const houseRules = {
   wrong: (least: string, most: string) => `Write a number from ${least} to ${most}.`,
   save: 'Save the house rules',
   nothing: 'Nothing is changed.',
-  fault: 'Some number cannot be. It is marked above.',
+  fault: 'A number is out of range. It is marked above.',
   saved: 'Saved. Every phone has them now.',
   cleaning: {
     each_cut: 'After each cut into sick wood',
@@ -72,12 +72,12 @@ export const houseRules = {
       from: 'Sources differ: UC IPM 2 inches, the Wisconsin woodland programme 1 inch.',
     },
     feet_cm: {
-      name: 'On a ladder feet are at most',
+      name: 'On a ladder, feet are no higher than',
       says: 'A limb that asks for more is the arborist’s. 0: nothing is cut from a ladder. It can be lower than usual, never higher.',
       from: 'Common practice, no published number; some groups bar ladders altogether.',
     },
     lean_deg: {
-      name: 'A trunk is the arborist’s that leans by more than',
+      name: 'A trunk is the arborist’s if it leans more than',
       says: 'A fresh lean with lifting soil is the arborist’s in any case. It can be less than usual, never more.',
       from: 'Common practice; no public guide prints a number.',
     },
@@ -98,17 +98,17 @@ export const houseRules = {
     },
     quiet_minutes: {
       name: 'A lead is told of a silent phone after',
-      says: 'Whoever was not heard for so long stands first in the crew.',
+      says: 'Whoever has not been heard for that long comes first in the crew.',
       from: 'Common practice, no published number.',
     },
     withdraw_minutes: {
       name: 'A flag can be taken back for',
-      says: 'By who raised it. Afterwards a lead looks at it.',
+      says: 'By whoever raised it. Afterwards a lead looks at it.',
       from: 'Our own choice.',
     },
     undo_minutes: {
       name: 'A finished tree can be undone for',
-      says: 'By who finished it. Afterwards a lead reopens it.',
+      says: 'By whoever finished it. Afterwards a lead reopens it.',
       from: 'Our own choice.',
     },
     ...weatherRules,

@@ -7,7 +7,7 @@ export const join = {
   forLead: 'This link makes you a crew lead. It works once.',
   forManager: 'This link makes you a manager. It works once.',
   forDevice:
-    'This link is of somebody who is in the crew already. It makes this device theirs too; no name is asked.',
+    'This link belongs to somebody who is in the crew already. It makes this device theirs too; no name is asked.',
   forRecovery: 'This code lets a manager back in. It works once.',
   yourName: 'Your name',
   whoSeesIt: 'Only this crew sees it. No e-mail, no password.',
@@ -32,7 +32,7 @@ export const join = {
   overTitle: 'This link lets nobody in',
   overWhy: {
     code_wrong: 'Nobody made this link: a part of it may have got lost on the way.',
-    code_expired: 'It has run out: it was made for another day, or a lead has ended it.',
+    code_expired: 'It has expired: it was made for another day, or a lead has ended it.',
     code_used: 'It was used already, and works only once.',
   },
   overDo: 'Scan the code at the meeting point again, or ask your lead for a new link.',
@@ -50,14 +50,14 @@ export const join = {
 
   welcome: 'An orchard’s pruning day, tree by tree',
   treeWaits: 'You scanned the code of a tree. It opens once you are in.',
-  welcomeWhy: 'You get in by a link or a code of the orchard. Nothing to install, no e-mail.',
+  welcomeWhy: 'You get in with a link or a code from the orchard. Nothing to install, no e-mail.',
   chooseTitle: 'Who is it?',
   chooseWhy: 'This device serves several people.',
   waitsToBeLetIn: 'Waits to be let in',
   signedOutTitle: 'This device is signed out',
   signedOutWhy: 'Open the link again to come back. What was not sent is kept on this device.',
   outTitle: (orchard: string) => `This device is not in ${orchard} any more`,
-  outWhy: 'You were signed out or put out of the crew. Ask your lead if that is a mistake.',
+  outWhy: 'You were signed out or removed from the crew. Ask your lead if that is a mistake.',
   toHandIn: (count: number) =>
     count === 1 ? 'One thing was not sent.' : `${count} things were not sent.`,
   handInNote: 'Hand it in: a lead looks at it, and nothing is lost. It goes once, within 48 hours.',

@@ -36,7 +36,7 @@ export const labels = {
   tree: 'Tree',
   code: (tag: string) => `Code of ${tag}`,
   trial:
-    'This address is a trial’s: codes printed now work only on this network, while this machine keeps its address. Print labels that stay once Rowcall has an https name.',
+    'This is a trial address: codes printed now work only on this network, while this machine keeps its address. Print labels that stay once Rowcall has an https name.',
   onlyHere:
     'This address works on this machine only, so no phone could open these codes. Open Rowcall by the address that phones reach, then print.',
   opensAt: (address: string) => `The codes open ${address}`,

@@ -44,7 +44,7 @@ export const leadMap = {
     hazard: 'flagged a hazard, has no tree',
     quiet: (duration: string) => `not heard for ${duration}`,
     quietToday: 'not heard in this shift',
-    long: 'at it for long',
+    long: 'at it for a long time',
   },
   coming: 'I am coming',
 
@@ -104,8 +104,8 @@ export const leadMap = {
   phoned: 'By phone or radio',
   notReached: 'Not reached, tree looked at',
   sayHow: 'Say how you reached them.',
-  howFar: 'How far is the tree?',
-  sayHowFar: 'Say how far the tree is.',
+  howFar: 'How far along is the tree?',
+  sayHowFar: 'Say how far along the tree is.',
   notBegun: 'Not begun',
 
   picked: (count: number) => plural(count, '1 tree picked', `${count} trees picked`),

@@ -26,7 +26,7 @@ export const limbs = {
   conditions: { sound: 'Sound', worn: 'Worn', poor: 'Poor' },
   more: (no: number) => `Limb ${no}: thickness and angle`,
   thick: 'Thickness at the trunk',
-  angle: 'Out of the upright',
+  angle: 'Angle from upright',
   angleHint: '0 stands upright, 90 lies flat.',
   remove: (no: number) => `Take limb ${no} away`,
   away: 'Take away',

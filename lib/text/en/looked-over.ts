@@ -43,6 +43,6 @@ export const lookedOver = {
   },
   by: (tag: string, name: string) => `${tag} was looked over by ${name}.`,
   toTree: (tag: string) => `To ${tag}`,
-  withOther: (name: string) => `${name} has it by now.`,
+  withOther: (name: string) => `${name} has it now.`,
   passed: 'Looked over and passed',
 }

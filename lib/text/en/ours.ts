@@ -72,7 +72,7 @@ export const ours = {
   anyIsEnough: 'One reason is enough.',
   ours: 'By the rules it is ours.',
   oursSays: (name: string) =>
-    `They know only what you ticked. ${name} decides. Does it look wrong to you? Flag it all the same.`,
+    `The rules know only what you ticked. ${name} decides. Does it look wrong to you? Flag it all the same.`,
   yourLead: 'Your lead',
   askLead: 'Ask your lead first',
 

@@ -66,7 +66,7 @@ export const people = {
   chooseGuardian: 'Choose the adult who answers for them.',
   guardianNote: 'The adult must be counted in before they may prune.',
   phone: 'Phone number',
-  phoneHint: 'If you like. Leads only see it.',
+  phoneHint: 'If you like. Only leads see it.',
   addButton: 'Add to the crew',
 
   actingFor: (name: string) => `You act for ${name}. Every tap is written down as yours for them.`,
@@ -120,7 +120,7 @@ export const people = {
   alone: 'Nobody',
   finish: (tag: string) => `${tag} is done`,
   halfDone: 'Half done',
-  halfTitle: (tag: string) => `How far is ${tag}?`,
+  halfTitle: (tag: string) => `How far along is ${tag}?`,
   seeTree: 'See the tree',
   dealHint: 'Deal trees on the map.',
 
@@ -158,7 +158,7 @@ export const people = {
   editShort: 'Change',
   editTitle: (name: string) => `Change ${name}`,
   editNoSignal: 'This needs signal: the phone number is not kept on this device.',
-  keepChanges: 'Keep it so',
+  keepChanges: 'Save changes',
   minorNoLead: 'Somebody under age does not lead.',
 
   handOn: 'Hand on',
@@ -196,7 +196,7 @@ export const people = {
   addToolButton: 'Add to the list',
   whatIsWrong: 'What is wrong?',
   failNote: 'In your own words',
-  mend: 'It is mended and looked at',
+  mend: 'It is repaired and checked',
   failedBy: (name: string, day: string, time: string) =>
     `Put out of use by ${name}, ${day}, ${time}:`,
   fail: 'Put out of use',

@@ -25,10 +25,10 @@ export const plan = {
   pieceTrees: (count: number) => plural(count, '1 tree', `${count} trees`),
   fromTo: (from: string, to: string) => `${from} to ${to}`,
   pictureOf: (block: string) => `${block}, seen from above, with each team’s way by number`,
-  left: 'What stays',
+  left: 'What is left',
   leftWhy: {
     hours: (count: number) =>
-      plural(count, '1 tree: the hours do not reach', `${count} trees: the hours do not reach`),
+      plural(count, '1 tree: not enough hours', `${count} trees: not enough hours`),
     skills: (count: number) =>
       plural(
         count,
@@ -55,7 +55,7 @@ export const plan = {
   rule: {
     skills:
       'Saw and ladder trees go to two people of whom one has the skill and the tool, and never with a minor.',
-    beside: 'What stands beside a saw or ladder tree goes to the same team, or stays.',
+    beside: 'What stands beside a saw or ladder tree goes to the same team, or is left.',
     newcomers: 'Newcomers go with somebody who prunes alone, minors with their own adult.',
     order:
       'Healthy trees come before sick ones, in the order of the walk, up one row and down the next.',

@@ -3,7 +3,7 @@
 import { plural } from './plural'
 
 export const proposals = {
-  always: 'Always told.',
+  always: 'Always included.',
   off: (what: string, why: string) => `Off today: ${what} (${why}).`,
   ladders: 'ladders',
   ladderTrees: (count: number) =>
@@ -41,8 +41,8 @@ export const proposals = {
   round: { winter: 'A winter round.', summer: 'A summer round.' },
 
   notIn: 'Proposed and not in it',
-  take: 'Take it in',
-  takeTopic: (topic: string) => `Take in: ${topic}`,
+  take: 'Add it',
+  takeTopic: (topic: string) => `Add: ${topic}`,
   newFacts: 'New since it was written:',
   putIn: (topic: string) => `Put the new facts in: ${topic}`,
   putInShort: 'Put it in',
@@ -58,7 +58,7 @@ export const proposals = {
     cold: (c: number, f: number) => `Is it below ${c} °C (${f} °F), or is there ice?`,
     wind: (kmPerH: number, mph: number) =>
       `Are gusts of ${kmPerH} km/h (${mph} mph) to be expected? Small trees sway.`,
-    thunder: 'May there be thunder?',
+    thunder: 'Could there be thunder?',
     wet: 'Are the trees or the ladders wet?',
   },
   yesTo: (question: string) => `Yes: ${question}`,
@@ -66,7 +66,7 @@ export const proposals = {
 
   nothingNew: 'Change something first.',
   comeDownNote:
-    'It fills the screen of everybody at a tree until they have signed. Their trees stay theirs. Shout it too, and look who comes down: a phone is not the alarm.',
+    'It fills the screen of everybody at a tree until they have signed. Their trees stay theirs. Shout it too, and see who comes down: a phone is not the alarm.',
   beforeNextNote: 'They go on at their tree, and sign before the next one.',
 
   versions: 'What was told before',

@@ -12,7 +12,7 @@ export const ready = {
       'One thing to do before your next tree',
       `${words[count] ?? count} things to do before your next tree`
     ),
-  waitTitle: 'Yours is done. The dashed steps are for others.',
+  waitTitle: 'Your part is done. The dashed steps are for others.',
   waitBriefingTitle: 'Go and hear your lead’s briefing',
   readyTitle: 'You are ready',
   readyNote: 'Take the next tree whenever you like.',
@@ -62,7 +62,7 @@ export const ready = {
   shiftOpensAt: (name: string | null, time: string) =>
     `${name ?? 'Your lead'} opens it, planned for ${time}. Nothing for you to do.`,
   noShift: 'No shift is planned',
-  noShiftNote: 'Your lead plans it. Look in again then.',
+  noShiftNote: 'Your lead plans it. Check again then.',
   adult: (name: string | null) =>
     name === null ? 'An adult who answers for you' : `${name} answers for you`,
   adultNote: 'The adult must have arrived. Your lead puts down who it is.',

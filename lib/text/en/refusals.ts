@@ -45,7 +45,7 @@ export const refusals = {
       : 'You are counted out. Say “I am back” first.',
   consent_missing: ({ whose }: Detail) =>
     whose
-      ? `Consent of ${whose} is missing. Read it and agree.`
+      ? `The consent of ${whose} is missing. Read it and agree.`
       : 'Your consent for the season is missing. Read it and agree.',
   consent_changed: (_: Detail) => 'The consent has a new text. Read it again and agree.',
   guardian_must_consent: ({ whose }: Detail) =>
@@ -67,7 +67,7 @@ export const refusals = {
     'The briefing has changed meanwhile. Hear what is new, then sign.',
   equipment_not_checked: ({ whose }: Detail) =>
     whose
-      ? `Protection of ${whose} is not checked. Check it first.`
+      ? `The protection of ${whose} is not checked. Check it first.`
       : 'Your protection is not checked. Check it first.',
   no_tool_in_hand: ({ whose }: Detail) =>
     whose
@@ -84,7 +84,7 @@ export const refusals = {
 
   // the tree
   tree_not_standing: ({ tree }: Detail) =>
-    `${tree ?? 'This tree'} does not stand any more. Take another.`,
+    `${tree ?? 'This tree'} is no longer standing. Take another.`,
   tree_not_in_round: ({ tree }: Detail) =>
     `${tree ?? 'This tree'} is not pruned in this round. Take another.`,
   tree_done: ({ tree }: Detail) => `${tree ?? 'This tree'} is done already. Take another.`,
@@ -151,9 +151,9 @@ export const refusals = {
       ? `${whose} is not in this orchard any more.`
       : 'You are not in this orchard any more. Talk to your lead.',
   too_late_to_undo: ({ until }: Detail) =>
-    `Too late to undo${until ? `, it went until ${until}` : ''}. Ask a lead to reopen it.`,
+    `Too late to undo${until ? `, it was possible until ${until}` : ''}. Ask a lead to reopen it.`,
   too_late_to_withdraw: ({ until }: Detail) =>
-    `Too late to take it back${until ? `, it went until ${until}` : ''}. A lead looks at it.`,
+    `Too late to take it back${until ? `, it was possible until ${until}` : ''}. A lead looks at it.`,
 
   flag_over: (_: Detail) => 'This flag is over. Somebody withdrew or cleared it.',
   only_manager_clears: (_: Detail) =>

@@ -212,11 +212,11 @@ export const forget = {
       `the briefings of ${count} shifts, which stay as they were signed`
     ),
   incidents: (count: number) => plural(count, '1 incident', `${count} incidents`),
-  inTheWay: 'First this comes to an end',
+  inTheWay: 'First, this has to end',
   type: (name: string) => `Write “${name}” to be sure`,
   typeWrong: (name: string) => `Write the name as it stands above: ${name}.`,
   button: (name: string) => `Forget ${name} for good`,
-  cannotUndo: 'This cannot be undone, by nobody.',
+  cannotUndo: 'Nobody can undo this.',
   done: 'Forgotten.',
   doneNote: 'Phones drop the name as soon as they have signal.',
   gone: 'This name is forgotten.',

@@ -29,7 +29,7 @@ export const stop = {
       tag === null ? 'Leave the brush where it is.' : `Leave ${tag} as it is. It counts as begun.`,
     outOf: (distance: string, tag: string) => `Keep ${distance} away from ${tag}`,
     outFrom: (tag: string) => `Out from under ${tag}`,
-    passItOn: 'Tell who is beside you: their phone may sleep.',
+    passItOn: 'Tell whoever is beside you: their phone may be asleep.',
     stayOut: 'Do not go back in',
     leadDecides: 'Your lead says where you work on.',
     iAmOut: 'I am out',
@@ -47,9 +47,9 @@ export const stop = {
       thunder: 'Thunder was heard.',
       too_windy: 'Gusts are above the limit for work.',
       too_hot: 'It feels hotter than the limit for work.',
-      dark: 'The sun is down, and your lead ended the work by lamps.',
+      dark: 'The sun is down, and your lead ended the work under lamps.',
       ladders_off:
-        'Gusts are above the limit for ladders, the light goes, or your lead put ladders off.',
+        'Gusts are above the limit for ladders, the light is going, or your lead put ladders off.',
       species_off: 'These trees are off now: wet wood, rain, or your lead said so.',
     },
     go: {

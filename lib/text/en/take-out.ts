@@ -6,7 +6,7 @@ export const takeOut = {
   title: 'Take out',
   note: 'Trees, records, or the whole orchard',
   lead: 'It is yours. Nothing changes here by taking it out.',
-  needsSignal: 'No signal. The trees are on this device; all else needs signal.',
+  needsSignal: 'No signal. The trees are on this device; everything else needs signal.',
 
   treesTitle: 'Trees',
   treesLead: (count: number) =>

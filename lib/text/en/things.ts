@@ -27,7 +27,7 @@ export const things = {
     wind: 'of the wind',
     thunder: 'of thunder',
     heat: 'of the heat',
-    light: 'the light goes',
+    light: 'the light is going',
     lead: 'your lead said so',
   },
   signal: {

@@ -58,7 +58,7 @@ export const tools = {
   sayWhatIsWrong: 'Say what is wrong, so that it can be mended.',
   willBeOutOfUse: (tool: string) => `${tool} goes out of use for everybody.`,
   outOfUse: (tool: string) => `${tool} is now out of use.`,
-  hangItAway: 'Hang it apart, so that nobody takes it.',
+  hangItAway: 'Hang it separately, so that nobody takes it.',
   markFailed: (tool: string) => `Put ${tool} out of use`,
   notClean: 'Not clean',
   cleaned: 'I cleaned it',

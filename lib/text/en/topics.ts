@@ -14,7 +14,7 @@ export const topics = {
     says: [
       'Gloves and eye protection on before the first cut.',
       'Carry blades closed or in the sheath. Never cut towards your other hand.',
-      'A tool that is loose, blunt or cracked goes apart, out of use.',
+      'A tool that is loose, blunt or cracked is set aside, out of use.',
     ],
   },
   off_today: {
@@ -22,7 +22,7 @@ export const topics = {
     says: [
       'They cannot be claimed here, and are not pruned on the way either.',
       'A wound at the wrong time lets disease in, or the weather makes the work dangerous.',
-      'Only a lead puts them on again.',
+      'Only a lead allows them again.',
     ],
   },
   ladders: {
@@ -45,7 +45,7 @@ export const topics = {
     title: 'Young people: feet on the ground',
     says: [
       'Under age means no ladder, no saw, and the adult who answers for them is here.',
-      'Nobody hands them a saw or holds a ladder for them, also not for a moment.',
+      'Nobody hands them a saw or holds a ladder for them, not even for a moment.',
       'Show them, and stay where you see each other.',
     ],
   },

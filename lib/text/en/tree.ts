@@ -87,7 +87,7 @@ export const tree = {
   stuckTitle: 'Ask before you cut',
   askThem: (names: string) => `Your lead today: ${names}.`,
   askThemHow: 'Call out or walk over. Leave the cut until then.',
-  finishSays: 'and the three above are so',
+  finishSays: 'and all of the above is done',
   toolsNamed: (tools: string) => `With you: ${tools}`,
   claimIt: 'Claim this tree',
   somethingWrong: 'Something is wrong with this tree',

@@ -53,7 +53,7 @@ export const unsent = {
   cameInTitle: 'Came in another way',
   refusedTitle: 'This needs you',
   refusedNote: 'It was not accepted. What you wrote is still here.',
-  discard: 'Let it go',
+  discard: 'Discard it',
   sendAgain: 'Send again',
   backToTree: (tag: string) => `Back to tree ${tag}`,
   otherLogin: 'Kept for somebody else on this device. It goes out when they use it again.',

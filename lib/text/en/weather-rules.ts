@@ -45,9 +45,9 @@ export const weatherRules = {
     from: 'UC Master Gardeners, Napa: 24 hours in one text, two days in another.',
   },
   rain_free_days: {
-    name: 'Apricots and cherries want without rain',
+    name: 'Rain-free days for apricots and cherries',
     says: 'With fewer days to the first rain the verdict says so. It refuses nothing.',
-    from: 'UC IPM: six weeks. Wounds of fall stay open at least 42 days (Ramos, Moller and English 1975).',
+    from: 'UC IPM: six weeks. Fall wounds stay open at least 42 days (Ramos, Moller and English 1975).',
   },
   first_rain_month: {
     name: 'The rain begins in month',

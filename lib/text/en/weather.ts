@@ -5,7 +5,7 @@ import { plural } from './plural'
 export const weather = {
   title: 'Weather and today',
   link: 'Weather',
-  now: 'Write down what is now',
+  now: 'Write down the weather now',
   last: (time: string, age: string) => `Last written ${time}, ${age} ago.`,
   old: (time: string, age: string) =>
     `Last written ${time}, ${age} ago: too old, so the weather counts as unknown.`,
@@ -97,7 +97,7 @@ export const weather = {
     lamps: 'Lamps light the trees and the way out',
     day_here: 'It is day here: the place on the map is wrong',
   },
-  exceptDark: 'Why may work go on? By lamps there are no ladders.',
+  exceptDark: 'Why may work go on? Under lamps there are no ladders.',
   workInTheDark: 'work in the dark',
   exceptNote: 'More, if you like (leads and managers read it)',
   exceptSave: 'Make the exception',
@@ -106,7 +106,7 @@ export const weather = {
   exceptEndOf: (what: string) => `End the exception for ${what}`,
   cancel: 'Leave it',
   allExceptions: 'Exceptions so far',
-  noExceptions: 'None was made.',
+  noExceptions: 'None so far.',
   exceptionLine: (what: string, why: string, who: string) => `${what}, by ${who}: ${why}.`,
   exceptionsToday: (list: string) => `Exception today: ${list}.`,
 
@@ -128,8 +128,8 @@ export const weather = {
   waterAmount: (amount: string, people: number, hours: string) =>
     plural(
       people,
-      `Have ${amount} of water: one person, ${hours}.`,
-      `Have ${amount} of water: ${people} people, ${hours}.`
+      `Have ${amount} of water ready: one person, ${hours}.`,
+      `Have ${amount} of water ready: ${people} people, ${hours}.`
     ),
   cupAt: (time: string) => `Next cup at ${time}: call it out.`,
   duty: {
@@ -139,8 +139,8 @@ export const weather = {
     shade: 'Shade is up, with room for all who rest.',
     contact: 'Somebody can see or call everybody.',
     watch: 'One who watches for at most 20 people, or everybody has a buddy.',
-    who_calls: 'It is settled who rings for help.',
-    water_reminders: 'Call out water again and again.',
+    who_calls: 'It is settled who calls for help.',
+    water_reminders: 'Remind everybody of water again and again.',
     meeting: 'All are told before work: heat, water, the right to rest.',
     rests: 'Ten minutes of rest in shade every two hours.',
   },
@@ -159,9 +159,9 @@ export const weather = {
   openFile: 'Open a file',
   use: (hours: number) => plural(hours, 'Use one hour', `Use ${hours} hours`),
   useNone: 'Paste a table first.',
-  forecastOld: (time: string) => `Brought in ${time}. What lies before now is not shown.`,
+  forecastOld: (time: string) => `Brought in ${time}. What is past is not shown.`,
   noForecast: 'No hours were brought in.',
-  noneAhead: 'No hour of it lies ahead.',
+  noneAhead: 'None of its hours is still to come.',
   problems: {
     empty: 'A heading and at least one line are needed.',
     no_time: 'No column is called time or hour.',
@@ -169,10 +169,10 @@ export const weather = {
     quote_open: 'A quotation mark is never closed.',
     too_many: 'Too many lines.',
     not_a_time: (line: number, text: string) =>
-      `Line ${line}: “${text}” is no time. Write it as 2027-04-03 09:00.`,
-    not_a_number: (line: number, text: string) => `Line ${line}: “${text}” is no number.`,
+      `Line ${line}: “${text}” is not a time. Write it as 2027-04-03 09:00.`,
+    not_a_number: (line: number, text: string) => `Line ${line}: “${text}” is not a number.`,
     out_of_range: (line: number, text: string) =>
-      `Line ${line}: “${text}” cannot be. Temperature −40 to 60 °C (−40 to 140 °F), humidity 1 to 100, wind up to 250 km/h (155 mph), rain up to 300 mm (11.8 in).`,
+      `Line ${line}: “${text}” is out of range. Temperature −40 to 60 °C (−40 to 140 °F), humidity 1 to 100, wind up to 250 km/h (155 mph), rain up to 300 mm (11.8 in).`,
     more: (count: number) => plural(count, 'And one more.', `And ${count} more.`),
   },
   forWhich: 'For',
@@ -185,8 +185,9 @@ export const weather = {
     go: 'go',
     ground: 'from the ground only',
     off: 'off',
-    unknown: 'not enough is said',
+    unknown: 'not enough is known',
   },
   stripOf: (day: string) => `Hours of ${day}`,
-  forecastNote: 'A forecast refuses nothing and promises nothing. On the day, write down what is.',
+  forecastNote:
+    'A forecast refuses nothing and promises nothing. On the day, write down what you see.',
 }

@@ -5,7 +5,7 @@ import { shoots } from './shoots'
 export const whatToCut = {
   lookFor: 'Look for',
   never: 'Never',
-  why: 'Why, and from where',
+  why: 'Why, and where it comes from',
   steps: {
     dead_broken_diseased: {
       title: 'Dead, broken and diseased wood out',
@@ -15,7 +15,7 @@ export const whatToCut = {
       why: 'Dead wood lets rot and disease in, and hides what else has to go.',
       done: 'Dead wood is out',
       picture:
-        'Dead branches in the tree, each cut where it begins. From near: a sunken patch, and the cut below it at the next side branch.',
+        'Dead branches in the tree, each cut where it begins. Close up: a sunken patch, and the cut below it at the next side branch.',
     },
     crossing_rubbing: {
       title: 'Crossing and rubbing wood out',
@@ -134,7 +134,7 @@ export const whatToCut = {
   },
   outOfSeason: {
     lead: 'Not its usual season.',
-    says: 'It is pruned in dry weeks after harvest, or disease gets in. Ask your lead whether today is meant.',
+    says: 'It is pruned in dry weeks after harvest, or disease gets in. Ask your lead whether today is right.',
   },
   form: {
     open_centre: 'open-centre',

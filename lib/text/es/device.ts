@@ -16,7 +16,7 @@ export const device: typeof en = {
   orOpen: 'O abre allí este enlace:',
   needsSignal: 'Esto necesita señal.',
   signOut: 'Cerrar sesión aquí',
-  signOutTitle: '¿Cerrar sesión en este dispositivo?',
+  signOutTitle: '¿Cerrar sesión aquí?',
   signOutNote: 'Sigues en la cuadrilla, y lo que hiciste queda. Para volver necesitas un enlace.',
   stillHere: 'Aún no consta tu salida. Márcala primero, para que nadie te busque.',
   stillUnsent: 'Algo está sin enviar. Espera a que salga, o se queda atrás.',

@@ -16,7 +16,7 @@ export const flags: typeof en = {
     'Sin señal. Ves lo que este dispositivo sabía. Lo que escribas se guarda y sale solo; para cerrar un peligro hace falta señal.',
   hazards: 'Peligros',
   diseases: 'Enfermedad',
-  printAll: 'Imprimir todas las hojas de derivación',
+  printAll: 'Imprimir las derivaciones',
 
   states: {
     suspected: 'sospechada',

@@ -160,7 +160,7 @@ export const people: typeof en = {
   keepChanges: 'Guardar los cambios',
   minorNoLead: 'Una persona menor de edad no puede ser jefe de cuadrilla.',
 
-  handOn: 'Pasar a otra persona',
+  handOn: 'Pasar el árbol',
   handOnTitle: (tag) => `Pasar ${tag}`,
   handOnTo: '¿A quién?',
   handOnNobody: 'Aquí no hay nadie sin árbol.',

@@ -16,7 +16,7 @@ export const rooms: typeof enRooms = {
   lead: 'Qué está preparado, qué se guarda y quién hizo qué.',
   forManagers: 'Esto es para los responsables',
   forManagersNote: 'Pregunta a un responsable de este huerto.',
-  back: 'Volver a la oficina',
+  back: 'A la oficina',
 
   crewGroup: 'La cuadrilla',
   workGroup: 'El trabajo',

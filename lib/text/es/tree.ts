@@ -23,7 +23,7 @@ export const tree: typeof en = {
   learner: 'Aprende',
   joinAsHelper: 'Ayudar en este árbol',
   leaveTree: 'Dejar este árbol',
-  handOver: 'Pasar a otra persona',
+  handOver: 'Pasar el árbol',
   handOverTo: '¿Quién sigue?',
   history: 'Antes',
   notClaimed: 'Nadie tiene este árbol',

@@ -45,7 +45,7 @@ export const weatherRules: typeof en = {
     from: 'UC Master Gardeners, Napa: 24 horas en un texto, dos días en otro.',
   },
   rain_free_days: {
-    name: 'Albaricoqueros y cerezos piden sin lluvia',
+    name: 'Días sin lluvia para albaricoqueros y cerezos',
     says: 'Con menos días hasta la primera lluvia, el veredicto lo dice. No rechaza nada.',
     from: 'UC IPM: seis semanas. Las heridas de otoño siguen abiertas al menos 42 días (Ramos, Moller y English 1975).',
   },
