@@ -19,7 +19,7 @@ export const brush: typeof en = {
   sick: (trees) =>
     `Las ramas de ${trees} aparte, en bolsas o quemadas. Nunca se trituran entre las filas ni se dejan en montones.`,
   keepAway: (trees) =>
-    `No te acerques a ${trees}: hay un peligro señalado. Esas ramas se quedan donde están.`,
+    `No te acerques a ${trees}: hay un peligro marcado. Esas ramas se quedan donde están.`,
   overhead: (who, tree) =>
     `${who} trabaja con escalera o serrucho en ${tree}. Quédate lejos hasta que baje y avisa antes de pasar.`,
   haulNear: (names) =>

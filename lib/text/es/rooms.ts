@@ -203,7 +203,7 @@ export const forget: typeof enForget = {
   stays: 'Lo que queda',
   staysList: [
     'Árboles, horas, consentimientos y firmas, como de alguien.',
-    'Fotos de árboles, y notas sobre árboles aún señalados o marcados, hasta que eso termine.',
+    'Fotos de árboles, y notas sobre árboles aún con marca o con cortes marcados, hasta que eso termine.',
     'Los incidentes, sin el nombre donde está escrito entero.',
   ],
   elsewhere: 'Dónde está el nombre hasta que alguien lo borre',
