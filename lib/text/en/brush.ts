@@ -27,12 +27,12 @@ export const brush = {
   overhead: (who: string, tree: string) =>
     `${who} works with ladder or saw at ${tree}. Stay clear of it until they are down, and call before you pass.`,
   haulNear: (names: string) =>
-    `${names} hauls brush here or in the next row. Nobody stands below while you cut: call, and wait until they answer.`,
+    `Hauling brush here or in the next row: ${names}. Nobody stands below while you cut: call, and wait until they answer.`,
   gloves:
     'Gloves and eye protection on. Carry butt ends first, and nobody drags alone what takes two.',
   take: 'Take this row',
   join: (name: string) => `Join ${name}`,
-  with: (names: string) => `${names} hauls here`,
+  with: (names: string) => `Hauling here: ${names}`,
   otherRows: 'Other rows',
   toTrees: 'To the trees',
   needsSignal: 'Taking a row needs signal. What you hold you can finish without it.',

@@ -88,8 +88,8 @@ export const bringIn: typeof en = {
   newTrees: (count) => plural(count, '1 árbol nuevo', `${count} árboles nuevos`),
   newBlocks: (count) => plural(count, '1 bloque nuevo', `${count} bloques nuevos`),
   newCultivars: (count) => plural(count, '1 variedad nueva', `${count} variedades nuevas`),
-  sameTrees: (count) => `${trees(count)} que ya están, tal cual`,
-  differing: (count) => `${trees(count)} que ya están, con otros datos`,
+  sameTrees: (count) => `${trees(count)} sin cambios`,
+  differing: (count) => `${trees(count)} con otros datos`,
   notSurveyed: (count) => `${trees(count)} sin posición`,
   stayOutside: (count) =>
     plural(count, '1 fila que está mal queda fuera', `${count} filas que están mal quedan fuera`),
@@ -162,7 +162,7 @@ export const bringIn: typeof en = {
   done: (count, changed) =>
     changed === 0
       ? `${plural(count, 'Ha entrado 1 árbol.', `Han entrado ${count} árboles.`)}`
-      : `Entraron ${trees(count)} y cambiaron ${changed}.`,
+      : `Traído: ${trees(count)}; cambiado: ${changed}.`,
   onMap: 'Verlos en el mapa',
   nextRound: 'Rondas y turnos',
   moreTrees: 'Traer más',

@@ -23,12 +23,12 @@ export const brush: typeof en = {
   overhead: (who, tree) =>
     `${who} trabaja con escalera o serrucho en ${tree}. Quédate lejos hasta que baje y avisa antes de pasar.`,
   haulNear: (names) =>
-    `${names} recoge ramas aquí o en la fila de al lado. Nadie se queda debajo mientras cortas: avisa y espera respuesta.`,
+    `Recogiendo ramas aquí o en la fila de al lado: ${names}. Nadie se queda debajo mientras cortas: avisa y espera respuesta.`,
   gloves:
     'Guantes y gafas puestos. Lleva por delante el lado grueso, y nadie arrastra solo lo que pide dos.',
   take: 'Tomar esta fila',
   join: (name) => `Unirte a ${name}`,
-  with: (names) => `${names} recoge aquí`,
+  with: (names) => `Recogiendo aquí: ${names}`,
   otherRows: 'Otras filas',
   toTrees: 'A los árboles',
   needsSignal: 'Para tomar una fila hace falta señal. Lo que tienes lo puedes terminar sin ella.',

@@ -47,7 +47,7 @@ export const calls: typeof en = {
     near_miss: 'Casi un accidente',
     tool: 'Falló una herramienta',
     ladder: 'Resbaló o cayó una escalera',
-    power_line: 'Demasiado cerca de un cable eléctrico',
+    power_line: 'Demasiado cerca de una línea eléctrica',
     lost_person: 'Faltaba una persona',
     damage: 'Daño en un árbol o en una cosa',
     other: 'Otra cosa',

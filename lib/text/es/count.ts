@@ -49,7 +49,7 @@ export const count: typeof en = {
     minors: (count) => plural(count, '1 menor de edad', `${count} menores de edad`),
     noPhone: (count) => `${count} sin teléfono`,
   },
-  nobody: 'No hay nadie contado.',
+  nobody: 'No consta la llegada de nadie.',
   since: (time) => `Recuento empezado a las ${time}`,
   all: 'Todas las personas están contadas.',
   some: (count) =>

@@ -5,7 +5,7 @@ export const record: typeof en = {
   title: 'El día en números',
   show: 'Contar hasta ahora',
   total: (people, hours, trees, begun) =>
-    `${people}, ${hours} de trabajo, ${trees} hechos${begun > 0 ? `, ${begun} a medias` : ''}.`,
+    `${people}, ${hours} de trabajo. Hecho: ${trees}${begun > 0 ? `; a medias: ${begun}` : ''}.`,
   block: (block, done, begun) =>
     `${block}: ${done} ${plural(done, 'hecho', 'hechos')}${begun > 0 ? `, ${begun} a medias` : ''}.`,
   stop: (from, to) => `Parada de ${from} a ${to}.`,

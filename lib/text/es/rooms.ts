@@ -222,7 +222,7 @@ export const forget: typeof enForget = {
     ),
   incidents: (count) => plural(count, '1 incidente', `${count} incidentes`),
   inTheWay: 'Antes hay que terminar esto',
-  type: (name) => `Escribe «${name}» para estar seguro`,
+  type: (name) => `Escribe «${name}» para confirmarlo`,
   typeWrong: (name) => `Escribe el nombre como está arriba: ${name}.`,
   button: (name) => `Olvidar a ${name} para siempre`,
   cannotUndo: 'Esto no lo puede deshacer nadie.',

@@ -70,7 +70,7 @@ export const shift: typeof en = {
   sayForAll: (count) => `Lo mismo para los ${count}`,
   writeWhy: (count) => plural(count, 'Di por qué para 1 más.', `Di por qué para ${count} más.`),
   closing: 'Cierra el turno',
-  lookedFor: (names) => `${names}: nadie sabe dónde está.`,
+  lookedFor: (names) => `${names}: se desconoce su paradero.`,
   lookedForNote:
     'La búsqueda sigue cuando se cierra el turno. Queda sobre la pantalla de cada jefe hasta que alguien diga que apareció.',
   lookedForCard: 'Tarjeta de emergencia: a quién llamar',

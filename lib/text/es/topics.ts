@@ -109,7 +109,7 @@ export const topics: typeof en = {
     title: 'Truenos: abajo enseguida, y lejos de los árboles',
     says: [
       '¿Oyes truenos? Dilo en voz alta, baja, deja escaleras y pértigas en el suelo.',
-      'Entra en un edificio o en un vehículo de techo rígido. Un árbol, una tienda o un cobertizo abierto no protegen.',
+      'Entra en un edificio o en un vehículo de techo rígido. Un árbol, una carpa o un cobertizo abierto no protegen.',
       'Espera 30 minutos desde el último trueno; tu jefe de cuadrilla dice cuándo se sigue.',
     ],
   },
