@@ -63,11 +63,17 @@ export function csvField(value: string | number | null): string {
 }
 
 /**
- * The same for what people typed and a spreadsheet opens: a text that begins with = + - @, a tab or a new
- * line would be run as a formula, so an apostrophe stands before it. Source: OWASP, "CSV Injection".
+ * The same for what people typed and a spreadsheet opens: a text that begins with = + - @, a tab or a new line would be run
+ * as a formula, so an apostrophe stands before it; and before the four where a field could begin within the text, since a
+ * spreadsheet of another language parts fields at semicolons. Source: OWASP, "CSV Injection".
  */
 export function csvPlain(value: string | number | null): string {
-  return csvField(typeof value === 'string' && formula.test(value) ? `'${value}` : value)
+  return csvField(typeof value === 'string' ? withApostrophes(value) : value)
+}
+
+function withApostrophes(text: string): string {
+  const whole = formula.test(text) ? `'${text}` : text
+  return whole.replace(/([;\t\r\n])(?=['"]*[=+\-@])/g, "$1'")
 }
 
 /** Lines of such values as a file. */
@@ -75,9 +81,10 @@ export function csvTable(lines: readonly (readonly (string | number | null)[])[]
   return `${lines.map((line) => line.map(csvPlain).join(',')).join('\r\n')}\r\n`
 }
 
-/** Takes away the apostrophe that `csvPlain` put before a text. */
-export function withoutApostrophe(text: string): string {
-  return text.startsWith("'") && formula.test(text) ? text.slice(1) : text
+/** Takes away the apostrophes that `csvPlain` put in. */
+export function withoutApostrophes(text: string): string {
+  const whole = text.startsWith("'") && formula.test(text) ? text.slice(1) : text
+  return whole.replace(/([;\t\r\n])'(?=['"]*[=+\-@])/g, '$1')
 }
 
 /** With the apostrophes that were there already, so that one more or less is always told apart. */

@@ -1,6 +1,6 @@
 /** From the bytes of a file to a table of fields under headings, whatever program wrote it. */
 
-import { type CsvRecord, parseCsv, type Separator, separatorOf, withoutApostrophe } from './csv'
+import { type CsvRecord, parseCsv, type Separator, separatorOf, withoutApostrophes } from './csv'
 import { type Encoding, textOfFile } from './file-text'
 import { geoJsonTable } from './geojson'
 import { type InventoryProblem, type ProblemCode, problemIn } from './inventory-problem'
@@ -75,7 +75,7 @@ function ofCsv(text: string, encoding: Encoding): ReadTable {
 }
 
 function tidied(field: string): string {
-  return withoutApostrophe(field.trim())
+  return withoutApostrophes(field.trim())
 }
 
 function refused(code: ProblemCode, said: Partial<InventoryProblem> = {}) {

@@ -9,7 +9,7 @@ import {
   type Separator,
   separatorOf,
   separators,
-  withoutApostrophe,
+  withoutApostrophes,
 } from '@/lib/domain/orchard/csv'
 
 /** Some of everything that means something in separated text. */
@@ -87,13 +87,16 @@ describe('separated text', () => {
 })
 
 test('what a spreadsheet would run as a formula is escaped, and comes back', () => {
-  const word = fc.string({ unit: fc.constantFrom(..."'=+-@ab"), maxLength: 5 })
+  const word = fc.string({ unit: fc.constantFrom(...'\'=+-@ab;"\t\r\n'), maxLength: 5 })
   fc.assert(
     fc.property(word, (text) => {
-      const written = fieldsOf(csvPlain(text), ',')?.[0]?.[0] ?? ''
+      const line = csvPlain(text)
+      const written = fieldsOf(line, ',')?.[0]?.[0] ?? ''
 
       expect(/^[=+\-@]/.test(written)).toBe(false)
-      expect(withoutApostrophe(written)).toBe(text)
+      // Where semicolons or tabs part fields, the quote before the text opens none.
+      expect(/[;\t\r\n]"*[=+\-@]/.test(`first,${line}`)).toBe(false)
+      expect(withoutApostrophes(written)).toBe(text)
     })
   )
 })
