@@ -12,12 +12,12 @@ begin
     left join public.attendances a on a.shift_id = s.id and a.person_id = p_person
     where s.orchard_id = p_orchard and s.state <> 'scheduled'
       and p_at between least(s.opened_at, s.starts_at)
-        and case s.state when 'open' then clock_timestamp() else greatest(s.closed_at, s.ends_at) end
+        and least(clock_timestamp(), case when s.state <> 'open' then greatest(s.closed_at, s.ends_at) end)
     order by (p_at between s.opened_at and coalesce(s.closed_at, p_at)) desc, (a.id is not null) desc, s.opened_at desc
     limit 1);
 end $$;
 comment on function private.shift_at is
-  'The shift that a time on paper belongs to, also a closed one. A shift that was opened late, or closed early because the power failed, still has its planned hours.';
+  'The shift that a time on paper belongs to, also a closed one. A shift that was opened late, or closed early because the power failed, still has its planned hours, as far as they are over.';
 
 create function private.missing_on_paper(p_shift public.shifts, p_person uuid, p_at timestamptz) returns text[]
 language plpgsql stable set search_path = '' as $$

@@ -3,7 +3,7 @@
 create function private.paused_s(p_visit public.visits) returns integer
 language plpgsql stable set search_path = '' as $$
 declare
-  v_at_it tstzmultirange := tstzmultirange(tstzrange(p_visit.at - make_interval(secs => p_visit.seconds), p_visit.at));
+  v_at_it tstzmultirange := tstzmultirange(tstzrange(p_visit.at - make_interval(secs => greatest(p_visit.seconds, 0)), p_visit.at));
   v_paused tstzmultirange;
 begin
   select range_agg(tstzrange(x.from_at, greatest(coalesce(x.to_at, p_visit.at), x.from_at))) into v_paused

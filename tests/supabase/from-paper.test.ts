@@ -178,6 +178,19 @@ describe.each(engines)('from paper on $name', ({ open }) => {
     })
   })
 
+  test('a time that has not come yet is refused, also where the plan went on longer than the shift', async () => {
+    const { lead, ann, shift } = await closedShift()
+    await db.asOwner("update shifts set ends_at = now() + interval '4 hours' where id = $1", [
+      shift,
+    ])
+    const inAnHour = new Date(Date.now() + 3_600_000).toISOString()
+    const soon = new Date(Date.now() + 1_800_000).toISOString()
+
+    const early = await lead.for(ann).send('enter_work', { tree: 7, at: inAnHour, begunAt: soon })
+
+    expect(codesOf(early)).toEqual(['not_in_shift'])
+  })
+
   test('a whole day of somebody who was never tapped: came, rested, went', async () => {
     const { lead, ann } = await closedShift()
 

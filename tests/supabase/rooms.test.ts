@@ -173,6 +173,14 @@ describe.each(engines)('the manager’s rooms on $name', ({ open }) => {
     ])
     expect(shifts).toMatchObject([{ shift: crew.shift, breakS: expect.any(Number) }])
 
+    // As an archive may have it.
+    await db.asOwner('update visits set seconds = -60 where orchard_id = $1 and tree_no = 6', [
+      orchard.id,
+    ])
+    expect(await lead.read('work_times')).toMatchObject({
+      visits: expect.arrayContaining([[6, crew.shift, orchard.round, 'done', 0, 1, false]]),
+    })
+
     const summer = randomUUID()
     await db.asOwner(
       `insert into rounds select (jsonb_populate_record(r, jsonb_build_object('id', $2::text, 'kind', 'summer',
