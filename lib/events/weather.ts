@@ -28,7 +28,7 @@ export const toldToLeave = { toLeave: told }
 
 const written = shape.extend(reading, toldToLeave)
 const answered = shape.object({ person: id })
-const made = shape.object({ what: text, lifts: shape.array(text), because: text })
+const made = shape.object({ what: text, lifts: shape.array(text), because: text, ...toldToLeave })
 const ended = shape.object({ what: text, ...toldToLeave })
 
 export const weatherFolds: Folds = {
@@ -43,10 +43,11 @@ export const weatherFolds: Folds = {
     ...state,
     forecast,
   })),
-  exception_made: when(made, (state, { what, ...facts }, { at, byPersonId }) => ({
-    ...state,
-    exceptions: withEntry(state.exceptions, what, { ...facts, madeBy: byPersonId, madeAt: at }),
-  })),
+  exception_made: when(made, (state, { what, toLeave, ...facts }, { at, byPersonId }) => {
+    const exception = { ...facts, madeBy: byPersonId, madeAt: at }
+    const exceptions = withEntry(state.exceptions, what, exception)
+    return withLeaving({ ...state, exceptions }, toLeave, at)
+  }),
   exception_ended: when(ended, (state, { what, toLeave }, { at }) =>
     withLeaving({ ...state, exceptions: withoutKeys(state.exceptions, [what]) }, toLeave, at)
   ),

@@ -25,6 +25,7 @@ declare
   v_c private.command;
   v_shift public.shifts;
   v_lifts text[];
+  v_before jsonb;
 begin
   v_c := private.begin_command('make_exception', p_orchard, p_command, p_person, 'lead',
     jsonb_build_object('what', p_what, 'because', p_because, 'note', p_note));
@@ -41,12 +42,14 @@ begin
     return private.refuse(v_c, private.code('not_off', jsonb_build_object('species', p_what)));
   end if;
 
-  -- An older one is replaced, and what it lifted goes on being lifted if that is still so.
+  -- An older one is replaced, and what it lifted goes on being lifted if that is still so: lamps, where it was said to be day, lift less.
+  v_before := private.claims_put_off(p_orchard, v_c.at);
   update public.weather_exceptions set ended_at = v_c.at, ended_by = v_c.by_person_id
   where shift_id = v_shift.id and what = p_what and ended_at is null;
   insert into public.weather_exceptions (id, orchard_id, shift_id, what, lifts, because, note, made_by, made_at)
   values (p_command, p_orchard, v_shift.id, p_what, v_lifts, p_because, nullif(btrim(p_note), ''), v_c.by_person_id, v_c.at);
-  return private.accept(v_c, 'exception_made', jsonb_build_object('what', p_what, 'lifts', v_lifts, 'because', p_because));
+  return private.accept(v_c, 'exception_made',
+    jsonb_build_object('what', p_what, 'lifts', v_lifts, 'because', p_because) || private.tell_to_leave(v_c, v_before));
 end $$;
 comment on function public.make_exception is 'Lifts the reasons that are in force now; one that comes later is not lifted.';
 grant execute on function public.make_exception to authenticated;

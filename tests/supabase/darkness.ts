@@ -75,6 +75,21 @@ export function darkness(db: () => TestDatabase): void {
     expect(codesOf(await ann.send('claim_tree', { tree: 5, ...wish }))).toEqual([])
   })
 
+  test('is day no longer where a lead says lamps instead: who is on a ladder is told', async () => {
+    const { orchard, lead, ann, bo } = await readyCrew(db())
+    const wish = await withLadder(lead, ann, bo)
+    await placed(orchard, 'midnight')
+    await lead.must('make_exception', { what: 'dark', because: 'day_here' })
+    const { command: claim } = await ann.must('claim_tree', { tree: 5, ...wish })
+
+    await lead.must('make_exception', { what: 'dark', because: 'lamps' })
+
+    expect(await lastEvent(orchard)).toMatchObject({
+      kind: 'exception_made',
+      body: { toLeave: { [ann.id]: { claim, tree: 5, why: 'ladders_off' } } },
+    })
+  })
+
   test('takes ladders down before it falls, and leaves the ground', async () => {
     const { orchard, lead, ann, bo } = await readyCrew(db())
     const wish = await withLadder(lead, ann, bo)
