@@ -71,11 +71,17 @@ create function public.end_invite(p_orchard uuid, p_command uuid, p_person uuid,
 language plpgsql volatile security definer set search_path = '' as $$
 declare
   v_c private.command;
+  v_invite public.invites;
 begin
   v_c := private.begin_command('end_invite', p_orchard, p_command, p_person, 'lead', jsonb_build_object('invite', p_invite));
   if v_c.answer is not null then return v_c.answer; end if;
-  update public.invites set ended_at = coalesce(ended_at, v_c.at) where orchard_id = p_orchard and id = p_invite;
+  select * into v_invite from public.invites where orchard_id = p_orchard and id = p_invite;
   if not found then perform private.fail(404, 'no_such_invite', 'There is no such link.'); end if;
+  -- Else a lead could take a manager's way back in.
+  if v_invite.made_by is distinct from v_c.by_person_id and not private.may_give(v_c.by_person_id, v_invite.role) then
+    return private.refuse(v_c, private.code('not_yours_to_give'));
+  end if;
+  update public.invites set ended_at = coalesce(ended_at, v_c.at) where id = p_invite;
   return private.accept(v_c, 'invite_ended', null, jsonb_build_object('invite', p_invite));
 end $$;
 grant execute on function public.end_invite to authenticated;

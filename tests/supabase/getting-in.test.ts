@@ -294,6 +294,21 @@ describe.each(engines)('getting in on $name', ({ open }) => {
       expect(again.body).toEqual(late.body)
     })
 
+    test('a lead ends no link that makes a lead, nor a manager’s way back in', async () => {
+      const { orchard, lead } = crew
+      for (const wish of [{ kind: 'role', role: 'lead' }, { kind: 'recovery' }]) {
+        const code = newCode()
+        const { body } = await orchard.manager.must('make_invite', {
+          ...wish,
+          codeHash: sha256(code),
+        })
+        expect(codesOf(await lead.send('end_invite', { invite: body.invite }))).toEqual([
+          'not_yours_to_give',
+        ])
+        await orchard.manager.must('end_invite', { invite: body.invite })
+      }
+    })
+
     test('a link counts down', async () => {
       const code = await link(crew.lead, { kind: 'join' })
       await database.asOwner('update public.invites set uses_left = 1 where code_hash = $1', [
