@@ -2327,11 +2327,17 @@ CREATE OR REPLACE FUNCTION public.end_invite(p_orchard uuid, p_command uuid, p_p
 AS $function$
 declare
   v_c private.command;
+  v_invite public.invites;
 begin
   v_c := private.begin_command('end_invite', p_orchard, p_command, p_person, 'lead', jsonb_build_object('invite', p_invite));
   if v_c.answer is not null then return v_c.answer; end if;
-  update public.invites set ended_at = coalesce(ended_at, v_c.at) where orchard_id = p_orchard and id = p_invite;
+  select * into v_invite from public.invites where orchard_id = p_orchard and id = p_invite;
   if not found then perform private.fail(404, 'no_such_invite', 'There is no such link.'); end if;
+  -- Else a lead could take a manager's way back in.
+  if v_invite.made_by is distinct from v_c.by_person_id and not private.may_give(v_c.by_person_id, v_invite.role) then
+    return private.refuse(v_c, private.code('not_yours_to_give'));
+  end if;
+  update public.invites set ended_at = coalesce(ended_at, v_c.at) where id = p_invite;
   return private.accept(v_c, 'invite_ended', null, jsonb_build_object('invite', p_invite));
 end $function$;
 grant execute on function end_invite(uuid,uuid,uuid,uuid) to authenticated;
@@ -3085,6 +3091,7 @@ declare
   v_c private.command;
   v_shift public.shifts;
   v_lifts text[];
+  v_before jsonb;
 begin
   v_c := private.begin_command('make_exception', p_orchard, p_command, p_person, 'lead',
     jsonb_build_object('what', p_what, 'because', p_because, 'note', p_note));
@@ -3101,12 +3108,14 @@ begin
     return private.refuse(v_c, private.code('not_off', jsonb_build_object('species', p_what)));
   end if;
 
-  -- An older one is replaced, and what it lifted goes on being lifted if that is still so.
+  -- An older one is replaced, and what it lifted goes on being lifted if that is still so: lamps, where it was said to be day, lift less.
+  v_before := private.claims_put_off(p_orchard, v_c.at);
   update public.weather_exceptions set ended_at = v_c.at, ended_by = v_c.by_person_id
   where shift_id = v_shift.id and what = p_what and ended_at is null;
   insert into public.weather_exceptions (id, orchard_id, shift_id, what, lifts, because, note, made_by, made_at)
   values (p_command, p_orchard, v_shift.id, p_what, v_lifts, p_because, nullif(btrim(p_note), ''), v_c.by_person_id, v_c.at);
-  return private.accept(v_c, 'exception_made', jsonb_build_object('what', p_what, 'lifts', v_lifts, 'because', p_because));
+  return private.accept(v_c, 'exception_made',
+    jsonb_build_object('what', p_what, 'lifts', v_lifts, 'because', p_because) || private.tell_to_leave(v_c, v_before));
 end $function$;
 comment on function make_exception(uuid,uuid,uuid,text,text,text) is 'Lifts the reasons that are in force now; one that comes later is not lifted.';
 grant execute on function make_exception(uuid,uuid,uuid,text,text,text) to authenticated;
@@ -6936,7 +6945,7 @@ CREATE OR REPLACE FUNCTION private.paused_s(p_visit visits)
  SET search_path TO ''
 AS $function$
 declare
-  v_at_it tstzmultirange := tstzmultirange(tstzrange(p_visit.at - make_interval(secs => p_visit.seconds), p_visit.at));
+  v_at_it tstzmultirange := tstzmultirange(tstzrange(p_visit.at - make_interval(secs => greatest(p_visit.seconds, 0)), p_visit.at));
   v_paused tstzmultirange;
 begin
   select range_agg(tstzrange(x.from_at, greatest(coalesce(x.to_at, p_visit.at), x.from_at))) into v_paused
@@ -7449,11 +7458,11 @@ begin
     left join public.attendances a on a.shift_id = s.id and a.person_id = p_person
     where s.orchard_id = p_orchard and s.state <> 'scheduled'
       and p_at between least(s.opened_at, s.starts_at)
-        and case s.state when 'open' then clock_timestamp() else greatest(s.closed_at, s.ends_at) end
+        and least(clock_timestamp(), case when s.state <> 'open' then greatest(s.closed_at, s.ends_at) end)
     order by (p_at between s.opened_at and coalesce(s.closed_at, p_at)) desc, (a.id is not null) desc, s.opened_at desc
     limit 1);
 end $function$;
-comment on function private.shift_at(uuid,uuid,timestamp with time zone) is 'The shift that a time on paper belongs to, also a closed one. A shift that was opened late, or closed early because the power failed, still has its planned hours.';
+comment on function private.shift_at(uuid,uuid,timestamp with time zone) is 'The shift that a time on paper belongs to, also a closed one. A shift that was opened late, or closed early because the power failed, still has its planned hours, as far as they are over.';
 
 CREATE OR REPLACE FUNCTION private.shift_or_fail(p_orchard uuid, p_shift uuid)
  RETURNS shifts
