@@ -80,7 +80,7 @@ test('a tree that was finished and not tapped is done when the shift closes', as
   await lee.goto(routes.shift())
   await lee.getByRole('button', { name: 'Close the shift' }).tap()
   await lee.getByRole('button', { name: /The same for all 2: Stays on the site/ }).tap()
-  await lee.getByRole('button', { name: /The same for all 2: Lies in the block/ }).tap()
+  await lee.getByRole('button', { name: /The same for all 2: Left in the block/ }).tap()
   const trees = lee.getByRole('region', { name: '1 tree is still held' })
   await trees.getByRole('radio', { name: 'Finished, not tapped' }).check({ force: true })
 
