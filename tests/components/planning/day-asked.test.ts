@@ -6,7 +6,18 @@ import { whoPrunes } from '@/components/planning/who-prunes'
 import type { Block, Tree } from '@/lib/domain/orchard/types'
 import type { State } from '@/lib/events/state'
 import { startingView } from '@/lib/state/view'
-import { aClaim, aFlag, ann, aState, bo, idOf, lead, round, shift } from '../../lib/events/a-state'
+import {
+  aClaim,
+  aFlag,
+  ann,
+  aState,
+  bo,
+  idOf,
+  later,
+  lead,
+  round,
+  shift,
+} from '../../lib/events/a-state'
 
 const block: Block = {
   no: 1,
@@ -86,7 +97,10 @@ test('what is closed, off today or beyond who is here stands aside; what is done
     ),
     work: { 5: { state: 'done', share: null }, 6: { state: 'begun', share: 30 } },
     claims: {
-      [idOf('claim')]: { ...aClaim(1, { [ann]: 'holder' }), openedAt: '2027-01-16T09:30:00.000Z' },
+      [idOf('claim')]: {
+        ...aClaim(1, { [ann]: 'holder', [lead]: 'learner' }),
+        openedAt: '2027-01-16T09:30:00.000Z',
+      },
     },
   })
 
@@ -99,6 +113,32 @@ test('what is closed, off today or beyond who is here stands aside; what is done
   expect(day.times).toEqual([{ species: 'apple', size: 'medium', shift, minutes: 30 }])
   // Two visits of twenty and thirty minutes, and half an hour at the tree in hand.
   expect([day.atTreesMinutes, day.hereMinutes]).toEqual([80, 240])
+  // Nobody has rested in four hours, and ten minutes in two hours are expected of four: a 24th of what is left.
+  expect(day.minutesLeft).toBeCloseTo(240 - 10)
+  expect(day.minutesADay).toBeCloseTo(360 - 15)
+})
+
+test('a stopped block stands aside, and tall trees while ladders are off', () => {
+  const stop = {
+    block: 1,
+    calledBy: lead,
+    calledAt: later,
+    resumed: false,
+    answers: {},
+    seenBy: {},
+  }
+  const skills = { [ann]: { hand_saw: null, ladder: null } }
+  const shifts = Object.fromEntries(
+    Object.entries(aState().shifts).map(([id, one]) => [
+      id,
+      { ...one, off: { ladder: 'lead' as const } },
+    ])
+  )
+  const asideOf = (change: Partial<State>) => asked({ skills, ...change }).aside
+
+  expect(asideOf({ stops: { stop } })).toEqual({ closed: 8, off: 0, beyond: 0 })
+  expect(asideOf({ stops: { stop: { ...stop, resumed: true } } }).closed).toBe(0)
+  expect(asideOf({ shifts })).toEqual({ closed: 0, off: 1, beyond: 0 })
 })
 
 test('who may use them brings saw and ladder trees in', () => {
@@ -139,4 +179,6 @@ test('who hauls brush, learns or is not ready does not make the pace', () => {
     lead,
   ])
   expect(who({ claims: { one: { ...aClaim(1, { [ann]: 'holder' }), kind: 'brush' } } })).toEqual([])
+  // Whoever rests comes back.
+  expect(who({ attendance: { [ann]: { state: 'break', since: later } } })).toEqual([ann])
 })

@@ -108,7 +108,8 @@ function planned(state: State, trees: readonly Tree[]) {
     blocks: new Set([1]),
     near: nearTrees(ground, state.orchard.houseRules.overhead_apart_m ?? 0),
   }
-  return { ground, plan: planShift(planAsked(known).asked) }
+  const { asked, aside } = planAsked(known)
+  return { ground, asked, aside, plan: planShift(asked) }
 }
 
 describe('a shift plan', () => {
@@ -175,12 +176,34 @@ describe('a shift plan', () => {
   })
 })
 
-test('trees are said row by row, in the order of the walk', () => {
-  const at = (no: number, row: number) => ({ no, block: 1, row })
+test('what is dealt already stays with whom it was, as work before them; of half a tree half is left', () => {
+  const [whole, half, dealt] = someTrees(() => 0.5)
+  if (!whole || !half || !dealt) throw new Error('There are trees.')
+  const state = aState({
+    deals: { [dealt.no]: [people[0] ?? ''] },
+    work: { [half.no]: { state: 'begun', share: 50 } },
+  })
+  const { asked, aside } = planned(state, [whole, half, dealt])
+  const minutes = new Map(asked.trees.map((tree) => [tree.no, tree.minutes]))
 
-  expect(rowPieces([at(1, 1), at(2, 1), at(9, 2), at(8, 2), at(3, 1)])).toEqual([
+  expect([...minutes.keys()]).toEqual([whole.no, half.no])
+  expect(minutes.get(half.no)).toBeCloseTo((minutes.get(whole.no) ?? 0) / 2)
+  expect(aside.dealt).toBe(1)
+  const at = asked.teams.findIndex((team) => team.some(({ id }) => id === people[0]))
+  expect((asked.loads[at] ?? 0) * (asked.teams[at]?.length ?? 0)).toBeCloseTo(
+    minutes.get(whole.no) ?? 0
+  )
+})
+
+test('trees are said row by row, in the order of the walk; the same row of another block is another', () => {
+  const at = (no: number, row: number, block = 1) => ({ no, block, row })
+
+  expect(
+    rowPieces([at(1, 1), at(2, 1), at(9, 2), at(8, 2), at(3, 1), at(50, 1, 2), at(51, 1, 2)])
+  ).toEqual([
     { from: 1, to: 2, trees: 2 },
     { from: 9, to: 8, trees: 2 },
     { from: 3, to: 3, trees: 1 },
+    { from: 50, to: 51, trees: 2 },
   ])
 })

@@ -44,6 +44,13 @@ describe('seasonOf', () => {
     expect(hours.to / hours.from).toBeLessThan(1.8)
   })
 
+  test('walking and tools come on top: of half the time at trees, twice the hours', () => {
+    const [all, half] = [season({}), season({ shareAtTrees: 0.5 })]
+
+    expect(half.hours.from).toBeCloseTo(2 * all.hours.from)
+    expect(half.species[0]?.hours.to).toBeCloseTo(2 * (all.species[0]?.hours.to ?? 0))
+  })
+
   test('each species has its own months and their dry days', () => {
     const { species, days } = season({ trees: [...trees(apple, 100), ...trees(apricot, 20)] })
 
