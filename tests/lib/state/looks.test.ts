@@ -168,3 +168,17 @@ test('whatever happens, every tree looks as if all were looked at anew', () => {
     { numRuns: 40 }
   )
 })
+
+test('another name, somebody else who holds the phone, and ground without the tree are seen, too', () => {
+  const view = viewOf(aState({ claims: { one: aClaim(3, bo) } }))
+  const known = looksAfter(view, null)
+  const lookAfter = (change: Partial<View>) =>
+    looksAfter({ ...view, ...change }, { view, result: known }).looks.get(3)
+  const me = { ...view.me, personId: bo } as View['me']
+  const trees = new Map([...ground.trees].filter(([no]) => no !== 3))
+
+  expect(known.looks.get(3)).toMatchObject({ initials: ['BB'], heldByMe: false })
+  expect(lookAfter({ names: { ...names, [bo]: 'Zoe Zell' } })?.initials).toEqual(['ZZ'])
+  expect(lookAfter({ me })?.heldByMe).toBe(true)
+  expect(lookAfter({ ground: { ...ground, trees } })).toBeUndefined()
+})
