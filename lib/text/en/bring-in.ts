@@ -123,7 +123,6 @@ export const bringIn = {
   fileOfErrors: 'to-mend.csv',
   headLine: 'Line',
   headProblem: 'What is wrong, and what to do',
-  inOrchard: 'The orchard has changed meanwhile. Look again at what comes in.',
   tooMany: 'This is more than comes in at once. Split the file by blocks.',
 
   changesTitle: (count: number) => `${trees(count)} with other details`,

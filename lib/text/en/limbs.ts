@@ -41,7 +41,6 @@ export const limbs = {
   outcomeSame: (gap: number) => `The smallest gap stays ${gap}°.`,
   others: (count: number) =>
     plural(count, 'The other one stands too close.', `The other ${count} stand too close.`),
-  allKept: 'All are kept.',
   noted: (count: number) => plural(count, '1 limb', `${count} limbs`),
   largest: (degrees: number) => `Largest gap ${degrees}°.`,
   evenness: (share: string) => `They lean ${share} to one side: 0% is even, 100% all one way.`,

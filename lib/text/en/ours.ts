@@ -124,7 +124,6 @@ export const ours = {
   limbAcross: (diameter: string) => `${diameter} across`,
   limbOn: (side: string) => `on the ${side} side`,
   sources: 'Where the rules come from',
-  limitNow: (limit: string) => `limit ${limit}`,
   marks: {
     read: 'read in the source',
     second_hand: 'quoted at second hand',

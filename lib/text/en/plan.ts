@@ -22,7 +22,6 @@ export const plan = {
   hours: (each: string) => `about ${each} of work`,
   teamTrees: (count: number) => plural(count, '1 tree', `${count} trees`),
   noTrees: 'No tree is left for them.',
-  pieceTrees: (count: number) => plural(count, '1 tree', `${count} trees`),
   fromTo: (from: string, to: string) => `${from} to ${to}`,
   pictureOf: (block: string) => `${block}, seen from above, with each team’s way by number`,
   left: 'What is left',

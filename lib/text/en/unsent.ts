@@ -10,7 +10,6 @@ export const unsent = {
   offlineNote: 'All of this is kept on your phone and goes out by itself.',
   changes: (count: number) => plural(count, '1 change', `${count} changes`),
   sending: (changes: string) => `Sending ${changes}…`,
-  keptUntilOnline: (changes: string) => `${changes} kept on this device until you are online`,
   worksTitle: 'Works without signal',
   works: {
     workCards: 'What to cut',

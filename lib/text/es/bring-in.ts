@@ -122,7 +122,6 @@ export const bringIn: typeof en = {
   fileOfErrors: 'por-corregir.csv',
   headLine: 'Línea',
   headProblem: 'Qué está mal y qué hacer',
-  inOrchard: 'El huerto ha cambiado entretanto. Mira otra vez lo que entra.',
   tooMany: 'Es más de lo que entra de una vez. Divide el archivo por bloques.',
 
   changesTitle: (count) => `${trees(count)} con otros datos`,

@@ -40,7 +40,6 @@ export const limbs: typeof en = {
   outcomeSame: (gap) => `El hueco más pequeño sigue en ${gap}°.`,
   others: (count) =>
     plural(count, 'La otra está demasiado cerca.', `Las otras ${count} están demasiado cerca.`),
-  allKept: 'Se quedan todas.',
   noted: (count) => plural(count, '1 rama', `${count} ramas`),
   largest: (degrees) => `Hueco más grande ${degrees}°.`,
   evenness: (share) => `Cargan ${share} hacia un lado: 0 % es parejo, 100 % todas a un mismo lado.`,

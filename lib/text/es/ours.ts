@@ -121,7 +121,6 @@ export const ours: typeof en = {
   limbAcross: (diameter) => `${diameter} de grosor`,
   limbOn: (side) => `del lado ${side}`,
   sources: 'De dónde vienen las reglas',
-  limitNow: (limit) => `límite ${limit}`,
   marks: {
     read: 'leído en la fuente',
     second_hand: 'citado de segunda mano',

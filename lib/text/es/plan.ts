@@ -21,7 +21,6 @@ export const plan: typeof english = {
   hours: (each) => `unas ${each} de trabajo`,
   teamTrees: (count) => plural(count, '1 árbol', `${count} árboles`),
   noTrees: 'No queda ningún árbol para ellos.',
-  pieceTrees: (count) => plural(count, '1 árbol', `${count} árboles`),
   fromTo: (from, to) => `${from} a ${to}`,
   pictureOf: (block) => `${block}, visto desde arriba, con el camino de cada equipo por número`,
   left: 'Lo que queda',

@@ -9,7 +9,6 @@ export const unsent: typeof en = {
   offlineNote: 'Todo esto queda en tu teléfono y se envía solo.',
   changes: (count) => plural(count, '1 cambio', `${count} cambios`),
   sending: (changes) => `Enviando ${changes}…`,
-  keptUntilOnline: (changes) => `Sin señal: ${changes} en este dispositivo hasta que la haya`,
   worksTitle: 'Funciona sin señal',
   works: {
     workCards: 'Qué cortar',
