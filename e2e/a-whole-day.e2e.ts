@@ -177,9 +177,7 @@ test('a whole day, from the late arrival to the closing, and its records add up'
     await expect(lee.getByRole('region', { name: '1 person is not counted out' })).toContainText(
       'Eve'
     )
-    await lee
-      .getByRole('radio', { name: 'Left without a word, seen going' })
-      .check({ force: true })
+    await lee.getByRole('radio', { name: 'Left without a word, seen going' }).check({ force: true })
     await lee.getByRole('radio', { name: 'Taken home' }).check({ force: true })
     await close.tap()
     await expect(lee.getByRole('heading', { name: 'Shift', level: 1 })).toBeVisible()
