@@ -115,6 +115,20 @@ describe.each(engines)('forgetting on $name', ({ open }) => {
     })
   })
 
+  test('why they left a tree out is read until its round is closed', async () => {
+    const { orchard, lead } = await crewOfThree(db)
+    const { manager } = orchard
+    const reason = `${name} says: grafted last week`
+    await lead.must('leave_out_trees', { trees: [5], reason })
+
+    await manager.must('forget_person', { subject: lead.id })
+    expect(await manager.read('tree_notes', { tree: 5 })).toMatchObject([{ note: reason }])
+    await manager.must('close_round', { round: orchard.round })
+    await db.asOwner('select private.tidy()')
+
+    expect(await whereItStands(reason)).toEqual([])
+  })
+
   test('what their phone hands in afterwards counts, and its words go once it is accepted', async () => {
     const { orchard, lead } = await readyCrew(db)
     const per = await lead.adds(name)
