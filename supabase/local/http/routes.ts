@@ -10,10 +10,12 @@ import { type Caller, rpcOf } from './rpc'
 import type { Tokens } from './tokens'
 
 /** A whole crew arrives at once behind one address: bounds are per login, and for sign-ups the host's. */
-export type Limits = { calls: Limit; callsOfStrangers: Limit; signUps: Limit }
+export type Limits = { calls: Limit; photos: Limit; callsOfStrangers: Limit; signUps: Limit }
 
 const usualLimits: Limits = {
   calls: { burst: 400, perSecond: 40 },
+  // A day without signal at once; more, and one phone would fill the disk in an hour.
+  photos: { burst: 300, perSecond: 0.05 },
   callsOfStrangers: { burst: 400, perSecond: 100 },
   signUps: { burst: 600, perSecond: 20 },
 }
@@ -30,6 +32,7 @@ export function routesOf(engine: Engine, tokens: Tokens, limits = usualLimits): 
   const auth = authOf(engine, tokens)
   const rpc = rpcOf(engine)
   const calls = new Buckets(limits.calls)
+  const photos = new Buckets(limits.photos)
   const strangers = new Buckets(limits.callsOfStrangers)
   const signUps = new Buckets(limits.signUps)
   let atOnce = 0
@@ -55,7 +58,7 @@ export function routesOf(engine: Engine, tokens: Tokens, limits = usualLimits): 
     if (caller.state === 'refused') return { route, answer: caller.answer }
     const { role, claims } = caller.caller
     const login = typeof claims.sub === 'string' ? { login: claims.sub } : {}
-    const isAllowed = login.login ? calls.take(login.login) : strangers.take('')
+    const isAllowed = login.login ? mayCall(login.login, name) : strangers.take('')
     if (!isAllowed) {
       const answer = callError(429, 'too_many_calls', 'Too many calls. Wait a few seconds.')
       return { route, answer: { ...answer, headers: { 'retry-after': '5' } }, ...login }
@@ -78,6 +81,10 @@ export function routesOf(engine: Engine, tokens: Tokens, limits = usualLimits): 
       const read = await readBody(request, mostBytes)
       return read.state === 'refused' ? read.answer : rpc({ role, claims }, name, read.body)
     }
+  }
+
+  function mayCall(login: string, name: string): boolean {
+    return calls.take(login) && (name !== 'add_photo' || photos.take(login))
   }
 
   async function auths(request: IncomingMessage, path: string): Promise<Answer> {

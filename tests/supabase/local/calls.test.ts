@@ -93,7 +93,7 @@ describe.each(engines)('calls over HTTP on $name', ({ name, open }) => {
     const few = { burst: 5, perSecond: 0.001 }
     const many = { burst: 100, perSecond: 100 }
     const strict = await openHost(db.engine, {
-      limits: { calls: few, callsOfStrangers: few, signUps: many },
+      limits: { calls: few, photos: few, callsOfStrangers: few, signUps: many },
     })
     const eager = await signedIn(strict)
     const calm = await signedIn(strict)
@@ -103,6 +103,23 @@ describe.each(engines)('calls over HTTP on $name', ({ name, open }) => {
 
     expect(statuses).toEqual([200, 200, 200, 200, 200, 429, 429])
     expect((await calm.client.rpc('note_count')).status).toBe(200)
+    await strict.host.close()
+  })
+
+  test('one login that never stops sending pictures is told to wait with them, and with nothing else', async () => {
+    const many = { burst: 100, perSecond: 100 }
+    const photos = { burst: 2, perSecond: 0.001 }
+    const strict = await openHost(db.engine, {
+      limits: { calls: many, photos, callsOfStrangers: many, signUps: many },
+    })
+    const { client } = await signedIn(strict)
+
+    const statuses: number[] = []
+    for (let i = 0; i < 3; i += 1) statuses.push((await client.rpc('add_photo')).status)
+
+    // These calls have no such function: what counts is who is let through to be told.
+    expect(statuses).toEqual([404, 404, 429])
+    expect((await client.rpc('note_count')).status).toBe(200)
     await strict.host.close()
   })
 
