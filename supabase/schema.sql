@@ -4011,11 +4011,15 @@ begin
   from public.rounds r
   where r.id = m.round_id and coalesce(m.ended_at, r.closed_at) is not null and m.note is not null
     and m.marked_by in (select id from public.people where forgotten_at is not null);
+  update public.tree_work w set note = null
+  from public.rounds r
+  where r.id = w.round_id and r.closed_at is not null and w.note is not null
+    and w.left_out_by in (select id from public.people where forgotten_at is not null);
   -- Their phone may still hand in what it had not sent.
   update public.hand_ins set work = '[]'
   where accepted_at is not null and work <> '[]' and person_id in (select id from public.people where forgotten_at is not null);
 end $function$;
-comment on function private.blank_what_is_over() is 'Also every ten minutes: notes of forgotten people on flags and marks go when those are over.';
+comment on function private.blank_what_is_over() is 'Also every ten minutes: notes of forgotten people on flags, marks and trees they left out go when those are over.';
 
 CREATE OR REPLACE FUNCTION private.blank_words_of(p_subject people)
  RETURNS void
