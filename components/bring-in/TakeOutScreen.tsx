@@ -14,7 +14,7 @@ import { useTakeOut } from './use-take-out'
 export function TakeOutScreen() {
   const { takeOut: text } = useLeadWords()
   return (
-    <Room title={text.title} lead={text.lead}>
+    <Room title={text.title} lead={text.lead} reads>
       <div className="bring-in">
         <ForManager />
       </div>

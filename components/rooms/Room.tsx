@@ -17,16 +17,18 @@ type RoomProps = {
   back?: { href: string; word: string } | null
   /** What leads may see, too. */
   forLeads?: boolean
+  /** A form or a text. */
+  reads?: boolean
   children: ReactNode
 }
 
 /** One of the manager's rooms: a way back, what it is, and its contents. */
-export function Room({ title, lead, back, forLeads = false, children }: RoomProps) {
+export function Room({ title, lead, back, forLeads = false, reads = false, children }: RoomProps) {
   const { rooms } = useLeadWords()
   const isManager = useSelect((view) => view.state?.me.role === 'manager')
   const way = back === undefined ? { href: routes.rooms(), word: rooms.back } : back
   return (
-    <LeadScreen here="rooms">
+    <LeadScreen here="rooms" reads={reads}>
       <div className="room printed">
         {way && (isManager || back) && (
           <ButtonLink kind="quiet" icon="left" href={way.href}>

@@ -25,7 +25,7 @@ export function SettingsScreen() {
   const zone = useSelect((view) => view.state?.orchard.timeZone ?? '')
   const orchard = useSelect((view) => view.state?.orchard ?? null)
   return (
-    <Room title={text.title}>
+    <Room title={text.title} reads>
       {orchard && <SettingsForm kept={orchard} />}
       <Panel title={text.zone(zone)}>
         <p>{text.zoneNote}</p>
