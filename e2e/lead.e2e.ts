@@ -35,7 +35,7 @@ test('a lead deals a row, and the one it is dealt to sees it at once', async ({ 
   await ann.goto(routes.nextTree())
   await expect(ann.getByText('The nearest tree you may take')).toBeVisible()
   await lee.goto(routes.map())
-  await lee.getByText('Table', { exact: true }).tap()
+  await lee.getByRole('group').getByText('Table', { exact: true }).tap()
   await lee.getByRole('row', { name: /A 2·1 / }).tap()
   await lee.getByRole('button', { name: 'Pick all of row 2 that is left to do' }).tap()
   await lee.getByRole('checkbox', { name: 'Ann', exact: true }).check({ force: true })
