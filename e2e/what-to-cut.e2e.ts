@@ -82,6 +82,7 @@ test('limbs are noted by turning the phone, held flat; and a phone that asks fir
   await expect(lee.getByRole('status').filter({ hasText: 'Lay it flat' })).toBeVisible()
   await expect(lee.getByText('Limb 2')).toBeHidden()
   await turn({ awayFromNorth: 225 })
+  await expect(lee.getByRole('status').filter({ hasText: '225°, south-west' })).toBeVisible()
   await lee.getByRole('button', { name: 'Add this limb' }).first().tap()
   await expect(lee.getByText('Limb 2: 225°, south-west')).toBeVisible()
 
