@@ -13,7 +13,7 @@ test('a wrong, a used and an ended link each say what to do', async ({ orchard, 
   for (const [link, why] of [
     [routes.join('nobody-made-this'), /Nobody made this link/],
     [used, /It was used already/],
-    [ended, /It has run out/],
+    [ended, /It has expired/],
   ] as const) {
     const phone = await asNewcomer()
     await phone.goto(link)
