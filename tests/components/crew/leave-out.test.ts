@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest'
 
 import { leavableIn } from '@/components/crew/leave-out'
-import type { Claim, State } from '@/lib/events/state'
+import type { State } from '@/lib/events/state'
 
 import { aBlock, treesOf } from '../../lib/domain/an-orchard'
-import { ann, aState, bo, later } from '../../lib/events/a-state'
+import { aClaim, ann, aState, bo } from '../../lib/events/a-state'
 
 const block = aBlock()
 const trees = treesOf(['TTTT', 'TTTT'])
@@ -13,26 +13,12 @@ const ground = {
   blocks: new Map([[block.no, block]]),
 }
 
-function aClaim(more: Partial<Claim>): Claim {
-  return {
-    tree: null,
-    row: null,
-    purpose: 'work',
-    kind: 'prune',
-    ladder: false,
-    buddyId: null,
-    openedAt: later,
-    people: { [bo]: 'holder' },
-    ...more,
-  }
-}
-
 const all = trees.map(({ no }) => no)
 const leavable = (change: Partial<State>) => leavableIn({ state: aState(change), ground }, all)
 
 test('what nobody is at, kept for or done with can be left out', () => {
   const found = leavable({
-    claims: { c: aClaim({ tree: 2 }) },
+    claims: { c: aClaim(2, { [bo]: 'holder' }) },
     deals: { 3: [ann] },
     work: { 4: { state: 'done', share: null }, 5: { state: 'begun', share: 50 } },
   })
@@ -46,7 +32,11 @@ test('what nobody is at, kept for or done with can be left out', () => {
 })
 
 test('a row whose brush somebody hauls stays whole', () => {
-  const found = leavable({ claims: { c: aClaim({ row: { block: 1, row: 2 }, kind: 'brush' }) } })
+  const found = leavable({
+    claims: {
+      c: { ...aClaim(0, { [bo]: 'holder' }), tree: null, row: { block: 1, row: 2 }, kind: 'brush' },
+    },
+  })
 
   expect(found.can).toEqual([1, 2, 3, 4])
 })

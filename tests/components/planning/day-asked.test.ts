@@ -3,9 +3,10 @@ import { expect, test } from 'vitest'
 import { dayAsked } from '@/components/planning/day-asked'
 import { endOf } from '@/components/planning/use-shift-hours'
 import { whoPrunes } from '@/components/planning/who-prunes'
-import type { Block, Tree } from '@/lib/domain/orchard/types'
+import type { Tree } from '@/lib/domain/orchard/types'
 import type { State } from '@/lib/events/state'
 import { startingView } from '@/lib/state/view'
+import { aBlock, aTree } from '../../lib/domain/an-orchard'
 import {
   aClaim,
   aFlag,
@@ -19,36 +20,11 @@ import {
   shift,
 } from '../../lib/events/a-state'
 
-const block: Block = {
-  no: 1,
-  code: 'A',
-  name: 'Mill',
-  rowSpacingM: 6,
-  treeSpacingM: 5,
-  bearingDeg: 0,
-  firstTree: null,
-  taggedEnd: 'low',
-}
+const block = aBlock({ rowSpacingM: 6, treeSpacingM: 5, firstTree: null })
 
 /** Trees 1 to 9, thirty metres from each other. */
-function tree(no: number, change: Partial<Tree> = {}): Tree {
-  return {
-    no,
-    block: 1,
-    row: 1,
-    place: no * 6,
-    species: 'apple',
-    cultivar: null,
-    sizeClass: 'medium',
-    plantedYear: null,
-    heightCm: 220,
-    trunkCm: null,
-    asksSaw: false,
-    life: 'standing',
-    position: null,
-    ...change,
-  }
-}
+const tree = (no: number, change: Partial<Tree> = {}) =>
+  aTree({ no, place: no * 6, heightCm: 220, ...change })
 
 const trees = [
   tree(1),

@@ -4,26 +4,10 @@ import { seasonAsked, usualSeason } from '@/components/planning/season-asked'
 import type { Tree } from '@/lib/domain/orchard/types'
 import type { State } from '@/lib/events/state'
 import type { WorkTimes } from '@/lib/hooks'
+import { aTree } from '../../lib/domain/an-orchard'
 import { aState, idOf, round, shift } from '../../lib/events/a-state'
 
-function tree(no: number, change: Partial<Tree> = {}): Tree {
-  return {
-    no,
-    block: 1,
-    row: 1,
-    place: no,
-    species: 'apple',
-    cultivar: null,
-    sizeClass: 'medium',
-    plantedYear: null,
-    heightCm: null,
-    trunkCm: null,
-    asksSaw: false,
-    life: 'standing',
-    position: null,
-    ...change,
-  }
-}
+const tree = (no: number, change: Partial<Tree> = {}) => aTree({ no, ...change })
 
 function asked(
   trees: readonly Tree[],

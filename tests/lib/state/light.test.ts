@@ -5,26 +5,13 @@ import { dayLightAt } from '@/lib/domain/safety/sun'
 import { isTooDark, laddersLackLight } from '@/lib/events/dark'
 import type { State } from '@/lib/events/state'
 import { darknessMatters, lightCall, stillInTheDark } from '@/lib/state/light'
+import { aTree } from '../domain/an-orchard'
 import { aClaim, ann, aState, bo, later, lead } from '../events/a-state'
 
 const position = { lat: 40.4, lon: -3.7 }
 
 function groundAt(where: Tree['position']) {
-  const tree: Tree = {
-    no: 1,
-    block: 1,
-    row: 1,
-    place: 1,
-    species: 'apple',
-    cultivar: null,
-    sizeClass: null,
-    plantedYear: null,
-    heightCm: null,
-    trunkCm: null,
-    asksSaw: false,
-    life: 'standing',
-    position: where,
-  }
+  const tree = aTree({ no: 1, sizeClass: null, position: where })
   return { trees: new Map([[1, tree]]), blocks: new Map() }
 }
 

@@ -2,12 +2,12 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 
 import type { TreeLooks } from '@/lib/domain/orchard/status'
-import type { Claim, State, Work } from '@/lib/events/state'
+import type { State, Work } from '@/lib/events/state'
 import { countMarks, looksAfter, looksOf } from '@/lib/state/looks'
 import { startingView, type View } from '@/lib/state/view'
 
 import { aBlock, treesOf } from '../domain/an-orchard'
-import { aFlag, ann, aState, bo, idOf, later, lead, shift } from '../events/a-state'
+import { aClaim, aFlag, ann, aState, bo, idOf, later, lead, shift } from '../events/a-state'
 
 const block = aBlock()
 const trees = treesOf(Array.from({ length: 20 }, () => 'T'.repeat(50)))
@@ -22,18 +22,7 @@ function viewOf(state: State, over: typeof ground = ground): View {
   return { ...startingView, state, me, ground: over, names }
 }
 
-function aClaim(tree: number, holder: string): Claim {
-  return {
-    tree,
-    row: null,
-    purpose: 'work',
-    kind: 'prune',
-    ladder: false,
-    buddyId: null,
-    openedAt: later,
-    people: { [holder]: 'holder' },
-  }
-}
+const heldBy = (tree: number, holder: string) => aClaim(tree, { [holder]: 'holder' })
 
 /** Trees that are looked up, one by one. */
 function counting() {
@@ -55,7 +44,7 @@ test('an event costs the trees that it changes, not the thousand beside them', (
 
   const after = {
     ...before,
-    claims: { c: aClaim(500, bo) },
+    claims: { c: heldBy(500, bo) },
     work: { ...before.work, 7: { state: 'begun', share: 50 } as Work },
     deals: { 900: [ann] },
   }
@@ -102,7 +91,7 @@ test('whatever happens, every tree looks as if all were looked at anew', () => {
     })),
     fc.tuple(no, person).map(([tree, id]) => (state: State) => ({
       ...state,
-      claims: { ...state.claims, [id]: aClaim(tree, id) },
+      claims: { ...state.claims, [id]: heldBy(tree, id) },
     })),
     fc.constant((state: State) => ({ ...state, claims: {} })),
     fc
@@ -170,7 +159,7 @@ test('whatever happens, every tree looks as if all were looked at anew', () => {
 })
 
 test('another name, somebody else who holds the phone, and ground without the tree are seen, too', () => {
-  const view = viewOf(aState({ claims: { one: aClaim(3, bo) } }))
+  const view = viewOf(aState({ claims: { one: heldBy(3, bo) } }))
   const known = looksAfter(view, null)
   const lookAfter = (change: Partial<View>) =>
     looksAfter({ ...view, ...change }, { view, result: known }).looks.get(3)

@@ -1,23 +1,9 @@
 import { describe, expect, test } from 'vitest'
 
-import type { Tree } from '@/lib/domain/orchard/types'
 import { treeTimesOf, type Visit } from '@/lib/domain/planning/tree-times'
+import { aTree } from '../an-orchard'
 
-const tree: Tree = {
-  no: 1,
-  block: 1,
-  row: 1,
-  place: 1,
-  species: 'apple',
-  cultivar: null,
-  sizeClass: null,
-  plantedYear: null,
-  heightCm: 400,
-  trunkCm: null,
-  asksSaw: false,
-  life: 'standing',
-  position: null,
-}
+const tree = aTree({ no: 1, sizeClass: null, heightCm: 400 })
 const visit: Visit = {
   tree: 1,
   shift: 'today',
