@@ -77,10 +77,10 @@ function showAll(map: LeafletMap, scene: Scene): void {
   const high = leafletAt(scene, { x: maxX, y: minY })
   // Room for the names above the blocks and the numbers beside the rows; on a map that is high enough also for
   // what lies over its edges.
-  const isTall = map.getSize().y > 480
+  const isTall = map.getSize().y > 400
   map.fitBounds([low, high], {
     paddingTopLeft: [40, isTall ? 120 : 70],
-    paddingBottomRight: [40, isTall ? 120 : 40],
+    paddingBottomRight: [40, isTall ? 110 : 40],
     animate: false,
   })
 }
