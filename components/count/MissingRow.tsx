@@ -2,8 +2,8 @@
 
 import { type PrivatePeople, useNow } from '@/lib/hooks'
 import { minutesSince } from '../crew/crew-order'
+import { useHeardWords } from '../crew/use-heard-words'
 import { useLeadWords } from '../crew/use-lead-words'
-import { useFormat } from '../layout/use-format'
 import { useTagOf } from '../sync/use-refusal-words'
 import { useRowTag } from '../sync/use-row-tag'
 import { Button } from '../ui/Button'
@@ -26,7 +26,7 @@ export function MissingRow({ person, contact, isNext, onSeen }: MissingRowProps)
   const { count: text } = useLeadWords()
   const tagOf = useTagOf()
   const rowTag = useRowTag()
-  const heard = useHeardWords(contact)
+  const heard = useHeardOf(contact)
   const { name, tree, row, isAtTree, onBreak } = person
   const phone = contact?.phone ?? null
   return (
@@ -70,12 +70,9 @@ export function MissingRow({ person, contact, isNext, onSeen }: MissingRowProps)
   )
 }
 
-function useHeardWords(contact: PrivatePeople[string] | undefined): string | null {
-  const { count: text } = useLeadWords()
-  const format = useFormat()
+function useHeardOf(contact: PrivatePeople[string] | undefined): string | null {
+  const words = useHeardWords()
   const now = useNow(30_000)
   if (contact === undefined || now === null) return null
-  if (contact.heardAt === null) return text.noPhone
-  const minutes = minutesSince(contact.heardAt, now)
-  return minutes < 2 ? text.heardNow : text.heard(format.duration(minutes))
+  return words(contact.heardAt === null ? 'no_phone' : minutesSince(contact.heardAt, now))
 }

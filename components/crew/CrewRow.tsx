@@ -12,6 +12,7 @@ import { Icon } from '../ui/Icon'
 import { ListItem } from '../ui/List'
 import { Tag } from '../ui/Tag'
 import { type CrewLine, isAtWork, longerThanAnyShift } from './crew-order'
+import { useHeardWords } from './use-heard-words'
 import { useLeadWords } from './use-lead-words'
 
 type CrewRowProps = {
@@ -86,9 +87,6 @@ function useToGo({ toGo }: CrewLine): string | null {
 
 /** Nothing where it is said already that they were not heard for long. */
 function useHeard({ heard, need }: CrewLine): string | null {
-  const { people: text } = useLeadWords()
-  const format = useFormat()
-  if (heard === null || need?.kind === 'quiet') return null
-  if (heard === 'no_phone') return text.noPhone
-  return heard < 2 ? text.heardNow : text.heard(format.duration(heard))
+  const words = useHeardWords()
+  return heard === null || need?.kind === 'quiet' ? null : words(heard)
 }

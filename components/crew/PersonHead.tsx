@@ -3,7 +3,6 @@
 import { useState } from 'react'
 
 import { useNow, usePrivatePeople, useSelect } from '@/lib/hooks'
-import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { useNameOf } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
@@ -11,6 +10,7 @@ import { Face } from '../ui/Face'
 import { Icon } from '../ui/Icon'
 import { minutesSince } from './crew-order'
 import { EditPerson } from './EditPerson'
+import { useHeardWords } from './use-heard-words'
 import { useLeadWords } from './use-lead-words'
 
 /** Who it is, whether their phone was heard, and how to call them. */
@@ -21,7 +21,7 @@ export function PersonHead({ id, name }: { id: string; name: string }) {
   const [isEditing, setIsEditing] = useState(false)
   const role = useSelect((view) => view.state?.people[id]?.role ?? 'volunteer')
   const minor = useSelect((view) => view.state?.minors[id] ?? null)
-  const heard = useHeardWords(id)
+  const heard = useHeardOf(id)
   const contacts = usePrivatePeople()
   const phone = contacts.state === 'read' ? (contacts.value[id]?.phone ?? null) : null
   const underAge =
@@ -48,14 +48,11 @@ export function PersonHead({ id, name }: { id: string; name: string }) {
   )
 }
 
-function useHeardWords(id: string): string | null {
-  const { people: text } = useLeadWords()
-  const format = useFormat()
+function useHeardOf(id: string): string | null {
+  const words = useHeardWords()
   const contacts = usePrivatePeople()
   const now = useNow(60_000)
   if (contacts.state !== 'read' || !now) return null
   const heardAt = contacts.value[id]?.heardAt ?? null
-  if (heardAt === null) return text.noPhone
-  const minutes = minutesSince(heardAt, now)
-  return minutes < 2 ? text.heardNow : text.heard(format.duration(minutes))
+  return words(heardAt === null ? 'no_phone' : minutesSince(heardAt, now))
 }

@@ -18,10 +18,6 @@ export const count = {
   seenBy: (name: string) => `seen by ${name}`,
   lastAt: 'last at',
   noTree: 'no tree in this shift',
-  noPhone: 'no phone',
-  notHeard: 'phone not heard in this shift',
-  heardNow: 'phone heard just now',
-  heard: (duration: string) => `phone heard ${duration} ago`,
   onBreak: 'on a break',
   where: 'Where they were last',
 

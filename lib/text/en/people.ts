@@ -49,6 +49,7 @@ export const people = {
   noPhone: 'no phone',
   heard: (duration: string) => `phone heard ${duration} ago`,
   heardNow: 'phone heard just now',
+  notHeard: 'phone not heard in this shift',
   call: (phone: string) => `Call ${phone}`,
   minorOf: (name: string) => `under age, with ${name}`,
   minorAlone: 'under age, nobody answers for them',

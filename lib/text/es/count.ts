@@ -17,10 +17,6 @@ export const count: typeof en = {
   seenBy: (name) => `lo confirmó ${name}`,
   lastAt: 'último árbol',
   noTree: 'ningún árbol en este turno',
-  noPhone: 'sin teléfono',
-  notHeard: 'su teléfono no dio señal en este turno',
-  heardNow: 'señal de su teléfono ahora mismo',
-  heard: (duration) => `señal de su teléfono hace ${duration}`,
   onBreak: 'en pausa',
   where: 'Dónde estaban',
 

@@ -48,6 +48,7 @@ export const people: typeof en = {
   noPhone: 'sin teléfono',
   heard: (duration) => `señal de su teléfono hace ${duration}`,
   heardNow: 'señal de su teléfono ahora mismo',
+  notHeard: 'su teléfono no dio señal en este turno',
   call: (phone) => `Llamar al ${phone}`,
   minorOf: (name) => `menor de edad, con ${name}`,
   minorAlone: 'menor de edad, nadie responde por esa persona',
