@@ -7,6 +7,7 @@ import { useDraft, useSelect, useSend } from '@/lib/hooks'
 import { AskedNote } from '../crew/AskedNote'
 import { useAsk } from '../crew/use-ask'
 import { useLeadWords } from '../crew/use-lead-words'
+import { useFormat } from '../layout/use-format'
 import { Button } from '../ui/Button'
 import { Note } from '../ui/Note'
 import { TextField } from '../ui/TextField'
@@ -20,6 +21,7 @@ const untouched: Typed = {}
 /** One field a rule; only what was changed is sent, so that nothing drifts by being converted. */
 export function HouseRulesForm() {
   const { houseRules: text } = useLeadWords()
+  const format = useFormat()
   const set = useSelect((view) => view.state?.orchard.houseRules ?? {})
   const units = useSelect((view) => view.state?.orchard.units ?? 'metric')
   const draft = useDraft<Typed>('house-rules', untouched)
@@ -29,7 +31,7 @@ export function HouseRulesForm() {
   const [isSaved, setIsSaved] = useState(false)
 
   const fields = houseRules.map((rule) => {
-    const shown = asShown(rule, houseRuleOf(set, rule.key), units)
+    const shown = format.inField(asShown(rule, houseRuleOf(set, rule.key), units))
     const typed = draft.value[rule.key] ?? shown
     const value = ruleTyped(rule, typed, units)
     return { rule, typed, value, isChanged: typed.trim() !== shown }
@@ -53,7 +55,7 @@ export function HouseRulesForm() {
     <>
       {fields.map(({ rule, typed, value, isChanged }) => {
         const unit = text.unit[shownIn(rule, units).unit]
-        const said = (number: number) => `${asShown(rule, number, units)} ${unit}`
+        const said = (number: number) => `${format.inField(asShown(rule, number, units))} ${unit}`
         const { name, says, from } = text.rules[rule.key]
         const write = (next: string) => {
           setIsSaved(false)

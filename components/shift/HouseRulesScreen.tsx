@@ -10,6 +10,7 @@ import { Panel } from '../ui/Panel'
 import { HouseRulesForm } from './HouseRulesForm'
 import { asShown, shownIn } from './rule-typed'
 import './shift.css'
+import { useFormat } from '../layout/use-format'
 
 /** The numbers of this orchard, each with where it comes from; a manager changes them. */
 export function HouseRulesScreen() {
@@ -28,6 +29,7 @@ export function HouseRulesScreen() {
 
 function InForce() {
   const { houseRules: text, leadMap } = useLeadWords()
+  const format = useFormat()
   const set = useSelect((view) => view.state?.orchard.houseRules ?? {})
   const units = useSelect((view) => view.state?.orchard.units ?? 'metric')
   return (
@@ -43,7 +45,7 @@ function InForce() {
         const value =
           rule.key === 'clean_tools'
             ? text.cleaning[cleaningPolicyOf(set)]
-            : `${asShown(rule, houseRuleOf(set, rule.key), units)} ${text.unit[shownIn(rule, units).unit]}`
+            : `${format.inField(asShown(rule, houseRuleOf(set, rule.key), units))} ${text.unit[shownIn(rule, units).unit]}`
         return (
           <Panel key={rule.key} title={`${name}: ${value}`}>
             <p>{says}</p>

@@ -66,7 +66,7 @@ export function asShown(rule: HouseRule, value: number, units: Units): string {
 export function ruleTyped(rule: HouseRule, typed: string, units: Units): number | null {
   // Least and most as they are shown mean themselves.
   for (const end of [rule.least, rule.most])
-    if (typed.trim() === asShown(rule, end, units)) return end
+    if (typed.trim().replace(',', '.') === asShown(rule, end, units)) return end
   const number = numberTyped(typed)
   if (typed.trim() === '' || !Number.isFinite(number)) return null
   const { per, plus, digits } = shownIn(rule, units)

@@ -41,6 +41,8 @@ export function formatFor(reader: { language: Language; units: Units; timeZone: 
 
   return {
     number,
+    /** A number as it stands in a field: with the decimal mark of the language. */
+    inField: (plain: string) => plain.replace('.', number(0.5, 1).charAt(1)),
     ordinal: (place: number) => ordinal(language, place),
     list: (things: readonly string[]) => list.format(things),
 

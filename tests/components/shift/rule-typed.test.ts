@@ -45,6 +45,7 @@ test.each([
 describe.each(['metric', 'us'] as const)('in %s', (units) => {
   test.each(houseRules)('least and most of $key can be typed as they are shown', (each) => {
     for (const end of [each.least, each.most])
-      expect(ruleTyped(each, asShown(each, end, units), units)).toBe(end)
+      for (const mark of ['.', ','])
+        expect(ruleTyped(each, asShown(each, end, units).replace('.', mark), units)).toBe(end)
   })
 })
