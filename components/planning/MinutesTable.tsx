@@ -4,6 +4,7 @@ import type { DayAhead } from '@/lib/domain/planning/day-ahead'
 import { capitalised, speciesWords } from '@/lib/text/species'
 import { useLeadWords } from '../crew/use-lead-words'
 import { useWords } from '../layout/Words'
+import { ColumnHeads } from '../ui/ColumnHeads'
 
 type Kinds = Extract<DayAhead, { state: 'known' }>['kinds']
 
@@ -14,13 +15,7 @@ export function MinutesTable({ kinds }: { kinds: Kinds }) {
   return (
     <table className="minutes-table">
       <caption>{text.table}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{text.kind}</th>
-          <th scope="col">{text.minutes}</th>
-          <th scope="col">{text.finished}</th>
-        </tr>
-      </thead>
+      <ColumnHeads heads={[text.kind, text.minutes, text.finished]} />
       <tbody>
         {kinds.map(
           ({ species, size, minutes }) =>

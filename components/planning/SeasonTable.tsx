@@ -4,6 +4,7 @@ import type { Season } from '@/lib/domain/planning/season'
 import { capitalised, speciesWords } from '@/lib/text/species'
 import { useFormat } from '../layout/use-format'
 import { useLeadWords, useWords } from '../layout/Words'
+import { ColumnHeads } from '../ui/ColumnHeads'
 
 /** Species with the most work first. */
 export function SeasonTable({ species }: { species: Season['species'] }) {
@@ -13,15 +14,7 @@ export function SeasonTable({ species }: { species: Season['species'] }) {
   const inOrder = species.toSorted((a, b) => b.hours.to - a.hours.to)
   return (
     <table className="minutes-table season-table">
-      <thead>
-        <tr>
-          {[text.species, text.left, text.hoursHead, text.months, text.days].map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
+      <ColumnHeads heads={[text.species, text.left, text.hoursHead, text.months, text.days]} />
       <tbody>
         {inOrder.map((one) => (
           <tr key={one.species}>

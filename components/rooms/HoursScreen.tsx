@@ -7,6 +7,7 @@ import { useFormat } from '../layout/use-format'
 import { useLeadWords, useWords } from '../layout/Words'
 import '../shift/shift.css'
 import { Button } from '../ui/Button'
+import { ColumnHeads } from '../ui/ColumnHeads'
 import { Panel } from '../ui/Panel'
 import { SelectField } from '../ui/SelectField'
 import { ReadingOf } from './ReadingOf'
@@ -66,7 +67,7 @@ function Season({ read }: { read: VolunteerHours }) {
       </p>
       <Panel title={text.byPerson}>
         <table className="record-table hours-table">
-          <Heads heads={[text.name, text.shifts, text.worked, text.onBreak, record.done]} />
+          <ColumnHeads heads={[text.name, text.shifts, text.worked, text.onBreak, record.done]} />
           <tbody>
             {people.map(({ person, shifts, workedS, breakS, done }) => (
               <tr key={person}>
@@ -82,7 +83,7 @@ function Season({ read }: { read: VolunteerHours }) {
       </Panel>
       <Panel title={text.byShift}>
         <table className="record-table hours-table">
-          <Heads heads={[text.day, text.people, text.worked]} />
+          <ColumnHeads heads={[text.day, text.people, text.worked]} />
           <tbody>
             {read.shifts.map((shift) => (
               <tr key={shift.shift}>
@@ -105,19 +106,5 @@ function Season({ read }: { read: VolunteerHours }) {
       </div>
       <p className="small screen-only">{text.asCsvNote}</p>
     </>
-  )
-}
-
-function Heads({ heads }: { heads: readonly string[] }) {
-  return (
-    <thead>
-      <tr>
-        {heads.map((head) => (
-          <th key={head} scope="col">
-            {head}
-          </th>
-        ))}
-      </tr>
-    </thead>
   )
 }

@@ -7,6 +7,7 @@ import { useFormat } from '../layout/use-format'
 import { useWords } from '../layout/Words'
 import { useNameOf } from '../sync/use-refusal-words'
 import { Button } from '../ui/Button'
+import { ColumnHeads } from '../ui/ColumnHeads'
 import { Panel } from '../ui/Panel'
 import { recordCsv, totalsOf, workedS } from './day-record'
 import { saveFile } from './save-file'
@@ -60,15 +61,7 @@ function Numbers({ record }: { record: ShiftRecord }) {
         ))}
       </ul>
       <table className="record-table">
-        <thead>
-          <tr>
-            {[text.name, text.worked, text.done, text.begun, text.helped].map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <ColumnHeads heads={[text.name, text.worked, text.done, text.begun, text.helped]} />
         <tbody>
           {byName.map((one) => (
             <tr key={one.person}>
