@@ -1,11 +1,10 @@
 'use client'
 
-import { useEffect, useMemo, useState } from 'react'
+import { useMemo } from 'react'
 
 import type { Case } from '@/lib/domain/disease/scouting'
 import { type Survey, type SurveyAsked, survey } from '@/lib/domain/disease/survey'
-import { useNow, useSelect } from '@/lib/hooks'
-import { askWorker } from '@/lib/util/ask-worker'
+import { useNow, useSelect, useWorkerAnswer } from '@/lib/hooks'
 import { casesOf, type Question } from './question'
 
 export type Surveyed = {
@@ -43,16 +42,7 @@ export function useSurvey(question: Question | null): Surveyed {
     const { block, rings } = question
     return { trees, blocks, cases, known, block, rings, year, seed }
   }, [sheet, flags, question, cases, year])
-  const [answer, setAnswer] = useState<{ to: SurveyAsked; found: Survey } | null>(null)
-
-  useEffect(() => {
-    if (!asked) return
-    const callOff = new AbortController()
-    void askWorker(asking, asked, callOff.signal).then((found) => {
-      if (found) setAnswer({ to: asked, found })
-    })
-    return () => callOff.abort()
-  }, [asked])
+  const told = useWorkerAnswer(asking, asked)
 
   const inBlock = useMemo(() => {
     if (!question || question.block === null) return cases
@@ -62,9 +52,9 @@ export function useSurvey(question: Question | null): Surveyed {
     return cases.filter(({ no }) => own.has(no))
   }, [cases, question, sheet])
   return {
-    found: asked ? (answer?.found ?? null) : null,
+    found: asked ? (told?.answer ?? null) : null,
     // Also until the trees have come to this device.
-    isCounting: question !== null && (asked === null || answer?.to !== asked),
+    isCounting: question !== null && (asked === null || told?.to !== asked),
     cases: inBlock,
   }
 }

@@ -1,6 +1,6 @@
 'use client'
 
-import { useDeferredValue, useEffect, useMemo, useState } from 'react'
+import { useDeferredValue, useMemo } from 'react'
 
 import {
   type Layout,
@@ -9,7 +9,8 @@ import {
   layOut,
   treesAbout,
 } from '@/lib/domain/orchard/layout'
-import { type Asking, askWorker } from '@/lib/util/ask-worker'
+import { useWorkerAnswer } from '@/lib/hooks'
+import type { Asking } from '@/lib/util/ask-worker'
 
 /** So many are laid out on the page, between two letters that one types; more in a worker. */
 const mostOnPage = 10_000
@@ -35,22 +36,9 @@ export function useLayout(plan: LayoutPlan | null): LayoutNow {
   const small = isLarge ? null : plan
   const shown = useDeferredValue(small)
   const onPage = useMemo(() => shown && layOut(shown), [shown])
-  const large = useInWorker(isLarge ? plan : null)
-  const isAwaited = isLarge && large?.plan !== plan
+  const large = useWorkerAnswer(asking, isLarge ? plan : null)
+  const isAwaited = isLarge && large?.to !== plan
   return isLarge
-    ? { result: large?.result ?? null, isBehind: isAwaited, isAwaited }
+    ? { result: large?.answer ?? null, isBehind: isAwaited, isAwaited }
     : { result: onPage, isBehind: shown !== small, isAwaited }
-}
-
-function useInWorker(plan: LayoutPlan | null): { plan: LayoutPlan; result: LaidOut } | null {
-  const [laid, setLaid] = useState<{ plan: LayoutPlan; result: LaidOut } | null>(null)
-  useEffect(() => {
-    if (plan === null) return
-    const callOff = new AbortController()
-    void askWorker(asking, plan, callOff.signal).then((result) => {
-      if (result) setLaid({ plan, result })
-    })
-    return () => callOff.abort()
-  }, [plan])
-  return laid
 }

@@ -1,10 +1,9 @@
 'use client'
 
-import { useEffect, useMemo, useState } from 'react'
+import { useMemo } from 'react'
 
-import { type DayAhead, type DayAsked, dayAhead } from '@/lib/domain/planning/day-ahead'
-import { stopInForce, useSelect, useWorkTimes } from '@/lib/hooks'
-import { askWorker } from '@/lib/util/ask-worker'
+import { type DayAhead, dayAhead } from '@/lib/domain/planning/day-ahead'
+import { stopInForce, useSelect, useWorkerAnswer, useWorkTimes } from '@/lib/hooks'
 import { type Aside, dayAsked } from './day-asked'
 import { type ShiftHours, useShiftHours } from './use-shift-hours'
 import { whoPrunes } from './who-prunes'
@@ -36,20 +35,11 @@ export function useDayAhead(): DayToCome {
         : null,
     [state, sheet, ground, hours, read, people]
   )
-  const asked = known?.asked ?? null
-  const [answer, setAnswer] = useState<{ to: DayAsked; ahead: DayAhead } | null>(null)
-  useEffect(() => {
-    if (!asked) return
-    const callOff = new AbortController()
-    void askWorker(asking, asked, callOff.signal).then((ahead) => {
-      if (ahead) setAnswer({ to: asked, ahead })
-    })
-    return () => callOff.abort()
-  }, [asked])
+  const told = useWorkerAnswer(asking, known?.asked ?? null)
 
   // An answer of a minute ago is good enough until the next one comes; of another shift it is not.
-  if (!known || !hours || answer?.to.day !== hours.shift.id) return { state: 'unknown' }
+  if (!known || !hours || told?.to.day !== hours.shift.id) return { state: 'unknown' }
   if (isStopped) return { state: 'stopped' }
   if (hours.nowMs >= hours.endsMs) return { state: 'over' }
-  return { state: 'told', ahead: answer.ahead, aside: known.aside, people: people.length, ...hours }
+  return { state: 'told', ahead: told.answer, aside: known.aside, people: people.length, ...hours }
 }

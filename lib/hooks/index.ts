@@ -69,3 +69,4 @@ export {
 export * from './use-rooms'
 export { usePhase, useSelect } from './use-select'
 export { type Doings, useRowcall, useSend } from './use-send'
+export { useWorkerAnswer } from './use-worker-answer'
