@@ -6,6 +6,7 @@ import { openShiftOf, useSelect } from '@/lib/hooks'
 import { routes } from '@/lib/routes'
 import { LeadScreen } from '../crew/LeadScreen'
 import { useLeadWords } from '../crew/use-lead-words'
+import { ReadingOf } from '../rooms/ReadingOf'
 import { ButtonLink } from '../ui/ButtonLink'
 import { PlanChoices } from './PlanChoices'
 import { PlanDeal } from './PlanDeal'
@@ -19,19 +20,25 @@ import { type Planning, usePlan } from './use-plan'
 export function PlanScreen() {
   const { plan: text } = useLeadWords()
   const isOpen = useSelect((view) => openShiftOf(view) !== null)
-  const planning = usePlan()
+  const { planning, times } = usePlan()
   return (
     <LeadScreen here="shift">
       <div className="plan-screen">
-        {isOpen ? (
-          planning && <Plan planning={planning} />
+        {planning ? (
+          <Plan planning={planning} />
         ) : (
           <>
             <h1>{text.link}</h1>
-            <p>{text.noShift}</p>
-            <ButtonLink kind="call" href={routes.shift()}>
-              {text.toShift}
-            </ButtonLink>
+            {isOpen ? (
+              <ReadingOf reading={times}>{() => null}</ReadingOf>
+            ) : (
+              <>
+                <p>{text.noShift}</p>
+                <ButtonLink kind="call" href={routes.shift()}>
+                  {text.toShift}
+                </ButtonLink>
+              </>
+            )}
           </>
         )}
       </div>

@@ -6,6 +6,7 @@ import type { Season, SeasonAsked } from '@/lib/domain/planning/season'
 import { brushShare } from '@/lib/domain/planning/usual-minutes'
 import { useFormat } from '../layout/use-format'
 import { useLeadWords } from '../layout/Words'
+import { ReadingOf } from '../rooms/ReadingOf'
 import { Room } from '../rooms/Room'
 import { Facts } from '../ui/Facts'
 import { Panel } from '../ui/Panel'
@@ -17,9 +18,10 @@ import { useSeason } from './use-season'
 export function SeasonScreen() {
   const { season: text } = useLeadWords()
   const coming = useSeason()
-  const { told } = coming
+  const { told, times } = coming
   return (
     <Room title={text.title} lead={text.lead}>
+      {!told && <ReadingOf reading={times}>{() => null}</ReadingOf>}
       {told && told.season.trees === 0 && <p>{text.noTrees}</p>}
       {told && told.season.trees > 0 && (
         <>

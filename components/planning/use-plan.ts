@@ -3,7 +3,14 @@
 import { useMemo } from 'react'
 
 import { planShift, type ShiftPlan } from '@/lib/domain/planning/shift-plan'
-import { useDraft, useSelect, useWorkTimes, whoIsWhere } from '@/lib/hooks'
+import {
+  type Reading,
+  useDraft,
+  useSelect,
+  useWorkTimes,
+  type WorkTimes,
+  whoIsWhere,
+} from '@/lib/hooks'
 import { mayPrune } from '../crew/deal-choices'
 import { nearTrees } from './near-trees'
 import { type Planned, planAsked } from './plan-asked'
@@ -30,8 +37,14 @@ export type Planning = {
   endsMs: number
 }
 
-/** The plan of now; null until all that it asks for is here, or without a shift. */
-export function usePlan(): Planning | null {
+type PlanToCome = {
+  /** Null until all that it asks for is here, or without a shift. */
+  planning: Planning | null
+  times: Reading<WorkTimes>
+}
+
+/** The plan of now. */
+export function usePlan(): PlanToCome {
   const state = useSelect((view) => view.state)
   const sheet = useSelect((view) => view.sheet)
   const ground = useSelect((view) => view.ground)
@@ -60,7 +73,6 @@ export function usePlan(): Planning | null {
     })
     return { plan: planShift(planned.asked), planned, endsMs }
   }, [state, sheet, ground, people, read, hours, choices, near])
-  return (
-    made && { ...made, people, choices, change: (some) => draft.write({ ...choices, ...some }) }
-  )
+  const change: Planning['change'] = (some) => draft.write({ ...choices, ...some })
+  return { planning: made && { ...made, people, choices, change }, times }
 }

@@ -5,7 +5,7 @@ import { useMemo } from 'react'
 import { type DryDays, dryDaysIn } from '@/lib/domain/planning/dry-days'
 import { type Season, type SeasonAsked, seasonOf } from '@/lib/domain/planning/season'
 import { readHourly } from '@/lib/domain/safety/hourly-csv'
-import { useDraft, useSelect, useWorkTimes } from '@/lib/hooks'
+import { type Reading, useDraft, useSelect, useWorkTimes, type WorkTimes } from '@/lib/hooks'
 import { useLanguage } from '../layout/Words'
 import { type Supposed, seasonAsked, usualSeason } from './season-asked'
 
@@ -14,6 +14,7 @@ type Draft = Supposed & { pasted: string }
 export type SeasonToCome = {
   /** Null: what it asks for has not come yet. */
   told: { season: Season; asked: SeasonAsked } | null
+  times: Reading<WorkTimes>
   supposed: Draft
   counted: DryDays
   change: (some: Partial<Draft>) => void
@@ -43,5 +44,5 @@ export function useSeason(): SeasonToCome {
     (sum, { days, dry }) => ({ days: sum.days + days, dry: sum.dry + dry }),
     { days: 0, dry: 0 }
   )
-  return { told, supposed, counted, change: (some) => draft.write({ ...supposed, ...some }) }
+  return { told, times, supposed, counted, change: (some) => draft.write({ ...supposed, ...some }) }
 }
